@@ -1,0 +1,25 @@
+package org.coldpleat.model.flow;
+
+/**
+ * Pressure drop of a part as a function of the flow through it: odd, strictly increasing and once continuously
+ * differentiable, also through zero flow.
+ */
+public interface PressureDropLaw {
+    /**
+     * Pressure drop.
+     *
+     * @param flowRate volume flow [m3/s], any sign
+     * @param fluid oil at the temperature of the part
+     * @return pressure before minus pressure after [Pa], same sign as the flow
+     */
+    double pressureDrop(double flowRate, Fluid fluid);
+
+    /**
+     * Slope of the pressure drop.
+     *
+     * @param flowRate volume flow [m3/s], any sign
+     * @param fluid oil at the temperature of the part
+     * @return d(pressure drop)/d(flow) [Pa s/m3], above 0
+     */
+    double slope(double flowRate, Fluid fluid);
+}
