@@ -1,0 +1,72 @@
+package org.coldpleat.model.run;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The bypass answer for one candidate in one state.
+ *
+ * @param setting {@code engine} or {@code flowStand}
+ * @param state name of the state
+ * @param answer how the open temperatures lie in the range
+ * @param intervals open intervals of oil temperature, each {low, high} [K]
+ * @param openingTemperature upper end of the cold open interval with its band [K]; empty for never, always, no valve
+ * @param greatestRatio greatest valve difference over opening pressure in the range, with its band [1]; 0 without valve
+ * @param greatestRatioAt oil temperature of that greatest ratio [K]
+ * @param chanceOpen chance that the valve opens anywhere in the range [1], first order
+ * @param shares bypass share at the named temperatures
+ * @param curve the whole range, for charts
+ */
+public record StateResult(
+        String setting,
+        String state,
+        Answer answer,
+        List<double[]> intervals,
+        Optional<Band> openingTemperature,
+        Band greatestRatio,
+        double greatestRatioAt,
+        double chanceOpen,
+        List<ShareAt> shares,
+        Curve curve) {
+    /** How the open temperatures lie in the range. */
+    public enum Answer {
+        /** The valve stays shut over the whole range. */
+        NEVER,
+        /** Open over the whole range. */
+        ALWAYS,
+        /** One cold half-line: open below one temperature. */
+        BELOW,
+        /** Anything else: one warm interval or several. */
+        INTERVALS,
+        /** No bypass valve anywhere. */
+        NO_VALVE,
+        /** The circuit gave no converged answer over part of the range. */
+        UNRESOLVED
+    }
+
+    public StateResult {
+        intervals = List.copyOf(intervals);
+        shares = List.copyOf(shares);
+    }
+
+    /**
+     * Bypass share at a named temperature.
+     *
+     * @param name name of the temperature
+     * @param temperature [K]
+     * @param share share of the filter's oil that goes round the medium, with its band [1]
+     * @param pressureDrop drop of the whole filter [Pa]
+     * @param status status of the operating point
+     */
+    public record ShareAt(String name, double temperature, Band share, double pressureDrop, String status) {}
+
+    /**
+     * Values over oil temperature; arrays of equal length, coldest first.
+     *
+     * @param temperature [K]
+     * @param pressureDrop drop of the whole filter [Pa]
+     * @param valveDifference what the faces of the bypass valve see [Pa]; NaN without a valve
+     * @param bypassShare share of the oil that goes round the medium [1]
+     */
+    public record Curve(double[] temperature, double[] pressureDrop, double[] valveDifference, double[] bypassShare) {}
+}
