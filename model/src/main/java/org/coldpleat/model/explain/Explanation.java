@@ -18,13 +18,7 @@ import org.coldpleat.shared.quantity.Kind;
  * @param inputs what the value was computed from
  */
 public record Explanation(
-        String key,
-        String subject,
-        Kind kind,
-        double value,
-        String spread,
-        String origin,
-        List<Explanation> inputs) {
+        String key, String subject, Kind kind, double value, String spread, String origin, List<Explanation> inputs) {
     public Explanation {
         Objects.requireNonNull(key, "key");
         Objects.requireNonNull(kind, "kind");
