@@ -22,4 +22,15 @@ public interface PressureDropLaw {
      * @return d(pressure drop)/d(flow) [Pa s/m3], above 0
      */
     double slope(double flowRate, Fluid fluid);
+
+    /**
+     * Drop and slope in one call, for laws that find both at once.
+     *
+     * @param flowRate volume flow [m3/s], any sign
+     * @param fluid oil at the temperature of the part
+     * @return pressure drop [Pa] and slope [Pa s/m3]
+     */
+    default Drop at(double flowRate, Fluid fluid) {
+        return new Drop(pressureDrop(flowRate, fluid), slope(flowRate, fluid));
+    }
 }

@@ -1,0 +1,78 @@
+package org.coldpleat.model.filter;
+
+/**
+ * Filter at one flow.
+ *
+ * @param converged whether the split of the flow was found; if not, the numbers must not be used
+ * @param totalFlow through filter and valves together [m3/s]
+ * @param totalDrop over the whole filter [Pa]
+ * @param slope d(total drop)/d(total flow) [Pa s/m3]
+ * @param partDrops along the filtered path in the order of {@link FilterPart}, as the medium sees them on average [Pa];
+ *     they add up to the total drop
+ * @param mediumFlow through the pack [m3/s]
+ * @param elementValve valve inside the filter
+ * @param blockValve valve parallel to the whole filter
+ */
+public record FilterState(
+        boolean converged,
+        double totalFlow,
+        double totalDrop,
+        double slope,
+        double[] partDrops,
+        double mediumFlow,
+        ValveState elementValve,
+        ValveState blockValve) {
+    public FilterState {
+        partDrops = partDrops.clone();
+    }
+
+    @Override
+    public double[] partDrops() {
+        return partDrops.clone();
+    }
+
+    /** Drop of one part [Pa]. */
+    public double partDrop(FilterPart part) {
+        return partDrops[part.ordinal()];
+    }
+
+    /** Drop over the pleat pack [Pa]. */
+    public double elementDrop() {
+        return partDrop(FilterPart.PLEAT_PACK);
+    }
+
+    /** Flow through all bypass valves [m3/s]. */
+    public double bypassFlow() {
+        return elementValve.flowRate() + blockValve.flowRate();
+    }
+
+    /** Share of the total flow that is not filtered [1], leaks of shut valves included; 0 at no flow. */
+    public double bypassShare() {
+        return totalFlow == 0 ? 0 : bypassFlow() / totalFlow;
+    }
+
+    /** The valve closest to opening or furthest open. */
+    public ValveState leadingValve() {
+        return elementValve.ratio() >= blockValve.ratio() ? elementValve : blockValve;
+    }
+
+    /** Whether any bypass valve is open. */
+    public boolean isBypassOpen() {
+        return elementValve.isOpen() || blockValve.isOpen();
+    }
+
+    /** Flow that is unaccounted for, relative to the total flow [1]. */
+    public double flowResidual() {
+        double lost = totalFlow - mediumFlow - bypassFlow();
+        return lost == 0 ? 0 : Math.abs(lost / totalFlow);
+    }
+
+    /** Mismatch of total drop and sum of the parts, relative to the total drop [1]. */
+    public double pressureResidual() {
+        double sum = 0;
+        for (double part : partDrops) {
+            sum += part;
+        }
+        return sum == totalDrop ? 0 : Math.abs((sum - totalDrop) / totalDrop);
+    }
+}

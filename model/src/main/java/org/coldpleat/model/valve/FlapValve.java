@@ -1,0 +1,126 @@
+package org.coldpleat.model.valve;
+
+import org.coldpleat.model.flow.AdditiveLaw;
+import org.coldpleat.model.flow.BracketedNewton;
+import org.coldpleat.model.flow.Drop;
+import org.coldpleat.model.flow.FlowLaw;
+import org.coldpleat.model.flow.Fluid;
+import org.coldpleat.model.flow.PressureDropLaw;
+import org.coldpleat.model.flow.Require;
+import org.coldpleat.shared.source.Source;
+import org.coldpleat.shared.source.Validity;
+
+/**
+ * Anti-drain flap in forward flow: a rubber lip that the oil lifts off its face. {@code x = C (dp - p0)}, capped at the
+ * room it has; oil passes the slit under the lip. A small leak keeps the drop finite in slope at no flow.
+ *
+ * @param compliance C, lift of the lip per pressure difference [m/Pa], above 0
+ * @param preload p0, pressure difference that just lifts the lip [Pa], at least 0
+ * @param maximumLift [m], above 0
+ * @param edgeLength length of the lifted edge [m], above 0
+ * @param landWidth width of the lip's contact [m], at least 0
+ * @param leak laminar leak when shut, flow times viscosity over pressure difference [m3], above 0
+ */
+@Source("thin-plate bending; slit law derived here")
+@Validity("small deflection; rubber modulus 2-8 MPa at room temperature, stiffer when cold (common practice)")
+public record FlapValve(
+        double compliance, double preload, double maximumLift, double edgeLength, double landWidth, double leak)
+        implements PressureDropLaw, FlowLaw {
+    private static final double ROUNDING = 1e-3;
+    private static final int MAX_STEPS = 200;
+
+    public FlapValve {
+        Require.positive("compliance", compliance, "m/Pa");
+        Require.notNegative("preload", preload, "Pa");
+        Require.positive("maximumLift", maximumLift, "m");
+        Require.positive("edgeLength", edgeLength, "m");
+        Require.notNegative("landWidth", landWidth, "m");
+        Require.positive("leak", leak, "m3");
+    }
+
+    /**
+     * Tip lift per pressure difference of a strip clamped at one end, {@code 1.5 l^4 (1 - v^2)/(E t^3)}.
+     *
+     * <p>Example: 4 MPa, 1.5 mm thick, 8 mm free, v 0.5: 0.34 mm per kPa.
+     *
+     * @param freeLength l [m], above 0
+     * @param thickness t [m], above 0
+     * @param elasticModulus E [Pa], above 0
+     * @param poissonRatio v [1], 0 to 0.5
+     * @return compliance [m/Pa]
+     */
+    @Source(
+            "wide cantilever under uniform pressure: Roark's Formulas for Stress and Strain, beam w l^4/(8 E I) with E/(1 - v^2); from memory")
+    public static double stripCompliance(
+            double freeLength, double thickness, double elasticModulus, double poissonRatio) {
+        Require.positive("freeLength", freeLength, "m");
+        Require.positive("thickness", thickness, "m");
+        Require.positive("elasticModulus", elasticModulus, "Pa");
+        Require.within("poissonRatio", poissonRatio, 0, 0.5, "1");
+        return 1.5
+                * Math.pow(freeLength, 4)
+                * (1 - poissonRatio * poissonRatio)
+                / (elasticModulus * Math.pow(thickness, 3));
+    }
+
+    /** Lift of the lip [m] at a pressure difference [Pa]. */
+    public double lift(double pressureDifference) {
+        double free = compliance * Corner.ramp(pressureDifference - preload, rounding());
+        return free - Corner.ramp(free - maximumLift, ROUNDING * maximumLift);
+    }
+
+    @Override
+    public double flowRate(double pressureDifference, Fluid fluid) {
+        double dp = Math.abs(pressureDifference);
+        double seep = leak * pressureDifference / fluid.dynamicViscosity();
+        return seep + Math.copySign(slit().flowRate(lift(dp), dp, fluid), pressureDifference);
+    }
+
+    @Override
+    public double flowSlope(double pressureDifference, Fluid fluid) {
+        double dp = Math.abs(pressureDifference);
+        double free = compliance * Corner.ramp(dp - preload, rounding());
+        double liftSlope = compliance
+                * Corner.slope(dp - preload, rounding())
+                * (1 - Corner.slope(free - maximumLift, ROUNDING * maximumLift));
+        return leak / fluid.dynamicViscosity() + slit().flowSlope(lift(dp), liftSlope, dp, fluid);
+    }
+
+    @Override
+    public double pressureDrop(double flowRate, Fluid fluid) {
+        double wanted = Math.abs(flowRate);
+        if (wanted == 0) {
+            return 0;
+        }
+        BracketedNewton newton =
+                new BracketedNewton(0, wanted * fluid.dynamicViscosity() / leak, preload + maximumLift / compliance);
+        for (int i = 0; i < MAX_STEPS; i++) {
+            double miss = wanted - flowRate(newton.point(), fluid);
+            if (Math.abs(miss) <= 1e-14 * wanted || newton.isExhausted()) {
+                break;
+            }
+            newton.step(miss, -flowSlope(newton.point(), fluid));
+        }
+        return Math.copySign(newton.point(), flowRate);
+    }
+
+    @Override
+    public double slope(double flowRate, Fluid fluid) {
+        return at(flowRate, fluid).slope();
+    }
+
+    @Override
+    public Drop at(double flowRate, Fluid fluid) {
+        double dp = pressureDrop(flowRate, fluid);
+        return new Drop(dp, 1 / flowSlope(dp, fluid));
+    }
+
+    /** Width of the rounded corner [Pa]: a thousandth of the pressure that lifts the lip fully. */
+    private double rounding() {
+        return Math.min(ROUNDING * (preload + maximumLift / compliance), preload);
+    }
+
+    private LiftedSlit slit() {
+        return new LiftedSlit(edgeLength, landWidth, SpringValve.CURTAIN_DISCHARGE, AdditiveLaw.NONE);
+    }
+}

@@ -1,0 +1,66 @@
+package org.coldpleat.model.valve;
+
+import org.coldpleat.model.flow.AdditiveLaw;
+import org.coldpleat.model.flow.Fluid;
+import org.coldpleat.model.flow.Openings;
+import org.coldpleat.model.flow.Require;
+import org.coldpleat.shared.source.Source;
+
+/**
+ * Slit that a lifted part opens around its edge, in series with a fixed port: flow for a given lift.
+ *
+ * <p>Laminar: {@code [32/(pi x^2) + 12 s/x^3]/P + psi_port}; inertial: {@code 1/(2 (Cd P x)^2) + b_port}, with lift x, edge
+ * length P and land width s.
+ *
+ * @param edgeLength P [m], above 0
+ * @param landWidth s, width of the sealing land in the direction of flow [m], at least 0; 0 is a sharp seat
+ * @param dischargeCoefficient Cd of the slit [1], 0 to 1
+ * @param port fixed opening in series
+ */
+@Source("additive law for a slit: Hasimoto 1958 entrance, plane Poiseuille land, sharp-edge inertia; derived here")
+record LiftedSlit(double edgeLength, double landWidth, double dischargeCoefficient, AdditiveLaw port) {
+    /** Below this lift [m], the size of an atom, the slit is shut. */
+    private static final double SHUT = 1e-10;
+
+    LiftedSlit {
+        Require.positive("edgeLength", edgeLength, "m");
+        Require.notNegative("landWidth", landWidth, "m");
+        Require.within("dischargeCoefficient", dischargeCoefficient, 1e-3, 1, "1");
+    }
+
+    /** Flow [m3/s] at a lift [m] and a pressure difference [Pa]. */
+    double flowRate(double lift, double pressureDifference, Fluid fluid) {
+        return lift < SHUT ? 0 : law(lift).flowRate(pressureDifference, fluid);
+    }
+
+    /** Slope of the flow [m3/(s Pa)] when the lift changes with the pressure difference by liftSlope [m/Pa]. */
+    double flowSlope(double lift, double liftSlope, double pressureDifference, Fluid fluid) {
+        if (lift < SHUT) {
+            return 0;
+        }
+        AdditiveLaw law = law(lift);
+        double q = law.flowRate(pressureDifference, fluid);
+        double slope = law.flowSlope(pressureDifference, fluid);
+        double laminarFall = 2 * entrance(lift) / lift + 3 * land(lift) / lift;
+        double inertialFall = 2 * inertial(lift) / lift;
+        double relief = q * (fluid.dynamicViscosity() * laminarFall + fluid.density() * inertialFall * Math.abs(q));
+        return slope * (1 + relief * liftSlope);
+    }
+
+    private AdditiveLaw law(double lift) {
+        return new AdditiveLaw(entrance(lift) + land(lift) + port.laminar(), inertial(lift) + port.inertial());
+    }
+
+    private double entrance(double lift) {
+        return Openings.thinSlit(lift) / edgeLength;
+    }
+
+    private double land(double lift) {
+        return 12 * landWidth / (lift * lift * lift * edgeLength);
+    }
+
+    private double inertial(double lift) {
+        double effective = dischargeCoefficient * edgeLength * lift;
+        return 1 / (2 * effective * effective);
+    }
+}
