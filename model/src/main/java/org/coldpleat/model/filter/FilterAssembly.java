@@ -55,7 +55,11 @@ public record FilterAssembly(
         Objects.requireNonNull(blockValve, "blockValve");
     }
 
-    /** A filter of nothing but a pleat pack. @param elementResistance [1/m3] */
+    /**
+     * A filter of nothing but a pleat pack.
+     *
+     * @param elementResistance [1/m3]
+     */
     public static FilterAssembly ofPack(double elementResistance) {
         return new FilterAssembly(
                 AdditiveLaw.NONE,
@@ -70,7 +74,11 @@ public record FilterAssembly(
                 Optional.empty());
     }
 
-    /** The same filter with another pack, for instance a loaded one. @param resistance [1/m3] */
+    /**
+     * The same filter with another pack, for instance a loaded one.
+     *
+     * @param resistance [1/m3]
+     */
     public FilterAssembly withElementResistance(double resistance) {
         return new FilterAssembly(
                 inletHoles,

@@ -1,5 +1,7 @@
 package org.coldpleat.model.filter;
 
+import java.util.EnumMap;
+import java.util.Map;
 import org.coldpleat.model.flow.BracketedNewton;
 import org.coldpleat.model.flow.Drop;
 import org.coldpleat.model.flow.Fluid;
@@ -159,15 +161,16 @@ final class FilterSolver {
         double along = mu * (mediumFlow / 3 + through / 2);
         double tubeMomentum = fluid.density() * filter.centerTube().inertial();
         double carried = mediumFlow + through;
-        double[] parts = {
-            filter.inletHoles().pressureDrop(filterFlow, fluid),
-            filter.antiDrainFlap().pressureDrop(filterFlow, fluid),
-            filter.annulusResistance() * along,
-            elementFluid.dynamicViscosity() * filter.elementResistance() * mediumFlow,
-            filter.tubeOpenings().pressureDrop(mediumFlow, fluid),
-            filter.centerTube().laminar() * along + tubeMomentum * carried * Math.abs(carried),
-            filter.outletBore().pressureDrop(filterFlow, fluid)
-        };
+        Map<FilterPart, Double> parts = new EnumMap<>(FilterPart.class);
+        parts.put(FilterPart.INLET_HOLES, filter.inletHoles().pressureDrop(filterFlow, fluid));
+        parts.put(FilterPart.ANTI_DRAIN_FLAP, filter.antiDrainFlap().pressureDrop(filterFlow, fluid));
+        parts.put(FilterPart.CAN_ANNULUS, filter.annulusResistance() * along);
+        parts.put(FilterPart.PLEAT_PACK, elementFluid.dynamicViscosity() * filter.elementResistance() * mediumFlow);
+        parts.put(FilterPart.TUBE_OPENINGS, filter.tubeOpenings().pressureDrop(mediumFlow, fluid));
+        parts.put(
+                FilterPart.CENTER_TUBE,
+                filter.centerTube().laminar() * along + tubeMomentum * carried * Math.abs(carried));
+        parts.put(FilterPart.OUTLET_BORE, filter.outletBore().pressureDrop(filterFlow, fluid));
         double blockFlow = blockValve == null ? 0 : blockValve.flowRate(drop, fluid);
         return new FilterState(
                 converged,

@@ -1,5 +1,9 @@
 package org.coldpleat.model.filter;
 
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+
 /**
  * Filter at one flow.
  *
@@ -18,22 +22,17 @@ public record FilterState(
         double totalFlow,
         double totalDrop,
         double slope,
-        double[] partDrops,
+        Map<FilterPart, Double> partDrops,
         double mediumFlow,
         ValveState elementValve,
         ValveState blockValve) {
     public FilterState {
-        partDrops = partDrops.clone();
-    }
-
-    @Override
-    public double[] partDrops() {
-        return partDrops.clone();
+        partDrops = Collections.unmodifiableMap(new EnumMap<>(partDrops));
     }
 
     /** Drop of one part [Pa]. */
     public double partDrop(FilterPart part) {
-        return partDrops[part.ordinal()];
+        return partDrops.get(part);
     }
 
     /** Drop over the pleat pack [Pa]. */
@@ -70,7 +69,7 @@ public record FilterState(
     /** Mismatch of total drop and sum of the parts, relative to the total drop [1]. */
     public double pressureResidual() {
         double sum = 0;
-        for (double part : partDrops) {
+        for (double part : partDrops.values()) {
             sum += part;
         }
         return sum == totalDrop ? 0 : Math.abs((sum - totalDrop) / totalDrop);

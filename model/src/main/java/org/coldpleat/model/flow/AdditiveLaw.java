@@ -26,7 +26,11 @@ public record AdditiveLaw(double laminar, double inertial) implements PressureDr
         Require.notNegative("inertial", inertial, "1/m4");
     }
 
-    /** A purely laminar part. @param laminar laminar resistance psi [1/m3] */
+    /**
+     * A purely laminar part.
+     *
+     * @param laminar laminar resistance psi [1/m3]
+     */
     public static AdditiveLaw laminarOnly(double laminar) {
         return new AdditiveLaw(laminar, 0);
     }
@@ -36,13 +40,21 @@ public record AdditiveLaw(double laminar, double inertial) implements PressureDr
         return new AdditiveLaw(laminar + next.laminar, inertial + next.inertial);
     }
 
-    /** A number of such parts in series. @param count [1], at least 0 */
+    /**
+     * A number of such parts in series.
+     *
+     * @param count [1], at least 0
+     */
     public AdditiveLaw times(double count) {
         Require.notNegative("count", count, "1");
         return new AdditiveLaw(laminar * count, inertial * count);
     }
 
-    /** A number of such parts side by side sharing the flow equally; need not be whole. @param count [1], above 0 */
+    /**
+     * A number of such parts side by side sharing the flow equally; need not be whole.
+     *
+     * @param count [1], above 0
+     */
     public AdditiveLaw parallelOf(double count) {
         Require.positive("count", count, "1");
         return new AdditiveLaw(laminar / count, inertial / (count * count));

@@ -30,7 +30,12 @@ public final class BracketedNewton {
         return point;
     }
 
-    /** Moves on by a Newton step. @param value function at the point @param slope its derivative, below 0 */
+    /**
+     * Moves on by a Newton step.
+     *
+     * @param value function at the point
+     * @param slope its derivative, below 0
+     */
     public void step(double value, double slope) {
         step(value, point - value / slope, Math.abs(value));
     }
