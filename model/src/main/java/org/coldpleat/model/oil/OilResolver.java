@@ -1,0 +1,193 @@
+package org.coldpleat.model.oil;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.coldpleat.model.oil.OilResult.Refused;
+import org.coldpleat.model.oil.OilResult.Resolved;
+import org.coldpleat.shared.notice.Notice;
+import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.source.Provenance;
+
+/**
+ * Makes an {@link Oil} from what a user knows.
+ *
+ * <p>The Walther line goes through the two hottest low-shear points. The coldest of any further low-shear points becomes
+ * the cold anchor of a Vogel curve; only if there is none does the coldest high-shear reading take its place. Points left
+ * over are reported with their distance from the curve.
+ */
+public final class OilResolver {
+    private static final double LEAST_DISTANCE = 1;
+    private static final double COLDEST_POINT = 213.15;
+    private static final double HOTTEST_POINT = 473.15;
+    private static final double TEMPERATURE_40 = 313.15;
+    private static final double TEMPERATURE_100 = 373.15;
+
+    private OilResolver() {}
+
+    /** A point with its position in the spec and its kinematic viscosity [m2/s]. */
+    record Point(int position, Anchor anchor, double viscosity) {
+        double temperature() {
+            return anchor.temperature();
+        }
+
+        boolean isHighShear() {
+            return anchor.method() == Anchor.Method.HIGH_SHEAR;
+        }
+    }
+
+    /** The oil, or the reason why there is none. */
+    public static OilResult resolve(OilSpec spec) {
+        Optional<TypicalOil> typical = spec.grade().flatMap(TypicalOils::of);
+        Optional<Refused> missing = missing(spec, typical);
+        if (missing.isPresent()) {
+            return missing.get();
+        }
+        double stated = spec.density().orElseGet(() -> typical.orElseThrow().density());
+        double statedAt = spec.density().isPresent()
+                ? spec.densityTemperature()
+                : typical.orElseThrow().densityTemperature();
+        double reference = stated > 0 ? MpmsDensity.referenceDensity(stated, statedAt) : Double.NaN;
+        if (!(reference >= MpmsDensity.MIN_REFERENCE_DENSITY && reference <= MpmsDensity.MAX_REFERENCE_DENSITY)) {
+            return new Refused(
+                    OilFault.DENSITY_OUT_OF_RANGE,
+                    List.of(),
+                    List.of(TradeText.density(stated), TradeText.celsius(statedAt), TradeText.density(reference)));
+        }
+        MpmsDensity density = new MpmsDensity(reference);
+        List<Notice> notices = new ArrayList<>();
+        if (spec.density().isEmpty()) {
+            notices.add(Notice.of(
+                    "oil.typicalDensity",
+                    Severity.INFO,
+                    "oil " + spec.name(),
+                    TradeText.density(stated),
+                    typical.orElseThrow().grade()));
+        }
+        return spec.anchors().isEmpty()
+                ? gradeOnly(spec, typical.orElseThrow(), density, notices)
+                : fromPoints(spec, density, notices);
+    }
+
+    private static Optional<Refused> missing(OilSpec spec, Optional<TypicalOil> typical) {
+        boolean needsTypical = spec.anchors().isEmpty() || spec.density().isEmpty();
+        if (!needsTypical || typical.isPresent()) {
+            return Optional.empty();
+        }
+        if (spec.grade().isPresent()) {
+            return Optional.of(new Refused(
+                    OilFault.NO_TYPICAL_OIL,
+                    List.of(),
+                    List.of(spec.grade().get().label())));
+        }
+        OilFault fault = spec.anchors().isEmpty() ? OilFault.NOTHING_KNOWN : OilFault.DENSITY_MISSING;
+        return Optional.of(new Refused(fault, List.of(), List.of()));
+    }
+
+    private static OilResult gradeOnly(OilSpec spec, TypicalOil typical, MpmsDensity density, List<Notice> notices) {
+        SaeGrade grade = spec.grade().orElseThrow();
+        List<Anchor> anchors = List.of(
+                new Anchor(
+                        Anchor.Method.KINEMATIC,
+                        TEMPERATURE_40,
+                        typical.viscosity40(),
+                        typical.lnSigma(),
+                        Provenance.TYPICAL),
+                new Anchor(
+                        Anchor.Method.KINEMATIC,
+                        TEMPERATURE_100,
+                        typical.viscosity100(),
+                        typical.lnSigma(),
+                        Provenance.TYPICAL));
+        WaltherCurve curve =
+                WaltherCurve.through(TEMPERATURE_40, typical.viscosity40(), TEMPERATURE_100, typical.viscosity100());
+        ViscosityBand band = Spreads.ofGrade(grade, typical.lnSigma());
+        Oil oil = new Oil(spec.name(), curve, density, CragoeHeat.of(density), spec.pourPoint(), anchors, band, 0);
+        notices.add(
+                Notice.of("oil.gradeOnly", Severity.WARNING, OilNotices.place(oil), grade.label(), typical.source()));
+        return new Resolved(oil, notices);
+    }
+
+    private static OilResult fromPoints(OilSpec spec, MpmsDensity density, List<Notice> notices) {
+        List<Point> points = points(spec, density);
+        List<Point> lowShear = points.stream().filter(p -> !p.isHighShear()).toList();
+        Optional<Refused> fault = PointCheck.eachWithin(points, COLDEST_POINT, HOTTEST_POINT)
+                .or(() -> PointCheck.falling(lowShear, LEAST_DISTANCE));
+        if (fault.isPresent()) {
+            return fault.get();
+        }
+        if (lowShear.size() < 2) {
+            return new Refused(OilFault.TOO_FEW_POINTS, List.of(), List.of(Integer.toString(lowShear.size())));
+        }
+        Point high = lowShear.get(lowShear.size() - 1);
+        Point low = lowShear.get(lowShear.size() - 2);
+        Optional<Point> cold = lowShear.size() > 2
+                ? Optional.of(lowShear.get(0))
+                : points.stream()
+                        .filter(p -> p.isHighShear() && p.temperature() < low.temperature())
+                        .findFirst();
+        Optional<Refused> coldFault = cold.flatMap(point -> PointCheck.falling(List.of(point, low), LEAST_DISTANCE));
+        if (coldFault.isPresent()) {
+            return coldFault.get();
+        }
+        Optional<? extends ViscosityCurve> curve = cold.isEmpty()
+                ? Optional.of(
+                        WaltherCurve.through(low.temperature(), low.viscosity(), high.temperature(), high.viscosity()))
+                : ColdAnchoredCurve.through(
+                        cold.get().temperature(),
+                        cold.get().viscosity(),
+                        low.temperature(),
+                        low.viscosity(),
+                        high.temperature(),
+                        high.viscosity());
+        if (curve.isEmpty()) {
+            return PointCheck.refused(OilFault.COLD_POINT_UNFIT, List.of(cold.orElseThrow(), low, high));
+        }
+        List<Point> used = new ArrayList<>(List.of(low, high));
+        cold.ifPresent(point -> used.add(0, point));
+        Oil oil = new Oil(
+                spec.name(),
+                curve.get(),
+                density,
+                CragoeHeat.of(density),
+                spec.pourPoint(),
+                used.stream().map(Point::anchor).toList(),
+                Spreads.ofPoints(curve.get(), used),
+                0);
+        addFindings(oil, spec, points, used, notices);
+        return new Resolved(oil, notices);
+    }
+
+    private static List<Point> points(OilSpec spec, MpmsDensity density) {
+        List<Point> points = new ArrayList<>();
+        for (int i = 0; i < spec.anchors().size(); i++) {
+            Anchor anchor = spec.anchors().get(i);
+            points.add(new Point(i, anchor, anchor.kinematicViscosity(density)));
+        }
+        points.sort(Comparator.comparingDouble(Point::temperature));
+        return points;
+    }
+
+    private static void addFindings(Oil oil, OilSpec spec, List<Point> points, List<Point> used, List<Notice> notices) {
+        if (used.get(0).isHighShear()) {
+            notices.add(Notice.of(
+                    "oil.highShearAnchor",
+                    Severity.WARNING,
+                    OilNotices.place(oil),
+                    TradeText.celsius(used.get(0).temperature()),
+                    TradeText.viscosity(used.get(0).anchor())));
+        }
+        points.stream()
+                .filter(point -> !used.contains(point))
+                .map(point -> Notice.of(
+                        "oil.pointUnused",
+                        Severity.INFO,
+                        OilNotices.place(oil),
+                        TradeText.celsius(point.temperature()),
+                        TradeText.viscosity(point.anchor()),
+                        TradeText.digits(point.viscosity() / oil.kinematicViscosity(point.temperature()))))
+                .forEach(notices::add);
+        spec.grade().ifPresent(grade -> notices.addAll(OilNotices.againstGrade(oil, grade)));
+    }
+}

@@ -1,0 +1,64 @@
+package org.coldpleat.model.oil;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What a user knows about an oil: points and a density, or no more than its grade.
+ *
+ * @param name as the user calls it
+ * @param anchors known viscosities, in any order; empty for grade only
+ * @param density [kg/m3] at {@code densityTemperature}, if known
+ * @param densityTemperature [K]
+ * @param pourPoint [K], if known
+ * @param grade stated grade, if any
+ */
+public record OilSpec(
+        String name,
+        List<Anchor> anchors,
+        OptionalDouble density,
+        double densityTemperature,
+        OptionalDouble pourPoint,
+        Optional<SaeGrade> grade) {
+    public OilSpec {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(density, "density");
+        Objects.requireNonNull(pourPoint, "pourPoint");
+        Objects.requireNonNull(grade, "grade");
+        anchors = List.copyOf(anchors);
+        Require.positive("densityTemperature", densityTemperature, "K");
+    }
+
+    /** An oil of which points are known; add the density with {@link #withDensity}. */
+    public static OilSpec ofPoints(String name, Anchor... anchors) {
+        return new OilSpec(
+                name,
+                List.of(anchors),
+                OptionalDouble.empty(),
+                MpmsDensity.REFERENCE_TEMPERATURE,
+                OptionalDouble.empty(),
+                Optional.empty());
+    }
+
+    /** An oil of which only the grade is known: the typical oil of the grade is asked for. */
+    public static OilSpec ofGrade(String name, SaeGrade grade) {
+        return ofPoints(name).withGrade(grade);
+    }
+
+    /** The same with a density [kg/m3] at a temperature [K]. */
+    public OilSpec withDensity(double value, double temperature) {
+        return new OilSpec(name, anchors, OptionalDouble.of(value), temperature, pourPoint, grade);
+    }
+
+    /** The same with a pour point [K]. */
+    public OilSpec withPourPoint(double temperature) {
+        return new OilSpec(name, anchors, density, densityTemperature, OptionalDouble.of(temperature), grade);
+    }
+
+    /** The same with a stated grade, against which the oil is checked. */
+    public OilSpec withGrade(SaeGrade stated) {
+        return new OilSpec(name, anchors, density, densityTemperature, pourPoint, Optional.of(stated));
+    }
+}

@@ -1,0 +1,21 @@
+package org.coldpleat.model.oil;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Typical new oils by grade, each row with its source and its band. */
+public final class TypicalOils {
+    private static final List<TypicalOil> ROWS = CsvTable.read("typical_oils.csv", TypicalOil::of);
+
+    private TypicalOils() {}
+
+    /** All rows, in the order of the table. */
+    public static List<TypicalOil> all() {
+        return ROWS;
+    }
+
+    /** The typical oil of a grade, if the table has it. */
+    public static Optional<TypicalOil> of(SaeGrade grade) {
+        return ROWS.stream().filter(row -> row.grade().equals(grade.label())).findFirst();
+    }
+}

@@ -1,0 +1,90 @@
+package org.coldpleat.model.oil;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class GradeTest {
+    @ParameterizedTest
+    @CsvSource({"5W-30,5W-30", "5w30,5W-30", "SAE 5W-30,5W-30", "SAE 30,30", "30,30", "10W,10W", "15W/40,15W-40"})
+    void gradesAreReadAsTheTradeWritesThem(String written, String label) {
+        assertEquals(label, SaeGrade.parse(written).orElseThrow().label());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "SAE", "7W-30", "5W-35", "thick", "30W30W"})
+    void otherTextIsNoGrade(String written) {
+        assertTrue(SaeGrade.parse(written).isEmpty());
+    }
+
+    @Test
+    void everyTypicalOilIsOfItsGrade() {
+        for (TypicalOil oil : TypicalOils.all()) {
+            SaeGrade grade = SaeGrade.parse(oil.grade()).orElseThrow();
+            assertEquals(Optional.of(oil), TypicalOils.of(grade));
+            assertTrue(grade.hot().orElseThrow().holds(oil.viscosity100()), oil.grade());
+        }
+    }
+
+    @Test
+    void bothEdgesOfEachHotGradeAreSharp() {
+        for (HotGrade grade : SaeJ300.hotGrades()) {
+            assertTrue(names(grade.minViscosity100()).contains(grade.name()));
+            assertTrue(!names(Math.nextDown(grade.minViscosity100())).contains(grade.name()));
+            assertTrue(names(Math.nextDown(grade.limitViscosity100())).contains(grade.name()));
+            assertTrue(!names(grade.limitViscosity100()).contains(grade.name()));
+        }
+    }
+
+    @Test
+    void highShearViscosityDecidesGrade40ByTheWinterHalf() {
+        OptionalDouble highShear = OptionalDouble.of(3.6e-3);
+        assertEquals(
+                1, SaeJ300.classifyHot(14e-6, highShear, SaeJ300.winter("10W")).size());
+        assertEquals(
+                0, SaeJ300.classifyHot(14e-6, highShear, SaeJ300.winter("15W")).size());
+        assertEquals(0, SaeJ300.classifyHot(14e-6, highShear, Optional.empty()).size());
+    }
+
+    @Test
+    void winterGradeNeedsBothColdTests() {
+        ColdTest cranking = new ColdTest(ColdTest.Method.CRANKING, 238.15, 5.9);
+        ColdTest pumping = new ColdTest(ColdTest.Method.PUMPING, 233.15, 9.2);
+        assertEquals(
+                "0W",
+                SaeJ300.classifyWinter(8.7e-6, List.of(cranking, pumping))
+                        .orElseThrow()
+                        .name());
+        assertTrue(SaeJ300.classifyWinter(8.7e-6, List.of(cranking)).isEmpty());
+        ColdTest failed = new ColdTest(ColdTest.Method.CRANKING, 238.15, 6.201);
+        assertTrue(SaeJ300.classifyWinter(8.7e-6, List.of(failed, pumping)).isEmpty());
+        assertTrue(SaeJ300.classifyWinter(3.7e-6, List.of(cranking, pumping)).isEmpty());
+    }
+
+    @Test
+    void coldLimitsLieAtTheTemperaturesOfTheGrade() {
+        List<ColdTest> limits = SaeJ300.coldLimits(SaeGrade.parse("10W-30").orElseThrow());
+        assertEquals(new ColdTest(ColdTest.Method.CRANKING, 248.14999999999998, 7.0), limits.get(0));
+        assertEquals(60.0, limits.get(1).dynamicViscosity());
+        assertEquals(List.of(), SaeJ300.coldLimits(SaeGrade.parse("30").orElseThrow()));
+    }
+
+    @Test
+    void viscosityIndexIsUndefinedForVeryThinOils() {
+        assertTrue(ViscosityIndex.of(5e-6, 1.9e-6).isEmpty());
+        assertEquals(92, ViscosityIndex.reported(73.30e-6, 8.86e-6).orElseThrow());
+    }
+
+    private static List<String> names(double viscosity100) {
+        return SaeJ300.classifyHot(viscosity100, OptionalDouble.empty(), Optional.empty()).stream()
+                .map(HotGrade::name)
+                .toList();
+    }
+}
