@@ -1,0 +1,50 @@
+package org.coldpleat.model.medium;
+
+import org.coldpleat.shared.source.Source;
+import org.coldpleat.shared.source.Validity;
+
+/** Resistance of a sheet, R = thickness / permeability [1/m]: pressure drop = viscosity x face velocity x R. */
+@Source("H. Darcy 1856 (textbook form)")
+@Validity("creeping flow: rho v sqrt(k)/mu below about 0.02; oil through filter paper stays below 0.001")
+public final class MediumResistance {
+    private MediumResistance() {}
+
+    /** Resistance [1/m] of a sheet of a thickness [m] and permeability [m2]. */
+    public static double of(double thickness, double permeability) {
+        Solidity.requireAbove("thickness", thickness, "m");
+        Solidity.requireAbove("permeability", permeability, "m2");
+        return thickness / permeability;
+    }
+
+    /**
+     * Resistance of a fibrous sheet from its structure.
+     *
+     * @param normalizedPermeability k/d^2 from one of the permeability laws [1]
+     * @param fiberDiameter d [m]
+     * @param thickness [m]
+     * @return [1/m]
+     */
+    public static double ofFibers(double normalizedPermeability, double fiberDiameter, double thickness) {
+        Solidity.requireAbove("normalizedPermeability", normalizedPermeability, "[1]");
+        Solidity.requireAbove("fiberDiameter", fiberDiameter, "m");
+        return of(thickness, normalizedPermeability * fiberDiameter * fiberDiameter);
+    }
+
+    /** Resistance of layers that the oil passes one after the other: they add [1/m]. */
+    public static double ofLayers(double... resistances) {
+        if (resistances.length == 0) {
+            throw new IllegalArgumentException("resistances must name at least 1 layer, had 0");
+        }
+        double sum = 0;
+        for (double resistance : resistances) {
+            Solidity.requireAbove("resistances", resistance, "1/m");
+            sum += resistance;
+        }
+        return sum;
+    }
+
+    /** Pressure drop [Pa] of a fluid of a viscosity [Pa s] at a face velocity [m/s], any sign, for a resistance [1/m]. */
+    public static double pressureDrop(double resistance, double dynamicViscosity, double faceVelocity) {
+        return resistance * dynamicViscosity * faceVelocity;
+    }
+}
