@@ -9,7 +9,8 @@ import org.coldpleat.shared.source.Validity;
  * <p>Symbols: c solidity (fiber volume share) [1], k permeability [m2], d fiber diameter [m], a = d/2.
  */
 @Source("C. N. Davies 1952, Proc. Inst. Mech. Engrs. B1, 185 (form and range as reprinted in air-pollution textbooks)")
-@Validity("c 0.006 to 0.3 as first quoted, 0.06 to 0.30 in later prints; Reynolds number of the fiber below 1; smooth outside")
+@Validity(
+        "c 0.006 to 0.3 as first quoted, 0.06 to 0.30 in later prints; Reynolds number of the fiber below 1; smooth outside")
 public final class DaviesPermeability {
     private DaviesPermeability() {}
 

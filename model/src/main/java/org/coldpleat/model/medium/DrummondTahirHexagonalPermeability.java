@@ -9,7 +9,8 @@ import org.coldpleat.shared.source.Validity;
  *
  * <p>Symbols: c solidity (fiber volume share) [1], k permeability [m2], d fiber diameter [m], a = d/2.
  */
-@Source("J. E. Drummond and M. I. Tahir 1984, Int. J. Multiphase Flow 10, 515 (form from memory; 1.4975 refitted here to an eigenfunction solution)")
+@Source(
+        "J. E. Drummond and M. I. Tahir 1984, Int. J. Multiphase Flow 10, 515 (form from memory; 1.4975 refitted here to an eigenfunction solution)")
 @Validity("c up to 0.3 (error 0.2 %; 1.3 % at 0.4)")
 public final class DrummondTahirHexagonalPermeability {
     private DrummondTahirHexagonalPermeability() {}

@@ -9,7 +9,8 @@ import org.coldpleat.shared.source.Validity;
  *
  * <p>Symbols: c solidity (fiber volume share) [1], k permeability [m2], d fiber diameter [m], a = d/2.
  */
-@Source("J. E. Drummond and M. I. Tahir 1984, Int. J. Multiphase Flow 10, 515 (from memory, checked against Sangani and Acrivos 1982)")
+@Source(
+        "J. E. Drummond and M. I. Tahir 1984, Int. J. Multiphase Flow 10, 515 (from memory, checked against Sangani and Acrivos 1982)")
 @Validity("c up to 0.2 (error 0.3 %; 4 % at 0.3, 26 % at 0.4)")
 public final class DrummondTahirSquarePermeability {
     private DrummondTahirSquarePermeability() {}

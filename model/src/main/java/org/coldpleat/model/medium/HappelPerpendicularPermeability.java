@@ -9,7 +9,8 @@ import org.coldpleat.shared.source.Validity;
  *
  * <p>Symbols: c solidity (fiber volume share) [1], k permeability [m2], d fiber diameter [m], a = d/2.
  */
-@Source("J. Happel 1959, AIChE J. 5, 174 (from memory); Kozeny constants of J. Happel and H. Brenner 1965, Low Reynolds Number Hydrodynamics")
+@Source(
+        "J. Happel 1959, AIChE J. 5, 174 (from memory); Kozeny constants of J. Happel and H. Brenner 1965, Low Reynolds Number Hydrodynamics")
 @Validity("all c (cell model)")
 public final class HappelPerpendicularPermeability {
     private HappelPerpendicularPermeability() {}

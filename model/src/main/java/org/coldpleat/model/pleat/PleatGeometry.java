@@ -56,16 +56,7 @@ public record PleatGeometry(
             double pleatDepth, double thickness, double upstreamGap, double downstreamGap, PleatEnds ends) {
         double pitch = upstreamGap + downstreamGap + 2 * thickness;
         return new PleatGeometry(
-                pleatDepth,
-                thickness,
-                upstreamGap,
-                upstreamGap,
-                downstreamGap,
-                downstreamGap,
-                pitch,
-                pitch,
-                0,
-                ends);
+                pleatDepth, thickness, upstreamGap, upstreamGap, downstreamGap, downstreamGap, pitch, pitch, 0, ends);
     }
 
     /** Sharp V pleats in a flat panel, both mouths of the same clear width [m]. */
@@ -224,8 +215,7 @@ public record PleatGeometry(
     private static double legThicknessAcross(double room, double legLength, double thickness) {
         // 2 L tan(theta) = room - 2 t / cos(theta), solved for tan(theta)
         double tangent = (room * legLength
-                        - thickness
-                                * Math.sqrt(room * room + 4 * legLength * legLength - 4 * thickness * thickness))
+                        - thickness * Math.sqrt(room * room + 4 * legLength * legLength - 4 * thickness * thickness))
                 / (2 * (legLength * legLength - thickness * thickness));
         return thickness * Math.hypot(1, tangent);
     }

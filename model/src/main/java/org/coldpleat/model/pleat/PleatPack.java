@@ -36,7 +36,8 @@ public record PleatPack(
         if (!(pleatHeight > 0) || Double.isInfinite(pleatHeight)) {
             throw new IllegalArgumentException("pleatHeight must be finite and above 0 m, was " + pleatHeight);
         }
-        if (statedArea.isPresent() && (!(statedArea.getAsDouble() > 0) || Double.isInfinite(statedArea.getAsDouble()))) {
+        if (statedArea.isPresent()
+                && (!(statedArea.getAsDouble() > 0) || Double.isInfinite(statedArea.getAsDouble()))) {
             throw new IllegalArgumentException(
                     "statedArea must be finite and above 0 m2, was " + statedArea.getAsDouble());
         }

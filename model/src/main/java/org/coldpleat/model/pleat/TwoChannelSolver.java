@@ -80,10 +80,8 @@ final class TwoChannelSolver {
             double farWidth = factor * geometry.upstreamGap(1);
             nearFold = SlipChannel.foldConductance(nearWidth, thickness, near, closure.foldsOpen());
             farFold = SlipChannel.foldConductance(farWidth, thickness, far, closure.foldsOpen());
-            inletStub = stub(
-                    geometry.upstreamGap(0), geometry.upstreamMouth() - geometry.upstreamEnd(), near);
-            outletStub = stub(
-                    geometry.downstreamGap(1), geometry.downstreamMouth() - geometry.downstreamEnd(), far);
+            inletStub = stub(geometry.upstreamGap(0), geometry.upstreamMouth() - geometry.upstreamEnd(), near);
+            outletStub = stub(geometry.downstreamGap(1), geometry.downstreamMouth() - geometry.downstreamEnd(), far);
             mouthLoss = SlipChannel.mouthLoss(factor * geometry.upstreamGap(0), geometry.inletPitch(), near)
                     + SlipChannel.mouthLoss(factor * geometry.downstreamGap(1), geometry.outletPitch(), far);
         } else {

@@ -43,7 +43,8 @@ class PleatPackTest {
         PackResult stated = pack.withStatedArea(2 * own.effectiveArea()).solve(PAPER);
         assertEquals(own.channelFactor(), stated.channelFactor(), 1e-12);
         assertEquals(own.resistance() / 2, stated.resistance(), 1e-12 * own.resistance());
-        assertEquals(PAPER / stated.effectiveArea() * stated.channelFactor(), stated.resistance(), 1e-12 * own.resistance());
+        assertEquals(
+                PAPER / stated.effectiveArea() * stated.channelFactor(), stated.resistance(), 1e-12 * own.resistance());
     }
 
     @Test
@@ -105,8 +106,7 @@ class PleatPackTest {
         // From loose to twice more medium than room; steps of the core radius so small that a jump would show
         double step = 0.002e-3;
         for (double core = 20e-3; core > 8e-3; core -= step) {
-            PleatGeometry pleat =
-                    PleatGeometry.radial(core + 15e-3, core, 70, 0.8e-3, 0, 0, 0, PleatEnds.FOLDED);
+            PleatGeometry pleat = PleatGeometry.radial(core + 15e-3, core, 70, 0.8e-3, 0, 0, 0, PleatEnds.FOLDED);
             double value = new PleatPack(pleat, 70, 0.06).resistance(PAPER);
             assertTrue(Double.isFinite(value), "core " + core);
             if (previous > 0) {

@@ -22,7 +22,6 @@ class PleatReferenceTest {
     /** Printed with six significant digits: half a unit in the sixth is at worst 5e-6 of the value. */
     private static final double PRINTED = 5e-6;
 
-
     private static final List<Map<String, String>> ROWS =
             TableRows.read(PleatReferenceTest.class, "pleat_reference.csv");
 
@@ -38,15 +37,18 @@ class PleatReferenceTest {
 
     @Test
     void closedFormReproducesThePrintedDigitsOfParallelLegs() {
-        check("R_1d_corrected", row -> row.get("shape").equals("rect") ? PRINTED : Double.NaN, row ->
-                ParallelLegs.pleatResistance(geometry(row), closure(row), mediumResistance(row)));
+        check(
+                "R_1d_corrected",
+                row -> row.get("shape").equals("rect") ? PRINTED : Double.NaN,
+                row -> ParallelLegs.pleatResistance(geometry(row), closure(row), mediumResistance(row)));
     }
 
     @Test
     void plainModelReproducesThePrintedDigits() {
         check("R_1d_plain", row -> PRINTED, row -> {
             PleatGeometry folded = geometry(row);
-            // Plain columns: no folds; length is the depth for parallel legs, one thickness less for tapered folded ones
+            // Plain columns: no folds; length is the depth for parallel legs, one thickness less for tapered folded
+            // ones
             boolean shorter = folded.ends() == PleatEnds.FOLDED && taper(row) > 0;
             double depth = folded.pleatDepth() - (shorter ? folded.thickness() : 0);
             PleatGeometry plugged = new PleatGeometry(
@@ -68,7 +70,8 @@ class PleatReferenceTest {
 
     @Test
     void defaultCellsStayWithinTheBandOfThe2dReference() {
-        // Model error seen when the reference was made: plugged 0.6 %, folded or tapered 1.1 %, closure variations 1.5 %;
+        // Model error seen when the reference was made: plugged 0.6 %, folded or tapered 1.1 %, closure variations 1.5
+        // %;
         // the error of the reference itself and of 60 cells is below 0.06 %
         check(
                 "R_cfd_per_m2",
