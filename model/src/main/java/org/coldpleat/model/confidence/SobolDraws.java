@@ -58,11 +58,11 @@ public final class SobolDraws {
      * @return coordinates, each strictly between 0 and 1
      */
     public double[] point(int index) {
-        if (index < 0 || index >= 1 << INDEX_BITS) {
+        if (index < 0 || index >= (1 << INDEX_BITS)) {
             throw new IllegalArgumentException("index must be 0 to 2^" + INDEX_BITS + " - 1, was " + index);
         }
         double[] point = new double[dimension];
-        int gray = index ^ index >>> 1;
+        int gray = index ^ (index >>> 1);
         for (int j = 0; j < dimension; j++) {
             long digits = 0;
             for (int rest = gray, k = 0; rest != 0; rest >>>= 1, k++) {
@@ -101,14 +101,14 @@ public final class SobolDraws {
             scrambled ^= (mix(key ^ mix(before + GOLDEN * (k + 1L))) & 1L) << place;
         }
         long rest = (1L << (DIGITS - NESTED_DIGITS)) - 1;
-        return scrambled ^ mix(key ^ mix(digits + GOLDEN * (NESTED_DIGITS + 1L))) & rest;
+        return scrambled ^ (mix(key ^ mix(digits + GOLDEN * (NESTED_DIGITS + 1L))) & rest);
     }
 
     @Source("Steele, Lea, Flood 2014, Fast splittable pseudorandom number generators, OOPSLA: finalizer of SplitMix64")
     static long mix(long state) {
         long z = state;
-        z = (z ^ z >>> 30) * 0xBF58476D1CE4E5B9L;
-        z = (z ^ z >>> 27) * 0x94D049BB133111EBL;
-        return z ^ z >>> 31;
+        z = (z ^ (z >>> 30)) * 0xBF58476D1CE4E5B9L;
+        z = (z ^ (z >>> 27)) * 0x94D049BB133111EBL;
+        return z ^ (z >>> 31);
     }
 }
