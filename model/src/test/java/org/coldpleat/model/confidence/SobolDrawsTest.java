@@ -58,7 +58,9 @@ class SobolDrawsTest {
             int[] hits = new int[256];
             for (int i = 0; i < 256; i++) {
                 double[] p = draws.point(i);
-                hits[(int) (p[0] * columns) * rows + (int) (p[1] * rows)]++;
+                int column = (int) (p[0] * columns);
+                int row = (int) (p[1] * rows);
+                hits[column * rows + row]++;
             }
             for (int h : hits) {
                 assertEquals(1, h, "split " + split);
