@@ -1,0 +1,71 @@
+package org.coldpleat.model.loading;
+
+import static org.coldpleat.model.loading.Limits.above;
+
+import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.Measured;
+import org.coldpleat.shared.quantity.Spread;
+import org.coldpleat.shared.source.Provenance;
+import org.coldpleat.shared.source.Source;
+import org.coldpleat.shared.source.Validity;
+
+/**
+ * Dirt mass per area that media of a family commonly hold at the end of a multi-pass test, for users without a test
+ * result of their own. The weakest evidence of all: it stands among the assumptions of a verdict.
+ */
+@Source("common practice, no source")
+@Validity("ISO medium test dust, terminal pressure drop 70 kPa to 200 kPa; depends strongly on it, on the face velocity"
+        + " and on the dust")
+public enum TypicalCapacity {
+    /** Resin-treated cellulose, 5 to 15 mg/cm2. */
+    CELLULOSE(0.05, 0.15),
+    /** Cellulose with synthetic fibers, 8 to 20 mg/cm2. */
+    BLEND(0.08, 0.20),
+    /** Glass micro-fiber, 15 to 35 mg/cm2. */
+    GLASS(0.15, 0.35);
+
+    /** Two-sided 95 % quantile of the standard normal distribution (JCGM 100:2008, table G.1). */
+    private static final double COVERAGE_95 = 1.96;
+
+    private final double low;
+    private final double high;
+
+    TypicalCapacity(double low, double high) {
+        this.low = low;
+        this.high = high;
+    }
+
+    /** Lower end of the common range [kg/m2]. */
+    public double low() {
+        return low;
+    }
+
+    /** Upper end of the common range [kg/m2]. */
+    public double high() {
+        return high;
+    }
+
+    /** Capacity [kg/m2] as a log-normal value whose 95 % band is the common range, marked typical. */
+    public Measured capacity() {
+        return new Measured(
+                Kind.BASIS_WEIGHT,
+                Math.sqrt(low * high),
+                Math.log(high / low) / (2 * COVERAGE_95),
+                Spread.LOG_NORMAL,
+                Provenance.TYPICAL,
+                1,
+                "");
+    }
+
+    /**
+     * The blocking law at the middle of the range. K is inverse to the capacity, so the spread of ln K is that of the
+     * logarithm of {@link #capacity()}.
+     *
+     * @param exponent n [1], at least 0
+     * @param endRatio terminal over clean pressure drop of the element in such a test [1], above 1
+     */
+    public BlockingLaw law(double exponent, double endRatio) {
+        above(endRatio, 1, "endRatio", "[1]");
+        return BlockingLaw.reaching(exponent, capacity().value(), endRatio);
+    }
+}
