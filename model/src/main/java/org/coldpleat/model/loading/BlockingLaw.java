@@ -3,6 +3,9 @@ package org.coldpleat.model.loading;
 import static org.coldpleat.model.loading.Limits.above;
 import static org.coldpleat.model.loading.Limits.atLeast;
 
+import java.util.Locale;
+import org.coldpleat.shared.notice.Notice;
+import org.coldpleat.shared.notice.Severity;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
@@ -26,6 +29,20 @@ import org.coldpleat.shared.source.Validity;
 @Validity("n 0..2, R/R0 1..about 20; n above 1 has a finite limit mass 1/((n - 1) K), from where on the resistance is"
         + " infinite")
 public record BlockingLaw(double exponent, double coefficient) {
+    /**
+     * The exponent that stands in where none is known: exponential growth. Free fits to dust loading of a fibrous mat gave
+     * 0.95 for fine, 1.15 for medium and 1.34 for coarse dust (medians).
+     */
+    @Source("fitted here to the filter loading runs of Hagmeyer, Mauthe, Zeiler 2021, Int. J. Prognostics and Health"
+            + " Management 12(2), in air")
+    public static final double DEFAULT_EXPONENT = 1;
+
+    /**
+     * Standard uncertainty of ln K [1] between nominally equal media.
+     */
+    @Source("coefficient of variation of K over those runs with medium dust, 0.17 to 0.21")
+    public static final double COEFFICIENT_SCATTER = 0.18;
+
     public BlockingLaw {
         atLeast(exponent, 0, "exponent", "[1]");
         atLeast(coefficient, 0, "coefficient", "m2/kg");
@@ -153,6 +170,15 @@ public record BlockingLaw(double exponent, double coefficient) {
         }
         double u = logarithm(2 - exponent, rate * cleanFaceVelocity * time);
         return scaledMass(exponent, u) / rate;
+    }
+
+    /** The finding that the default exponent stands in. */
+    public static Notice exponentAssumed(String place) {
+        return Notice.of(
+                "loading.exponentAssumed",
+                Severity.WARNING,
+                place,
+                String.format(Locale.ROOT, "%.1f", DEFAULT_EXPONENT));
     }
 
     /** ln(R/R0). */

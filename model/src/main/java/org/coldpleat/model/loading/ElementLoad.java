@@ -4,6 +4,10 @@ import static org.coldpleat.model.loading.Limits.above;
 import static org.coldpleat.model.loading.Limits.atLeast;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import org.coldpleat.shared.notice.Notice;
+import org.coldpleat.shared.notice.Severity;
 import org.coldpleat.shared.source.Source;
 
 /**
@@ -21,6 +25,9 @@ import org.coldpleat.shared.source.Source;
 public record ElementLoad(double area, double[][] massPerArea) {
     /** What rounding may leave of the sum of the flow shares [1]. */
     private static final double SUM_TOLERANCE = 1e-9;
+
+    /** Fullness from where on a notice is given [1]: a complete-blocking medium resists tenfold there. */
+    private static final double NEARLY_PLUGGED = 0.9;
 
     public ElementLoad {
         above(area, 0, "area", "m2");
@@ -119,6 +126,29 @@ public record ElementLoad(double area, double[][] massPerArea) {
             conductance += 1 / ratio / cells();
         }
         return 1 / conductance;
+    }
+
+    /** Dirt of the fullest cell over the limit mass of the law [1]; 0 for a law without a limit. */
+    public double fullness(BlockingLaw law) {
+        double fullest = 0;
+        for (double[] cell : massPerArea) {
+            fullest = Math.max(fullest, Arrays.stream(cell).sum());
+        }
+        return fullest / law.limitMass();
+    }
+
+    /** Findings: the element is nearly plugged. */
+    public List<Notice> notices(BlockingLaw law, String place) {
+        double fullness = fullness(law);
+        if (fullness < NEARLY_PLUGGED) {
+            return List.of();
+        }
+        return List.of(Notice.of(
+                "loading.elementBlocked",
+                Severity.CAUTION,
+                place,
+                String.format(Locale.ROOT, "%.3g g", mass() * 1000),
+                String.format(Locale.ROOT, "%.0f %%", 100 * fullness)));
     }
 
     private static double[][] copy(double[][] values) {

@@ -33,14 +33,14 @@ public enum TestDust {
 
     /** Read when first asked for. */
     private static final class Tables {
-        private static final Map<TestDust, ParticleSizes> SIZES = Arrays.stream(values())
-                .collect(Collectors.toUnmodifiableMap(Function.identity(), Tables::read));
+        private static final Map<TestDust, ParticleSizes> SIZES =
+                Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(Function.identity(), Tables::read));
 
         private static ParticleSizes read(TestDust grade) {
-            double[][] table =
-                    LoadingTable.columns("iso12103_" + grade.name().toLowerCase(Locale.ROOT) + ".csv");
+            double[][] table = LoadingTable.columns("iso12103_" + grade.name().toLowerCase(Locale.ROOT) + ".csv");
             double[] size = Arrays.stream(table[0]).map(um -> um / MICROMETERS).toArray();
-            double[] finer = Arrays.stream(table[1]).map(percent -> percent / 100).toArray();
+            double[] finer =
+                    Arrays.stream(table[1]).map(percent -> percent / 100).toArray();
             return new ParticleSizes(size, finer);
         }
     }

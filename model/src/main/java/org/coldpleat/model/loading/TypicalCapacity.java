@@ -2,6 +2,9 @@ package org.coldpleat.model.loading;
 
 import static org.coldpleat.model.loading.Limits.above;
 
+import java.util.Locale;
+import org.coldpleat.shared.notice.Notice;
+import org.coldpleat.shared.notice.Severity;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.quantity.Spread;
@@ -26,6 +29,9 @@ public enum TypicalCapacity {
 
     /** Two-sided 95 % quantile of the standard normal distribution (JCGM 100:2008, table G.1). */
     private static final double COVERAGE_95 = 1.96;
+
+    /** mg/cm2 in a kg/m2. */
+    private static final double MG_PER_CM2 = 100;
 
     private final double low;
     private final double high;
@@ -67,5 +73,14 @@ public enum TypicalCapacity {
     public BlockingLaw law(double exponent, double endRatio) {
         above(endRatio, 1, "endRatio", "[1]");
         return BlockingLaw.reaching(exponent, capacity().value(), endRatio);
+    }
+
+    /** The finding that a typical capacity stands in. */
+    public Notice notice(String place) {
+        return Notice.of(
+                "loading.capacityTypical",
+                Severity.WARNING,
+                place,
+                String.format(Locale.ROOT, "%.0f to %.0f mg/cm²", low * MG_PER_CM2, high * MG_PER_CM2));
     }
 }
