@@ -2,6 +2,7 @@ package org.coldpleat.model.valve;
 
 import org.coldpleat.model.flow.AdditiveLaw;
 import org.coldpleat.model.flow.BracketedNewton;
+import org.coldpleat.model.flow.Corner;
 import org.coldpleat.model.flow.Drop;
 import org.coldpleat.model.flow.FlowLaw;
 import org.coldpleat.model.flow.Fluid;
@@ -66,7 +67,7 @@ public record FlapValve(
     /** Lift of the lip [m] at a pressure difference [Pa]. */
     public double lift(double pressureDifference) {
         double free = compliance * Corner.ramp(pressureDifference - preload, rounding());
-        return free - Corner.ramp(free - maximumLift, ROUNDING * maximumLift);
+        return Corner.capped(free, maximumLift, ROUNDING * maximumLift);
     }
 
     @Override
@@ -82,7 +83,7 @@ public record FlapValve(
         double free = compliance * Corner.ramp(dp - preload, rounding());
         double liftSlope = compliance
                 * Corner.slope(dp - preload, rounding())
-                * (1 - Corner.slope(free - maximumLift, ROUNDING * maximumLift));
+                * Corner.cappedSlope(free, maximumLift, ROUNDING * maximumLift);
         return leak / fluid.dynamicViscosity() + slit().flowSlope(lift(dp), liftSlope, dp, fluid);
     }
 
@@ -117,7 +118,7 @@ public record FlapValve(
 
     /** Width of the rounded corner [Pa]: a thousandth of the pressure that lifts the lip fully. */
     private double rounding() {
-        return Math.min(ROUNDING * (preload + maximumLift / compliance), preload);
+        return ROUNDING * (preload + maximumLift / compliance);
     }
 
     private LiftedSlit slit() {

@@ -1,0 +1,101 @@
+package org.coldpleat.model.circuit;
+
+import org.coldpleat.model.flow.BracketedNewton;
+import org.coldpleat.model.flow.Fluid;
+import org.coldpleat.model.flow.Lubricant;
+import org.coldpleat.shared.source.Source;
+import org.coldpleat.shared.source.Validity;
+
+/**
+ * Flow and film temperature of the bearings from their heat balance,
+ * {@code (rho cp q + UA)(T_out - T) = mu(T_film) S omega^2 + p q}, {@code T_film = T + f (T_out - T)},
+ * {@code q = p C/mu(T_film) + q_side}. Work object of one solve; keeps its last film as the next start.
+ */
+@Source("steady energy balance of the oil in the bearings; derived here")
+@Validity("films up to 600 K; beyond, the film stays at 600 K and the balance is reported as not met")
+final class BearingFilm {
+    private static final double HOTTEST = 600;
+    private static final double DIFFERENCE = 0.02;
+    private static final int MAX_STEPS = 60;
+
+    private final Bearings bearings;
+    private final Lubricant lubricant;
+    private final double temperature;
+    private final double heatCapacity;
+    private final double frictionRate;
+    private final double sumpViscosity;
+
+    private double excess;
+    private double logSlope = -0.05;
+
+    double flow;
+    double flowSlope;
+    double viscosity;
+    double residual;
+
+    BearingFilm(Bearings bearings, Lubricant lubricant, double temperature, Fluid sump, double speed) {
+        this.bearings = bearings;
+        this.lubricant = lubricant;
+        this.temperature = temperature;
+        sumpViscosity = sump.dynamicViscosity();
+        heatCapacity = bearings.isWarm() ? sump.density() * lubricant.heatCapacity(temperature) : 0;
+        double omega = 2 * Math.PI * speed;
+        frictionRate = bearings.friction() * omega * omega;
+        viscosity = sumpViscosity;
+    }
+
+    double filmTemperature() {
+        return temperature + excess;
+    }
+
+    /** Starts from a known film temperature [K]. */
+    void startAt(double filmTemperature) {
+        excess = Math.max(0, filmTemperature - temperature);
+    }
+
+    /** Finds the film at a pressure [Pa] with a side flow [m3/s]. */
+    void solve(double pressure, double sideFlow) {
+        if (!bearings.isWarm()) {
+            flow = pressure * bearings.conductance() / sumpViscosity + sideFlow;
+            flowSlope = bearings.conductance() / sumpViscosity;
+            return;
+        }
+        double pressureConductance = bearings.conductance();
+        double position = bearings.filmPosition();
+        BracketedNewton newton = new BracketedNewton(0, Math.max(0, HOTTEST - temperature), excess);
+        for (int i = 0; ; i++) {
+            double before = excess;
+            double viscosityBefore = viscosity;
+            excess = newton.point();
+            viscosity = lubricant.at(temperature + excess).dynamicViscosity();
+            updateLogSlope(before, viscosityBefore, i);
+            double conductance = pressureConductance / viscosity;
+            flow = pressure * conductance + sideFlow;
+            double carried = (heatCapacity * flow + bearings.heatLoss()) / position;
+            double heat = viscosity * frictionRate + pressure * flow;
+            double miss = heat - carried * excess;
+            double flowByExcess = -pressure * conductance * logSlope;
+            double lead = heatCapacity * excess / position - pressure;
+            double missByExcess = viscosity * logSlope * frictionRate - carried - lead * flowByExcess;
+            double missByPressure = flow - lead * conductance;
+            boolean met = Math.abs(miss) <= 1e-13 * heat || newton.isExhausted();
+            if (met || i == MAX_STEPS) {
+                residual = heat == 0 ? 0 : Math.abs(miss) / heat;
+                flowSlope = conductance - flowByExcess * missByPressure / missByExcess;
+                return;
+            }
+            newton.step(miss, Math.min(missByExcess, -Double.MIN_NORMAL));
+        }
+    }
+
+    /** Slope of ln(mu) over temperature [1/K]: by difference at the start, then from the last two films if apart. */
+    private void updateLogSlope(double before, double viscosityBefore, int step) {
+        double moved = excess - before;
+        if (step > 0 && Math.abs(moved) > DIFFERENCE && Math.abs(moved) < 1) {
+            logSlope = Math.log(viscosity / viscosityBefore) / moved;
+        } else if (step == 0 || Math.abs(moved) >= 1) {
+            double ahead = lubricant.at(temperature + excess + DIFFERENCE).dynamicViscosity();
+            logSlope = Math.log(ahead / viscosity) / DIFFERENCE;
+        }
+    }
+}

@@ -1,0 +1,51 @@
+package org.coldpleat.model.circuit;
+
+import java.util.List;
+import org.coldpleat.model.flow.Require;
+
+/**
+ * Gallery described by bearing geometry.
+ *
+ * @param seriesResistance of the passages before the bearings [1/m3], at least 0
+ * @param bearings one entry for each kind of bearing, with how many there are
+ * @param restrictors jets and restrictors
+ * @param heatLoss from all films to the engine [W/K], at least 0
+ * @param filmPosition where between inlet and outlet temperature the film is taken [1], 0 to 1
+ */
+public record GalleryFromBearings(
+        double seriesResistance,
+        List<BearingGroup> bearings,
+        List<Restrictor> restrictors,
+        double heatLoss,
+        double filmPosition) {
+    public GalleryFromBearings {
+        bearings = List.copyOf(bearings);
+        restrictors = List.copyOf(restrictors);
+    }
+
+    /**
+     * Equal bearings.
+     *
+     * @param bearing one of them
+     * @param count how many [1], above 0
+     * @param pumpingLength length that pumps oil out of the ends [m], at least 0; 0 leaves the side flow out
+     */
+    public record BearingGroup(GroovedBearing bearing, double count, double pumpingLength) {
+        public BearingGroup {
+            Require.positive("count", count, "1");
+            Require.notNegative("pumpingLength", pumpingLength, "m");
+        }
+    }
+
+    /** The gallery in computing form. */
+    public Gallery resolve() {
+        Bearings sum = new Bearings(0, 0, 0, heatLoss, filmPosition);
+        for (BearingGroup group : bearings) {
+            GroovedBearing one = group.bearing();
+            double pumped = group.pumpingLength() == 0 ? 0 : one.sideFlow(group.pumpingLength());
+            double n = group.count();
+            sum = sum.plus(new Bearings(n * one.conductance(), n * pumped, n * one.friction(), 0, filmPosition));
+        }
+        return new Gallery(seriesResistance, sum, restrictors);
+    }
+}

@@ -1,0 +1,36 @@
+package org.coldpleat.model.circuit;
+
+import org.coldpleat.model.flow.AdditiveLaw;
+import org.coldpleat.model.flow.Corner;
+import org.coldpleat.model.flow.Fluid;
+import org.coldpleat.model.flow.Require;
+
+/**
+ * Jets or restrictors of one kind at the end of the gallery, at sump viscosity.
+ *
+ * @param one law of a single one; must not be {@link AdditiveLaw#NONE}
+ * @param count how many [1], at least 0; need not be whole
+ * @param crackPressure of the check valve behind which they sit [Pa]; 0 without. Its corner is rounded over 0.1 %
+ */
+public record Restrictor(AdditiveLaw one, double count, double crackPressure) {
+    private static final double ROUNDING = 1e-3;
+
+    public Restrictor {
+        Require.positive("laminar resistance of a restrictor", one.laminar(), "1/m3");
+        Require.notNegative("count", count, "1");
+        Require.notNegative("crackPressure", crackPressure, "Pa");
+    }
+
+    /** Flow of all together [m3/s] at a pressure before them [Pa], at least 0. */
+    public double flowRate(double pressure, Fluid fluid) {
+        return count * one.flowRate(Corner.ramp(pressure - crackPressure, ROUNDING * crackPressure), fluid);
+    }
+
+    /** Slope of the flow over pressure [m3/(s Pa)]. */
+    public double flowSlope(double pressure, Fluid fluid) {
+        double y = pressure - crackPressure;
+        double width = ROUNDING * crackPressure;
+        double slope = crackPressure == 0 ? 1 : Corner.slope(y, width);
+        return count * one.flowSlope(Corner.ramp(y, width), fluid) * slope;
+    }
+}

@@ -1,0 +1,18 @@
+package org.coldpleat.model.circuit;
+
+/** How the search for an operating point ended. */
+public enum SolveStatus {
+    /** Balances met. */
+    CONVERGED,
+    /** The pump stands still: no flow, all pressures 0. */
+    NO_FLOW,
+    /** Balances not met within the allowed steps; the numbers must not be used. */
+    MAX_ITERATIONS,
+    /** A law gave no finite number; the numbers must not be used. */
+    NOT_FINITE;
+
+    /** Whether the numbers of the point may be used. */
+    public boolean isAnswer() {
+        return this == CONVERGED || this == NO_FLOW;
+    }
+}

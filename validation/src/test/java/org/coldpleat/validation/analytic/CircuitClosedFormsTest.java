@@ -1,0 +1,246 @@
+package org.coldpleat.validation.analytic;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.coldpleat.model.circuit.ClosedForms;
+import org.coldpleat.model.circuit.EngineCircuit;
+import org.coldpleat.model.circuit.Gallery;
+import org.coldpleat.model.circuit.GroovedBearing;
+import org.coldpleat.model.circuit.OperatingPoint;
+import org.coldpleat.model.circuit.Pump;
+import org.coldpleat.model.circuit.Relief;
+import org.coldpleat.model.circuit.Relief.Sensing;
+import org.coldpleat.model.circuit.SolveStatus;
+import org.coldpleat.model.filter.BypassLocation;
+import org.coldpleat.model.filter.FilterAssembly;
+import org.coldpleat.model.filter.FilterState;
+import org.coldpleat.model.flow.Fluid;
+import org.coldpleat.model.valve.SpringValve;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The full solver against closed forms of laminar circuits (derived here: two resistances in series behind a pump with
+ * slip, three lines of algebra each). Reference ring: displacement 7.2 cm3/rev, 20 rev/s, slip 2.9e-12 m3, filter 2e9,
+ * gallery 8e9 1/m3, relief 490 kPa, bypass 157 kPa.
+ */
+class CircuitClosedFormsTest {
+    private static final double LITER_PER_MINUTE = 1e-3 / 60;
+    private static final double ROOM = 293.15;
+    private static final Pump PUMP = Pump.unlimited(7.2e-6, 2.9e-12);
+    private static final double FILTER = 2e9;
+    private static final double GALLERY = 8e9;
+    private static final double RELIEF = 490e3;
+    private static final double BYPASS = 157e3;
+
+    /** A bypass valve close to ideal: soft spring and huge bore, so that it hardly rises above its setting. */
+    private static final SpringValve NEARLY_IDEAL = SpringValve.disc(BYPASS, 0.5, 1, 0.1, 0);
+
+    private static FilterAssembly filter(double resistance) {
+        return FilterAssembly.ofPack(resistance).withBypass(BypassLocation.BASE, NEARLY_IDEAL);
+    }
+
+    private static EngineCircuit ring(FilterAssembly filter, double gallery, double viscosity, Relief... reliefs) {
+        return new EngineCircuit(
+                PUMP, List.of(reliefs), filter.law(), Gallery.laminar(gallery), new OneViscosity(viscosity, 0));
+    }
+
+    private static OperatingPoint converged(EngineCircuit circuit) {
+        OperatingPoint point = circuit.solve(20, ROOM);
+        assertEquals(SolveStatus.CONVERGED, point.status());
+        assertTrue(point.residuals().largest() < 1e-9);
+        return point;
+    }
+
+    /** Relief shut: flow D n/(1 + lam Psi) does not depend on viscosity. Five digits. */
+    @Test
+    void flowIsIndependentOfViscosityWhileReliefAndBypassAreShut() {
+        double expected = ClosedForms.shutFlow(PUMP, 20, FILTER, GALLERY);
+        assertEquals(8.3965, expected / LITER_PER_MINUTE, 5e-5);
+        for (double mu : new double[] {0.001, 0.01, 0.1, 0.349}) {
+            OperatingPoint point =
+                    converged(ring(filter(FILTER), GALLERY, mu, Relief.ideal(Sensing.PUMP_OUTLET, RELIEF)));
+            assertEquals(expected, point.filterFlow(), 1e-9 * expected);
+            assertEquals(2.7988e5, point.filterDrop() / mu, 1e-4 * 2.7988e5);
+            assertEquals(0, point.reliefFlow());
+        }
+        assertEquals(0.350, ClosedForms.reliefViscosity(RELIEF, FILTER, GALLERY, expected), 5e-4);
+    }
+
+    /** Ideal relief open: s p_r = 98 kPa at every viscosity; exact, so solver tolerance. */
+    @Test
+    void reliefCeilingHoldsHoweverCold() {
+        double ceiling = ClosedForms.reliefCeiling(FILTER, GALLERY, RELIEF);
+        assertEquals(98e3, ceiling, 1e-6);
+        for (double mu : new double[] {1, 3, 10, 1000}) {
+            EngineCircuit circuit = ring(filter(FILTER), GALLERY, mu, Relief.ideal(Sensing.PUMP_OUTLET, RELIEF));
+            OperatingPoint point = converged(circuit);
+            assertEquals(ceiling, point.filterDrop(), 1e-9 * ceiling);
+            assertEquals(RELIEF, point.pumpPressure(), 1e-9 * RELIEF);
+            assertFalse(
+                    filter(FILTER).solve(point.filterFlow(), new Fluid(mu, 0)).isBypassOpen());
+        }
+    }
+
+    /** A stiff override of 1e6 Pa s/m3 comes within 0.1 % of the ideal valve. */
+    @Test
+    void stiffOverrideApproachesTheIdealRelief() {
+        OperatingPoint point =
+                converged(ring(filter(FILTER), GALLERY, 3, Relief.linear(Sensing.PUMP_OUTLET, RELIEF, 1e6)));
+        assertEquals(98e3, point.filterDrop(), 1e-3 * 98e3);
+    }
+
+    /** psi_f/psi_g 1 % either side of p_b/(p_r - p_b) = 0.4715: shut and open in deep cold. */
+    @Test
+    void bypassFlipsAtTheCriticalRatio() {
+        double critical = ClosedForms.criticalRatio(BYPASS, RELIEF);
+        assertEquals(0.4715, critical, 5e-5);
+        for (double mu : new double[] {5, 50, 500}) {
+            assertFalse(deepCold(0.99 * critical, mu, Sensing.PUMP_OUTLET).isBypassOpen());
+            assertTrue(deepCold(1.01 * critical, mu, Sensing.PUMP_OUTLET).isBypassOpen());
+        }
+    }
+
+    /** phi = 1 - r_crit/r; tolerance from the override of the nearly ideal bypass valve, below 1e-3 of its setting. */
+    @Test
+    void deepColdBypassShareIsConstant() {
+        double expected = ClosedForms.deepColdBypassShare(1, BYPASS, RELIEF);
+        for (double mu : new double[] {5, 50, 500}) {
+            assertEquals(expected, deepCold(1, mu, Sensing.PUMP_OUTLET).bypassShare(), 3e-3);
+        }
+    }
+
+    /** Threshold viscosity p_b/(psi_f Q0) is reached before the relief opens when the ratio is supercritical. */
+    @Test
+    void thresholdViscosityOpensTheBypass() {
+        double filter = 6e9;
+        double flow = ClosedForms.shutFlow(PUMP, 20, filter, GALLERY);
+        double threshold = ClosedForms.thresholdViscosity(BYPASS, filter, flow);
+        assertTrue(threshold < ClosedForms.reliefViscosity(RELIEF, filter, GALLERY, flow));
+        for (double side : new double[] {0.999, 1.001}) {
+            double mu = threshold * side;
+            OperatingPoint point = converged(ring(
+                    FilterAssembly.ofPack(filter).withBypass(BypassLocation.BASE, NEARLY_IDEAL),
+                    GALLERY,
+                    mu,
+                    Relief.ideal(Sensing.PUMP_OUTLET, RELIEF)));
+            assertEquals(
+                    side > 1,
+                    filter(filter).solve(point.filterFlow(), new Fluid(mu, 0)).isBypassOpen());
+        }
+    }
+
+    /** Pump without slip, override 5e8 Pa s/m3: 535.24 and 561.72 kPa at 1 and 100 Pa s, limit p_r + m D n = 562.0. */
+    @Test
+    void overrideRaisesTheCeiling() {
+        Pump tight = Pump.unlimited(7.2e-6, 0);
+        double[] expected = {535.24e3, 561.72e3};
+        double[] viscosity = {1, 100};
+        for (int i = 0; i < 2; i++) {
+            OperatingPoint point = converged(new EngineCircuit(
+                    tight,
+                    List.of(Relief.linear(Sensing.PUMP_OUTLET, RELIEF, 5e8)),
+                    FilterAssembly.ofPack(FILTER).law(),
+                    Gallery.laminar(GALLERY),
+                    new OneViscosity(viscosity[i], 0)));
+            assertEquals(expected[i], point.pumpPressure(), 1e-4 * expected[i]);
+        }
+        assertEquals(562.0e3, ClosedForms.deepColdOverridePressure(RELIEF, 5e8, 7.2e-6 * 20), 1);
+    }
+
+    /** Gallery sensing, 490 kPa: pump 612.5, filter r p_set = 122.5 kPa; with psi_f 6e9 a share of 0.5728 is bypassed. */
+    @Test
+    void gallerySensingReliefLetsTheFilterDropGrow() {
+        for (double mu : new double[] {1, 3}) {
+            OperatingPoint point = converged(ring(filter(FILTER), GALLERY, mu, Relief.ideal(Sensing.GALLERY, RELIEF)));
+            assertEquals(612.5e3, point.pumpPressure(), 1e-9 * 612.5e3);
+            assertEquals(ClosedForms.gallerySensingDrop(0.25, RELIEF), point.filterDrop(), 1e-9 * 122.5e3);
+        }
+        assertEquals(0.5728, ClosedForms.gallerySensingBypassShare(0.75, BYPASS, RELIEF), 5e-5);
+        assertEquals(0.5728, deepCold(0.75, 3, Sensing.GALLERY).bypassShare(), 3e-3);
+    }
+
+    /** Saturated relief of laminar resistance psi_v: the filter drop grows with viscosity again. */
+    @Test
+    void saturatedReliefActsAsAFixedLeak() {
+        double psiV = 3e9;
+        Relief stuck =
+                Relief.valve(Sensing.PUMP_OUTLET, RELIEF, org.coldpleat.model.flow.AdditiveLaw.laminarOnly(psiV));
+        for (double mu : new double[] {1, 10}) {
+            OperatingPoint point = converged(ring(FilterAssembly.ofPack(FILTER), GALLERY, mu, stuck));
+            double total = FILTER + GALLERY;
+            double expected = mu * point.pumpFlow() * FILTER * psiV / (psiV + total);
+            assertEquals(expected, point.filterDrop(), 1e-9 * expected);
+        }
+    }
+
+    /** Two ideal valves: the gallery regulator holds warm, the safety valve at the pump takes over when cold enough. */
+    @Test
+    void safetyValveTakesOverFromTheGalleryRegulator() {
+        Relief regulator = Relief.ideal(Sensing.GALLERY, 300e3);
+        Relief safety = Relief.ideal(Sensing.PUMP_OUTLET, 800e3);
+        OperatingPoint warm = converged(ring(FilterAssembly.ofPack(4e9), GALLERY, 0.5, regulator, safety));
+        assertEquals(300e3, warm.galleryPressure(), 1e-3);
+        assertEquals(0, warm.reliefFlows().get(1));
+        OperatingPoint clogged = converged(ring(FilterAssembly.ofPack(40e9), GALLERY, 0.5, regulator, safety));
+        assertEquals(800e3, clogged.pumpPressure(), 1e-3);
+        assertEquals(0, clogged.reliefFlows().get(0));
+    }
+
+    /** Points of a workshop manual (2.5 L flat-four of 2005, 80 C, minimum): 3.2 L/min at 600 rpm and 98 kPa, 32.6 at 5000
+     * rpm and 294 kPa. Displacement, leak and efficiencies derived here, four to five digits. */
+    @Test
+    void pumpFromTwoDeliveryPoints() {
+        Pump.DeliveryPoint slow = new Pump.DeliveryPoint(10, 98e3, 3.2 * LITER_PER_MINUTE);
+        Pump.DeliveryPoint fast = new Pump.DeliveryPoint(5000.0 / 60, 294e3, 32.6 * LITER_PER_MINUTE);
+        Pump pump = Pump.fromDelivery(slow, fast, 0.0155);
+        assertEquals(7.1875e-6, pump.displacement(), 1e-3 * 7.1875e-6);
+        assertEquals(1.8920e-10, pump.slip() / 0.0155, 1e-3 * 1.8920e-10);
+        assertEquals(0.7420, pump.volumetricEfficiency(10, 98e3, 0.0155), 1e-3);
+        assertEquals(0.9071, pump.volumetricEfficiency(5000.0 / 60, 294e3, 0.0155), 1e-3);
+    }
+
+    /** Points of a 2021 workshop manual give a negative slip: a relief step is open at one of them. */
+    @Test
+    void pumpPointsWithAnOpenReliefAreRefused() {
+        Pump.DeliveryPoint slow = new Pump.DeliveryPoint(10, 34e3, 5.8 * LITER_PER_MINUTE);
+        Pump.DeliveryPoint fast = new Pump.DeliveryPoint(100, 298e3, 46.6 * LITER_PER_MINUTE);
+        assertThrows(IllegalArgumentException.class, () -> Pump.fromDelivery(slow, fast, 0.01));
+    }
+
+    /** Narrow-gap flow, exact; the DIN 31652 / ISO 7902 form (remembered) is the same by algebra. Five digits. */
+    @Test
+    void groovedBearingFlowAndSideFlow() {
+        GroovedBearing bearing = new GroovedBearing(60e-3, 30e-6, 8e-3, 0.6);
+        double flow = bearing.conductance() * 300e3 / 0.01;
+        assertEquals(0.29391, flow / LITER_PER_MINUTE, 1e-4 * 0.29391);
+        double relativeClearance = 2 * 30e-6 / 60e-3;
+        double asStandard = Math.pow(60e-3, 3)
+                * Math.pow(relativeClearance, 3)
+                * Math.PI
+                / 24
+                * (1 + 1.5 * 0.36)
+                * 60e-3
+                / 16e-3
+                * 300e3
+                / 0.01;
+        assertEquals(asStandard, flow, 1e-12 * flow);
+        double side = new GroovedBearing(60e-3, 30e-6, 8e-3, 0.7).sideFlow(20e-3) * 2000 / 60;
+        assertEquals(0.15834, side / LITER_PER_MINUTE, 1e-4 * 0.15834);
+    }
+
+    /** dp/(rho cp), four digits. */
+    @Test
+    void adiabaticRise() {
+        assertEquals(0.09498, ClosedForms.adiabaticRise(157e3, 870, 1900), 1e-3 * 0.09498);
+    }
+
+    private static FilterState deepCold(double ratio, double mu, Sensing sensing) {
+        FilterAssembly filter = filter(ratio * GALLERY);
+        OperatingPoint point = converged(ring(filter, GALLERY, mu, Relief.ideal(sensing, RELIEF)));
+        return filter.solve(point.filterFlow(), new Fluid(mu, 0));
+    }
+}
