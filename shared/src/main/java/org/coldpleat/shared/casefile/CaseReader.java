@@ -1,0 +1,118 @@
+package org.coldpleat.shared.casefile;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.Optional;
+import org.coldpleat.shared.casefile.Tree.Keys;
+import org.coldpleat.shared.casefile.Tree.Pair;
+import org.coldpleat.shared.casefile.Tree.Scalar;
+import org.coldpleat.shared.source.Provenance;
+
+/** Reads case files. Bad content never throws: all problems of a file come back together, in file order. */
+public final class CaseReader {
+    /** Largest file that is read [byte]. */
+    public static final int LARGEST_FILE = 2_000_000;
+
+    private static final String VERSION = "1";
+
+    private CaseReader() {}
+
+    /** Reads a file. */
+    public static CaseReading read(Path path) {
+        String file = path.toString();
+        Problems problems = new Problems(file);
+        try {
+            if (Files.isDirectory(path)) {
+                problems.add(0, 0, "file.isDirectory");
+                return CaseReading.of(problems);
+            }
+            if (Files.size(path) > LARGEST_FILE) {
+                problems.add(0, 0, "file.tooLarge", Files.size(path) + "", LARGEST_FILE + "");
+                return CaseReading.of(problems);
+            }
+            Optional<String> text = FileText.decode(Files.readAllBytes(path), problems);
+            return text.isPresent() ? read(file, text.get()) : CaseReading.of(problems);
+        } catch (NoSuchFileException e) {
+            problems.add(0, 0, "file.missing");
+        } catch (AccessDeniedException e) {
+            problems.add(0, 0, "file.notReadable", "");
+        } catch (IOException e) {
+            problems.add(0, 0, "file.notReadable", String.valueOf(e.getMessage()));
+        }
+        return CaseReading.of(problems);
+    }
+
+    /**
+     * Reads a text.
+     *
+     * @param fileName name to use in messages
+     * @param text the content of a case file
+     */
+    public static CaseReading read(String fileName, String text) {
+        Problems problems = new Problems(fileName);
+        String body = text.startsWith("\ufeff") ? text.substring(1) : text;
+        if (body.length() > LARGEST_FILE) {
+            problems.add(0, 0, "file.tooLarge", body.length() + "", LARGEST_FILE + "");
+            return CaseReading.of(problems);
+        }
+        FileText.check(body, problems);
+        if (!problems.isEmpty()) {
+            return CaseReading.of(problems);
+        }
+        Optional<Tree> tree = TreeBuilder.build(body, problems);
+        if (!problems.isEmpty()) {
+            return CaseReading.of(problems);
+        }
+        if (tree.isEmpty() || (tree.get() instanceof Scalar scalar && scalar.isBlank())) {
+            problems.add(0, 0, "file.empty");
+            return CaseReading.of(problems);
+        }
+        if (!(tree.get() instanceof Keys keys)) {
+            problems.add(tree.get().line(), tree.get().column(), "file.noKeys");
+            return CaseReading.of(problems);
+        }
+        if (!checkVersion(keys, problems)) {
+            return CaseReading.of(problems);
+        }
+        Section root = new CaseWalker(problems).section(keys, CaseSchema.ROOT, Place.ROOT, Provenance.MEASURED);
+        new CaseChecks(problems).check(root);
+        return problems.isEmpty()
+                ? CaseReading.of(new CaseDocument(fileName, digest(body), root))
+                : CaseReading.of(problems);
+    }
+
+    /** False if the file is of a version whose other fields cannot be judged. */
+    private static boolean checkVersion(Keys keys, Problems problems) {
+        for (Pair pair : keys.pairs()) {
+            if (!pair.key().text().equals("formatVersion")) {
+                continue;
+            }
+            Place place = Place.ROOT.key("formatVersion");
+            String found = pair.value() instanceof Scalar scalar ? scalar.text().strip() : "";
+            if (found.equals(VERSION)) {
+                return true;
+            }
+            boolean newer = found.matches("[0-9]{1,9}") && Integer.parseInt(found) > 1;
+            String code = newer ? "version.newer" : "version.unknown";
+            problems.add(place, pair.value().line(), pair.value().column(), code, CaseWalker.cut(found), VERSION);
+            return !newer;
+        }
+        return true;
+    }
+
+    private static String digest(String text) {
+        try {
+            MessageDigest sha = MessageDigest.getInstance("SHA-256");
+            return HexFormat.of().formatHex(sha.digest(text.getBytes(StandardCharsets.UTF_8)));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+}

@@ -1,0 +1,52 @@
+package org.coldpleat.shared.casefile;
+
+import java.util.List;
+import java.util.Optional;
+import org.coldpleat.shared.quantity.Measured;
+
+/** What stands behind one key, as far as it was understood. */
+record Entry(
+        int line,
+        int column,
+        Optional<Measured> quantity,
+        boolean typicalAsked,
+        Optional<String> text,
+        Optional<Boolean> flag,
+        Optional<Section> section,
+        List<Section> sections,
+        Optional<String> note) {
+
+    /** An entry that is there, but was not understood. */
+    static Entry empty(Tree at) {
+        return new Entry(
+                at.line(),
+                at.column(),
+                Optional.empty(),
+                false,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                Optional.empty());
+    }
+
+    Entry withQuantity(Optional<Measured> value, boolean typical, Optional<String> remark) {
+        return new Entry(line, column, value, typical, text, flag, section, sections, remark);
+    }
+
+    Entry withText(String value) {
+        return new Entry(line, column, quantity, typicalAsked, Optional.of(value), flag, section, sections, note);
+    }
+
+    Entry withFlag(boolean value) {
+        return new Entry(line, column, quantity, typicalAsked, text, Optional.of(value), section, sections, note);
+    }
+
+    Entry withSection(Section value) {
+        return new Entry(line, column, quantity, typicalAsked, text, flag, Optional.of(value), sections, note);
+    }
+
+    Entry withSections(List<Section> values) {
+        return new Entry(line, column, quantity, typicalAsked, text, flag, section, List.copyOf(values), note);
+    }
+}

@@ -1,0 +1,46 @@
+package org.coldpleat.shared.casefile;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.source.Provenance;
+
+/** One field of the catalog. Parts that do not apply to its type are empty. */
+record SchemaNode(
+        Type type,
+        String description,
+        Map<String, SchemaNode> properties,
+        List<String> required,
+        Optional<SchemaNode> items,
+        int fewest,
+        int most,
+        List<String> choices,
+        Optional<Kind> kind,
+        Optional<Limit> lower,
+        Optional<Limit> upper,
+        boolean typicalOffered,
+        Optional<Provenance> provenance,
+        int shortest,
+        int longest) {
+
+    /** What a field holds. */
+    enum Type {
+        SECTION,
+        LIST,
+        QUANTITY,
+        TEXT,
+        CHOICE,
+        FLAG,
+        INTEGER
+    }
+
+    /**
+     * A limit of a quantity.
+     *
+     * @param si in the SI unit of the kind
+     * @param written with its unit, as the catalog has it
+     * @param included false if the limit itself is not allowed
+     */
+    record Limit(double si, String written, boolean included) {}
+}

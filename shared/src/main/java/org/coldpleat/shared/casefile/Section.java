@@ -1,0 +1,141 @@
+package org.coldpleat.shared.casefile;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.coldpleat.shared.quantity.Measured;
+
+/**
+ * One group of keys of a case file. Asking for a key that the catalog does not list here, or for a key as something it
+ * is not, is wrong use and throws; a key that was left out or left blank gives an empty answer.
+ */
+public final class Section {
+    private final Place place;
+    private final int line;
+    private final int column;
+    private final SchemaNode schema;
+    private final Map<String, Entry> entries;
+
+    Section(Place place, int line, int column, SchemaNode schema, Map<String, Entry> entries) {
+        this.place = place;
+        this.line = line;
+        this.column = column;
+        this.schema = schema;
+        this.entries = Collections.unmodifiableMap(new LinkedHashMap<>(entries));
+    }
+
+    /** Full path, such as {@code candidates[0].medium}; empty for the top of the file. */
+    public String path() {
+        return place.path();
+    }
+
+    /** The path for a reader, with the names of list entries, such as {@code candidates[0] "Gray can" medium}. */
+    public String words() {
+        return place.words();
+    }
+
+    /** Line where the section begins, from 1. */
+    public int line() {
+        return line;
+    }
+
+    /** The keys given, in the order of the file; blank ones are left out. */
+    public Set<String> keys() {
+        return entries.keySet();
+    }
+
+    /** True if the key was given and not left blank. */
+    public boolean has(String key) {
+        node(key);
+        return entries.containsKey(key);
+    }
+
+    /** Full path of a key of this section. */
+    public String pathOf(String key) {
+        node(key);
+        return place.key(key).path();
+    }
+
+    /** Line where the value of a key stands, from 1; the line of the section if the key was not given. */
+    public int lineOf(String key) {
+        node(key);
+        return entries.containsKey(key) ? entries.get(key).line() : line;
+    }
+
+    /** The quantity of a key; empty if not given or if the typical value was asked for by name. */
+    public Optional<Measured> quantity(String key) {
+        return find(key, SchemaNode.Type.QUANTITY).flatMap(Entry::quantity);
+    }
+
+    /** True if the bare word {@code typical} stands in place of a quantity. */
+    public boolean typicalAsked(String key) {
+        return find(key, SchemaNode.Type.QUANTITY).map(Entry::typicalAsked).orElse(false);
+    }
+
+    /** The remark that stands with a quantity. */
+    public Optional<String> note(String key) {
+        return find(key, SchemaNode.Type.QUANTITY).flatMap(Entry::note);
+    }
+
+    /** Free words. */
+    public Optional<String> text(String key) {
+        return find(key, SchemaNode.Type.TEXT).flatMap(Entry::text);
+    }
+
+    /** One of the words the catalog lists for the key. */
+    public Optional<String> choice(String key) {
+        return find(key, SchemaNode.Type.CHOICE).flatMap(Entry::text);
+    }
+
+    /** Yes or no. */
+    public Optional<Boolean> flag(String key) {
+        return find(key, SchemaNode.Type.FLAG).flatMap(Entry::flag);
+    }
+
+    /** The section below a key. */
+    public Optional<Section> section(String key) {
+        return find(key, SchemaNode.Type.SECTION).flatMap(Entry::section);
+    }
+
+    /** The sections of a list; none if the list was not given. */
+    public List<Section> sections(String key) {
+        return find(key, SchemaNode.Type.LIST).map(Entry::sections).orElse(List.of());
+    }
+
+    Entry entry(String key) {
+        return entries.get(key);
+    }
+
+    Place place() {
+        return place;
+    }
+
+    int column() {
+        return column;
+    }
+
+    private Optional<Entry> find(String key, SchemaNode.Type type) {
+        SchemaNode node = node(key);
+        if (node.type() != type) {
+            throw new IllegalArgumentException(place.key(key).path() + " is a " + node.type() + ", asked for " + type);
+        }
+        return Optional.ofNullable(entries.get(key));
+    }
+
+    private SchemaNode node(String key) {
+        SchemaNode node = schema.properties().get(key);
+        if (node == null) {
+            throw new IllegalArgumentException("the catalog has no " + key + " in " + path() + "; it has "
+                    + schema.properties().keySet());
+        }
+        return node;
+    }
+
+    @Override
+    public String toString() {
+        return "Section[" + path() + " " + entries.keySet() + "]";
+    }
+}
