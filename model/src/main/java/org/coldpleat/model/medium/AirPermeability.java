@@ -66,7 +66,7 @@ public final class AirPermeability {
 
     /**
      * Resistance with the inertia of the air taken out of an apparent one:
-     * {@code R_apparent = R + C_F (rho v/mu) sqrt(R/t)}, solved for R.
+     * {@code R_apparent = R + C_F (rho v/mu) sqrt(R t)}, solved for R.
      *
      * @param apparentResistance [1/m]
      * @param thickness t [m]
@@ -90,7 +90,7 @@ public final class AirPermeability {
         if (!(coefficient >= 0)) {
             throw new IllegalArgumentException("coefficient must be at least 0 [1], was " + coefficient);
         }
-        double half = coefficient * airDensity * faceVelocity / airViscosity / Math.sqrt(thickness) / 2;
+        double half = coefficient * airDensity * faceVelocity / airViscosity * Math.sqrt(thickness) / 2;
         double root = apparentResistance / (half + Math.sqrt(half * half + apparentResistance));
         return root * root;
     }
