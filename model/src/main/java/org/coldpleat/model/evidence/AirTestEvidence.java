@@ -13,8 +13,9 @@ import org.coldpleat.shared.source.Validity;
 /** Medium resistance from a test with air on a flat sheet. */
 public final class AirTestEvidence {
     /** Standard uncertainty of ln R from carrying a resistance over from air to oil [1]. */
-    @Source("common practice, no source; Cunningham, Broughton and Kraybill found that one constant did not fit air, water"
-            + " and oils in the same felt")
+    @Source(
+            "common practice, no source; Cunningham, Broughton and Kraybill found that one constant did not fit air, water"
+                    + " and oils in the same felt")
     private static final double TRANSFER_LN_SIGMA = 0.10;
 
     private static final double ATMOSPHERIC_PRESSURE = 101325;
@@ -68,8 +69,8 @@ public final class AirTestEvidence {
             resistance *= slip;
             ingredients.add(ResistanceEvidence.ratio("slipCorrection", slip));
         }
-        double reading = Math.hypot(
-                ResistanceEvidence.relative(pressureDrop), ResistanceEvidence.relative(faceVelocity));
+        double reading =
+                Math.hypot(ResistanceEvidence.relative(pressureDrop), ResistanceEvidence.relative(faceVelocity));
         double lnSigma = Math.sqrt(reading * reading + TRANSFER_LN_SIGMA * TRANSFER_LN_SIGMA + correction * correction);
         return new ResistanceEvidence(EvidenceKind.AIR_TEST, label, resistance, lnSigma, ingredients);
     }

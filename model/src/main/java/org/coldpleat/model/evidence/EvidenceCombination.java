@@ -62,7 +62,8 @@ public record EvidenceCombination(
             throw new IllegalArgumentException("evidence must name at least 1 source of knowledge, had 0");
         }
         List<ResistanceEvidence> members = evidence.stream().sorted(CANONICAL).toList();
-        double precision = members.stream().mapToDouble(EvidenceCombination::precision).sum();
+        double precision =
+                members.stream().mapToDouble(EvidenceCombination::precision).sum();
         List<Double> weights =
                 members.stream().map(member -> precision(member) / precision).toList();
         double mean = mean(members, precision);

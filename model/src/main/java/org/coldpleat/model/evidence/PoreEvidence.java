@@ -13,7 +13,8 @@ import org.coldpleat.shared.source.Validity;
 @Validity("order of size; factor 3 with a mean flow pore, more with a bubble point or a rating")
 public final class PoreEvidence {
     /** Standard uncertainty of ln R from a mean flow pore [1]: factor 3 as 95 % band. */
-    @Source("common practice, no source; derived here: typical cellulose lies at 0.8, typical glass at 3.6 times the bundle")
+    @Source(
+            "common practice, no source; derived here: typical cellulose lies at 0.8, typical glass at 3.6 times the bundle")
     public static final double BUNDLE_LN_SIGMA = Math.log(3) / 1.96;
 
     /** Largest pore over mean flow pore [1]. */

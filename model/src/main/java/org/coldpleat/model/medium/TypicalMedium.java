@@ -46,10 +46,10 @@ public record TypicalMedium(
     @Source("JCGM 100:2008 (GUM), 4.3.7, applied to ln R")
     public Measured resistance() {
         double viscosity = AirViscosity.at(TEST_TEMPERATURE);
-        double high = AirPermeability.resistance(
-                AirPermeability.TECHNICAL_PRESSURE_DROP, viscosity, airPermeability.low());
-        double low = AirPermeability.resistance(
-                AirPermeability.TECHNICAL_PRESSURE_DROP, viscosity, airPermeability.high());
+        double high =
+                AirPermeability.resistance(AirPermeability.TECHNICAL_PRESSURE_DROP, viscosity, airPermeability.low());
+        double low =
+                AirPermeability.resistance(AirPermeability.TECHNICAL_PRESSURE_DROP, viscosity, airPermeability.high());
         double lnSigma = Math.log(high / low) / (2 * Math.sqrt(3));
         return Measured.factor(Kind.MEDIUM_RESISTANCE, Math.sqrt(low * high), lnSigma, Provenance.TYPICAL);
     }

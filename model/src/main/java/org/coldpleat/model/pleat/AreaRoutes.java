@@ -10,7 +10,8 @@ import org.coldpleat.shared.source.Source;
 /** Ways from readings to the medium area and the pleat depth, each with its standard uncertainty. */
 public final class AreaRoutes {
     /** Standard uncertainty of ln(count x 2 x depth x height) because folds are no sharp lines [1]. */
-    @Source("derived here: a strip holds 2 depths less 1.84 thicknesses plus both gaps a pleat, within about 2 % of 2 depths")
+    @Source(
+            "derived here: a strip holds 2 depths less 1.84 thicknesses plus both gaps a pleat, within about 2 % of 2 depths")
     public static final double FOLD_SHAPE_LN_SIGMA = 0.02;
 
     private AreaRoutes() {}
@@ -52,8 +53,7 @@ public final class AreaRoutes {
                 + square(relative(pleatDepth))
                 + square(relative(pleatHeight))
                 + square(FOLD_SHAPE_LN_SIGMA);
-        Provenance weakest = weaker(
-                pleatCount.provenance(), weaker(pleatDepth.provenance(), pleatHeight.provenance()));
+        Provenance weakest = weaker(pleatCount.provenance(), weaker(pleatDepth.provenance(), pleatHeight.provenance()));
         return derived(Kind.AREA, value, value * Math.sqrt(square), weakest);
     }
 
@@ -62,10 +62,7 @@ public final class AreaRoutes {
         double value = length.value() / (2 * pleatCount.value());
         double square = square(relative(length)) + square(relative(pleatCount)) + square(FOLD_SHAPE_LN_SIGMA);
         return derived(
-                Kind.LENGTH,
-                value,
-                value * Math.sqrt(square),
-                weaker(length.provenance(), pleatCount.provenance()));
+                Kind.LENGTH, value, value * Math.sqrt(square), weaker(length.provenance(), pleatCount.provenance()));
     }
 
     /** Pleat depth from the diameters of the element, (OD - ID)/2 [m]. */
@@ -75,10 +72,8 @@ public final class AreaRoutes {
             throw new IllegalArgumentException("outerDiameter " + outerDiameter.value()
                     + " m must exceed innerDiameter " + innerDiameter.value() + " m");
         }
-        double uncertainty =
-                Math.hypot(outerDiameter.standardUncertainty(), innerDiameter.standardUncertainty()) / 2;
-        return derived(
-                Kind.LENGTH, value, uncertainty, weaker(outerDiameter.provenance(), innerDiameter.provenance()));
+        double uncertainty = Math.hypot(outerDiameter.standardUncertainty(), innerDiameter.standardUncertainty()) / 2;
+        return derived(Kind.LENGTH, value, uncertainty, weaker(outerDiameter.provenance(), innerDiameter.provenance()));
     }
 
     static Measured derived(Kind kind, double value, double uncertainty, Provenance provenance) {

@@ -93,9 +93,7 @@ public record AreaSheet(
                 Kind.AREA,
                 value,
                 Math.hypot(byGross, byBuried),
-                buried.value() > 0
-                        ? AreaRoutes.weaker(gross.provenance(), buried.provenance())
-                        : gross.provenance());
+                buried.value() > 0 ? AreaRoutes.weaker(gross.provenance(), buried.provenance()) : gross.provenance());
     }
 
     private static Optional<Notice> compare(String code, Measured first, Measured second, String place) {

@@ -63,8 +63,7 @@ class EvidenceCombinationTest {
 
     @Test
     void theOddOneOutIsNamed() {
-        ResistanceEvidence odd =
-                new ResistanceEvidence(EvidenceKind.STATED, "web page", 9e7, 0.05, List.of());
+        ResistanceEvidence odd = new ResistanceEvidence(EvidenceKind.STATED, "web page", 9e7, 0.05, List.of());
         EvidenceCombination torn =
                 EvidenceCombination.combine(List.of(bench(2.0e7, 0.1), air(2.1e7, 0.1), odd, bench(2.05e7, 0.1)));
         assertTrue(torn.conflict());
@@ -118,11 +117,11 @@ class EvidenceCombinationTest {
         Measured thickness = measured(Kind.LENGTH, 0.55e-3, 1e-9);
         Measured diameter = measured(Kind.LENGTH, 10e-6, 1e-9);
         ResistanceEvidence sure = StructureEvidence.ofSheet("", weight, density, diameter, thickness);
-        ResistanceEvidence unsure = StructureEvidence.ofSheet(
-                "", weight, density, measured(Kind.LENGTH, 10e-6, 0.3), thickness);
+        ResistanceEvidence unsure =
+                StructureEvidence.ofSheet("", weight, density, measured(Kind.LENGTH, 10e-6, 0.3), thickness);
         assertEquals(0.6, Math.sqrt(square(unsure.lnSigma()) - square(sure.lnSigma())), 1e-6);
-        ResistanceEvidence thick = StructureEvidence.ofSheet(
-                "", weight, density, diameter, measured(Kind.LENGTH, 0.55e-3, 0.1));
+        ResistanceEvidence thick =
+                StructureEvidence.ofSheet("", weight, density, diameter, measured(Kind.LENGTH, 0.55e-3, 0.1));
         double byThickness = Math.sqrt(square(thick.lnSigma()) - square(sure.lnSigma()));
         ResistanceEvidence thicker = StructureEvidence.ofSheet(
                 "", weight, density, diameter, measured(Kind.LENGTH, 0.55e-3 * Math.exp(1e-3), 1e-9));

@@ -26,8 +26,8 @@ class MediumTest {
     void inertiaCorrectionUndoesTheForchheimerLaw() {
         double resistance = 2.5e7;
         double thickness = 0.6e-3;
-        double apparent = resistance
-                + AirPermeability.WARD_COEFFICIENT * 1.2 * 0.4 / 1.82e-5 * Math.sqrt(resistance * thickness);
+        double apparent =
+                resistance + AirPermeability.WARD_COEFFICIENT * 1.2 * 0.4 / 1.82e-5 * Math.sqrt(resistance * thickness);
         assertEquals(
                 resistance,
                 AirPermeability.withoutInertia(
@@ -43,11 +43,13 @@ class MediumTest {
     void typicalDiametersAreThoseOfTheAirPermeability() {
         for (FiberFamily family : FiberFamily.values()) {
             TypicalMedium typical = family.typical();
-            double normalized = DaviesPermeability.normalizedPermeability(typical.solidity().value());
+            double normalized =
+                    DaviesPermeability.normalizedPermeability(typical.solidity().value());
             double viscosity = AirViscosity.at(293.15);
             for (boolean open : new boolean[] {false, true}) {
-                double velocity =
-                        open ? typical.airPermeability().high() : typical.airPermeability().low();
+                double velocity = open
+                        ? typical.airPermeability().high()
+                        : typical.airPermeability().low();
                 double resistance = AirPermeability.resistance(200, viscosity, velocity);
                 double diameter = Math.sqrt(typical.thickness().value() / (resistance * normalized));
                 double listed = open
@@ -69,7 +71,8 @@ class MediumTest {
                     typical.fiberDensity().value(),
                     typical.thickness().value());
             assertTrue(
-                    middle > typical.solidity().low() && middle < typical.solidity().high(),
+                    middle > typical.solidity().low()
+                            && middle < typical.solidity().high(),
                     family + " " + middle);
         }
     }

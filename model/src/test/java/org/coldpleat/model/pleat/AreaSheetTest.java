@@ -67,8 +67,8 @@ class AreaSheetTest {
 
     @Test
     void halfTheAreaAsksForAFactorTwo() {
-        Measured stated = new Measured(
-                Kind.AREA, 71.6 * 0.0254 * 0.0254, 0, Spread.NONE, Provenance.PRINTED, 1, "71.6 in2");
+        Measured stated =
+                new Measured(Kind.AREA, 71.6 * 0.0254 * 0.0254, 0, Spread.NONE, Provenance.PRINTED, 1, "71.6 in2");
         AreaSheet sheet = sheet(Optional.empty(), Optional.of(stated), NO_GLUE);
         assertEquals("area.factorTwo", code(sheet));
         assertEquals("462 cm² (71.6 in²)", sheet.notices().get(0).values().get(0));
@@ -93,8 +93,7 @@ class AreaSheetTest {
         assertEquals(Math.sqrt(9 + 1 + 0.25) * 1e-3, corrected.standardUncertainty(), 1e-12);
         assertThrows(
                 IllegalArgumentException.class,
-                () -> AreaRoutes.corrected(
-                        length(0.010, 0), List.of(new Allowance("overlap", length(-0.010, 0)))));
+                () -> AreaRoutes.corrected(length(0.010, 0), List.of(new Allowance("overlap", length(-0.010, 0)))));
     }
 
     @Test
