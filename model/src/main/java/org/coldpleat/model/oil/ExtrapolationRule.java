@@ -11,7 +11,8 @@ import org.coldpleat.shared.source.Validity;
  * below.
  *
  * <p>An anchor colder than 40 degrees C takes off what the rule says at it; one warmer than 40 degrees C moves the rule
- * up by the distance. More than 50 K above the highest anchor the band grows again, to twice its width at 100 K.
+ * up by the distance. An oil heavier than 120 mm2/s at 40 degrees C moves it up by 20 K for each factor of e, so that a
+ * heavy oil may be 35 % off at 0 degrees C. More than 50 K above the highest anchor the band grows again, to twice its width at 100 K.
  */
 @Source("derived here from product sheets (names withheld), handbook tables and Mylona et al. 2014; reading between"
         + " its points is common practice, no source")
@@ -24,6 +25,13 @@ final class ExtrapolationRule {
     static final double FLOOR = Math.log(1.03);
 
     private static final double WARM_ANCHOR = 313.15;
+
+    /** Viscosity at 40 degrees C above which an oil counts as heavy [m2/s]. */
+    private static final double HEAVY = 120e-6;
+
+    /** Rise of the rule for each factor of e above that [K]; from one heavy oil, handbook table. */
+    private static final double HEAVY_RISE = 20;
+
     private static final double HOT_REACH = 50;
 
     /** Half-widths of ln(nu) at -40, -20, 0, 17.5, 25 and 150 degrees C. */
@@ -39,14 +47,16 @@ final class ExtrapolationRule {
      * @param temperature [K]
      * @param lowestAnchor coldest point of the curve [K]
      * @param highestAnchor hottest point of the curve [K]
+     * @param viscosity40 kinematic viscosity at 40 degrees C [m2/s]
      */
-    static double lnSigma(double temperature, double lowestAnchor, double highestAnchor) {
+    static double lnSigma(double temperature, double lowestAnchor, double highestAnchor, double viscosity40) {
         if (temperature >= lowestAnchor) {
             double beyond = Math.max(0, temperature - highestAnchor - HOT_REACH);
             return FLOOR * (1 + beyond / HOT_REACH) / COVERAGE_95;
         }
-        double raise = Math.max(0, lowestAnchor - WARM_ANCHOR);
-        double credit = HALF_WIDTH.value(Math.min(lowestAnchor, WARM_ANCHOR)) - FLOOR;
+        double heavy = HEAVY_RISE * Math.max(0, Math.log(viscosity40 / HEAVY));
+        double raise = heavy + Math.max(0, lowestAnchor - WARM_ANCHOR);
+        double credit = HALF_WIDTH.value(Math.min(lowestAnchor, WARM_ANCHOR) - heavy) - FLOOR;
         return Math.max(FLOOR, HALF_WIDTH.value(temperature - raise) - credit) / COVERAGE_95;
     }
 

@@ -7,7 +7,8 @@ import org.coldpleat.shared.source.Validity;
  * Density of a lubricating oil at atmospheric pressure:
  * {@code rho = rho15 exp(-e (1 + 0.8 e))}, {@code e = alpha (t - 15)}, {@code alpha = 0.6278 / rho15}, t in degrees C.
  *
- * <p>Within 0.05 % of measured lubricants at 0 and 5 degrees C and within 0.03 % of squalane at 60 and 100 degrees C.
+ * <p>From 15 to 0 degrees C within 0.05 % of measured lubricants and 0.1 % of a gear oil, from 15 to 100 degrees C within
+ * 0.03 % of squalane.
  *
  * <p>Worked example: 850 kg/m3 at 15 degrees C is 884.07 kg/m3 at -40 degrees C.
  *

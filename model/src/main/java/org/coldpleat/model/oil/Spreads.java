@@ -9,8 +9,8 @@ import org.coldpleat.shared.source.Validity;
 
 /**
  * Puts the band of a viscosity curve together: the extrapolation rule, the uncertainty of each point carried through the
- * curve, and with a cold anchor the distance between the Vogel and the quadratic curve through the same points, read as
- * a 95 % half-width. Between a cold anchor and the warm points the extrapolation rule fades out linearly toward the
+ * curve, and with a cold anchor the distances of the Vogel curve from two others through the same points, each read as
+ * a 95 % half-width: the quadratic curve, and the Walther line with its misfit fading out. Between a cold anchor and the warm points the extrapolation rule fades out linearly toward the
  * anchor.
  */
 @Source("common practice, no source; rule see ExtrapolationRule")
@@ -18,6 +18,8 @@ import org.coldpleat.shared.source.Validity;
 final class Spreads {
     /** Cold end of the rule for a grade without winter half [K]: -10 degrees C. */
     private static final double COLD_END_WITHOUT_WINTER = 263.15;
+
+    private static final double TEMPERATURE_40 = 313.15;
 
     private static final double SMALLEST_SHARE = 1e-4;
 
@@ -39,31 +41,36 @@ final class Spreads {
     static ViscosityBand ofGrade(SaeGrade grade, double lnSigma) {
         double coldEnd = grade.winter().map(WinterGrade::pumpingTemperature).orElse(COLD_END_WITHOUT_WINTER);
         return ViscosityBand.of(
-                temperature -> Math.hypot(ExtrapolationRule.lnSigmaOfGrade(temperature, coldEnd), lnSigma));
+                temperature -> Math.hypot(ExtrapolationRule.lnSigmaOfGrade(temperature, coldEnd), lnSigma),
+                new double[0]);
     }
 
     /** The band of a curve through two points, or three of which the first is cold, in rising order of temperature. */
     static ViscosityBand ofPoints(ViscosityCurve curve, List<Point> points) {
         List<Rival> rivals = rivals(points);
-        return ViscosityBand.of(temperature -> {
-            double central = curve.kinematicViscosity(temperature);
-            double sum = square(extrapolation(points, temperature));
-            for (Rival rival : rivals) {
-                sum += square(rival.lnDeviation(temperature, central));
-            }
-            return Math.sqrt(sum);
-        });
+        double[] kinks = points.stream().mapToDouble(Point::temperature).toArray();
+        return ViscosityBand.of(temperature -> lnSigma(curve, points, rivals, temperature), kinks);
     }
 
-    private static double extrapolation(List<Point> points, double temperature) {
+    private static double lnSigma(ViscosityCurve curve, List<Point> points, List<Rival> rivals, double temperature) {
+        double central = curve.kinematicViscosity(temperature);
+        double sum = square(extrapolation(curve, points, temperature));
+        for (Rival rival : rivals) {
+            sum += square(rival.lnDeviation(temperature, central));
+        }
+        return Math.sqrt(sum);
+    }
+
+    private static double extrapolation(ViscosityCurve curve, List<Point> points, double temperature) {
+        double viscosity40 = curve.kinematicViscosity(TEMPERATURE_40);
         double coldest = points.get(0).temperature();
         double low = points.get(points.size() - 2).temperature();
         double high = points.get(points.size() - 1).temperature();
         if (points.size() == 2 || temperature >= low || temperature <= coldest) {
-            return ExtrapolationRule.lnSigma(temperature, coldest, high);
+            return ExtrapolationRule.lnSigma(temperature, coldest, high, viscosity40);
         }
         double floor = ExtrapolationRule.FLOOR / ExtrapolationRule.COVERAGE_95;
-        double beyondFloor = ExtrapolationRule.lnSigma(temperature, low, high) - floor;
+        double beyondFloor = ExtrapolationRule.lnSigma(temperature, low, high, viscosity40) - floor;
         return Math.hypot(floor, beyondFloor * (temperature - coldest) / (low - coldest));
     }
 
@@ -73,10 +80,9 @@ final class Spreads {
             movedPoint(points, i).ifPresent(rivals::add);
         }
         if (points.size() == 3) {
-            rivals.add(new Rival(
-                    secondOpinion(points),
-                    ExtrapolationRule.COVERAGE_95,
-                    points.get(1).temperature()));
+            double low = points.get(1).temperature();
+            rivals.add(new Rival(secondOpinion(points), ExtrapolationRule.COVERAGE_95, low));
+            rivals.add(new Rival(fadedLine(points), ExtrapolationRule.COVERAGE_95, low));
         }
         return rivals;
     }
@@ -132,6 +138,16 @@ final class Spreads {
         return quadratic.isPresent()
                 ? quadratic.get()
                 : WaltherCurve.through(cold.temperature(), cold.viscosity(), low.temperature(), low.viscosity());
+    }
+
+    private static ViscosityCurve fadedLine(List<Point> points) {
+        Point low = points.get(1);
+        Point high = points.get(2);
+        return FadedLine.through(
+                WaltherCurve.through(low.temperature(), low.viscosity(), high.temperature(), high.viscosity()),
+                low.temperature(),
+                points.get(0).temperature(),
+                points.get(0).viscosity());
     }
 
     private static double square(double value) {

@@ -35,8 +35,21 @@ class CurveTest {
     }
 
     @Test
-    void publishedInverseIsNotPolishedAway() {
-        assertEquals(WaltherScale.publishedInverse(6), WaltherScale.shifted(6) - 0.7, 1e-12);
+    void shortFormOfTheScaleGivesItsKnownValues() {
+        // ASTM D341-09(2015) short form, five decimals derived here
+        assertEquals(1.20151, WaltherScale.shifted(0.4), 1e-5);
+        assertEquals(1.72193, WaltherScale.shifted(1.0), 1e-5);
+        assertEquals(5.70000, WaltherScale.shifted(5.0), 1e-5);
+    }
+
+    @Test
+    void publishedInverseClosesTheRoundTrip() {
+        for (double n = 0.21; n < 10; n += 0.01) {
+            // error of the published pair of formulas over 0.21 to 10 mm2/s
+            assertEquals(n, WaltherScale.publishedInverse(WaltherScale.shifted(n) - 0.7), 2e-4);
+            // ours after its Newton step
+            assertEquals(n * 1e-6, WaltherScale.viscosity(WaltherScale.scaled(n * 1e-6)), 1e-7 * n * 1e-6);
+        }
     }
 
     @Test

@@ -1,0 +1,107 @@
+package org.coldpleat.validation.conservation;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.coldpleat.model.oil.Anchor;
+import org.coldpleat.model.oil.Oil;
+import org.coldpleat.model.oil.OilResolver;
+import org.coldpleat.model.oil.OilResult;
+import org.coldpleat.model.oil.OilSpec;
+import org.coldpleat.model.oil.WaltherCurve;
+import org.coldpleat.shared.source.Provenance;
+import org.junit.jupiter.api.Test;
+
+/** Whatever plausible oil comes in, its curves keep their shape over -40 to 150 C. */
+class OilShapeTest {
+    private static final int OILS = 2000;
+    private static final long SEED = 20260115;
+    private static final double K = 273.15;
+
+    @Test
+    void viscosityAndDensityFallFromTheColdToTheHotEnd() {
+        for (Oil central : oils()) {
+            for (double z : new double[] {-2, 0, 2}) {
+                Oil oil = central.shifted(z);
+                double viscosity = Double.POSITIVE_INFINITY;
+                double density = Double.POSITIVE_INFINITY;
+                for (int i = 0; i <= 380; i++) {
+                    double temperature = Oil.MIN_TEMPERATURE + 0.5 * i;
+                    double next = oil.kinematicViscosity(temperature);
+                    assertTrue(next > 0 && next < viscosity, () -> oil + " at " + temperature);
+                    assertTrue(oil.logSlope(temperature) < 0, () -> oil + " at " + temperature);
+                    assertTrue(oil.density(temperature) < density);
+                    viscosity = next;
+                    density = oil.density(temperature);
+                }
+            }
+        }
+    }
+
+    @Test
+    void viscosityIsContinuousAtTheJoint() {
+        for (Oil oil : oils()) {
+            double below = oil.kinematicViscosity(Math.nextDown(40 + K));
+            double at = oil.kinematicViscosity(40 + K);
+            assertEquals(1, below / at, 1e-9); // rounding only
+        }
+    }
+
+    @Test
+    void curvesGoThroughTheirPoints() {
+        for (Oil oil : oils()) {
+            for (Anchor anchor : oil.anchors()) {
+                double expected = anchor.kinematicViscosity(oil.density());
+                // one Newton step after the published inverse: 1e-8 relative at 2 mm2/s, rounding above 6
+                assertEquals(1, oil.kinematicViscosity(anchor.temperature()) / expected, 1e-7);
+            }
+        }
+    }
+
+    @Test
+    void bandNeverShrinksTowardTheColdOfAnOilWithoutAColdPoint() {
+        for (Oil oil : oils()) {
+            if (oil.anchors().size() > 2) {
+                continue;
+            }
+            for (double t = 40; t > -40; t -= 1) {
+                assertTrue(oil.viscositySpread(t - 1 + K) >= oil.viscositySpread(t + K) - 1e-9);
+            }
+        }
+    }
+
+    /** Two thirds of the oils have a cold point within a factor of two of the line through the warm points. */
+    private static List<Oil> oils() {
+        Random random = new Random(SEED);
+        List<Oil> oils = new ArrayList<>();
+        int refused = 0;
+        while (oils.size() < OILS) {
+            double hot = (4 + 18 * random.nextDouble()) * 1e-6;
+            // exponent 1.5 to 1.72 of KV100 in mm2/s: viscosity index about 85 to 200
+            double warm = 1.9e-6 * Math.pow(hot * 1e6, 1.5 + 0.22 * random.nextDouble());
+            double density = 820 + 80 * random.nextDouble();
+            List<Anchor> anchors = new ArrayList<>(List.of(
+                    Anchor.of(Anchor.Method.KINEMATIC, 40 + K, warm, Provenance.MEASURED),
+                    Anchor.of(Anchor.Method.KINEMATIC, 100 + K, hot, Provenance.MEASURED)));
+            double cold = -40 + 30 * random.nextDouble() + K;
+            double factor = Math.exp((2 * random.nextDouble() - 1) * Math.log(2) * (40 + K - cold) / 80);
+            if (random.nextInt(3) > 0) {
+                double line = WaltherCurve.through(40 + K, warm, 100 + K, hot).kinematicViscosity(cold);
+                anchors.add(Anchor.of(Anchor.Method.LOW_SHEAR, cold, line * factor * density, Provenance.MEASURED));
+            }
+            OilResult result = OilResolver.resolve(
+                    OilSpec.ofPoints("random", anchors.toArray(Anchor[]::new)).withDensity(density, 15 + K));
+            if (result instanceof OilResult.Resolved resolved) {
+                oils.add(resolved.oil());
+            } else {
+                refused++;
+            }
+        }
+        // a plausible oil must not be turned away
+        assertEquals(0, refused);
+        return oils;
+    }
+}
