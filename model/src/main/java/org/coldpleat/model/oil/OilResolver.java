@@ -48,12 +48,14 @@ public final class OilResolver {
         double statedAt = spec.density().isPresent()
                 ? spec.densityTemperature()
                 : typical.orElseThrow().densityTemperature();
-        double reference = stated > 0 ? MpmsDensity.referenceDensity(stated, statedAt) : Double.NaN;
+        double reference = stated > 0 && stated < Double.POSITIVE_INFINITY
+                ? MpmsDensity.referenceDensity(stated, statedAt)
+                : Double.NaN;
         if (!(reference >= MpmsDensity.MIN_REFERENCE_DENSITY && reference <= MpmsDensity.MAX_REFERENCE_DENSITY)) {
             return new Refused(
                     OilFault.DENSITY_OUT_OF_RANGE,
                     List.of(),
-                    List.of(TradeText.density(stated), TradeText.celsius(statedAt), TradeText.density(reference)));
+                    List.of(TradeText.density(stated), TradeText.celsius(statedAt)));
         }
         MpmsDensity density = new MpmsDensity(reference);
         List<Notice> notices = new ArrayList<>();

@@ -5,7 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.text.MessageFormat;
 import java.util.List;
+import java.util.Locale;
+import java.util.ResourceBundle;
 import org.coldpleat.model.oil.Anchor.Method;
 import org.coldpleat.model.oil.OilResult.Refused;
 import org.coldpleat.model.oil.OilResult.Resolved;
@@ -15,6 +18,8 @@ import org.junit.jupiter.api.Test;
 
 class OilResolverTest {
     private static final double K = 273.15;
+    private static final ResourceBundle TEXTS =
+            ResourceBundle.getBundle(Notice.class.getPackageName() + ".notices", Locale.ROOT);
     private static final Anchor WARM = point(Method.KINEMATIC, 40, 75e-6);
     private static final Anchor HOT = point(Method.KINEMATIC, 100, 13.5e-6);
     private static final Anchor PUMPING = point(Method.LOW_SHEAR, -40, 31.0);
@@ -33,10 +38,21 @@ class OilResolverTest {
     }
 
     private static Refused refused(OilSpec spec) {
-        return assertInstanceOf(Refused.class, OilResolver.resolve(spec));
+        Refused refused = assertInstanceOf(Refused.class, OilResolver.resolve(spec));
+        assertReadable(refused.fault().code(), refused.values());
+        return refused;
+    }
+
+    /** The text exists, takes every value and leaves no placeholder open. */
+    private static void assertReadable(String code, List<String> values) {
+        String pattern = TEXTS.getString(code);
+        String text = new MessageFormat(pattern, Locale.ROOT).format(values.toArray());
+        assertFalse(text.contains("{"), text);
+        values.forEach(value -> assertTrue(text.contains(value), () -> value + " is missing in: " + text));
     }
 
     private static List<String> codes(List<Notice> notices) {
+        notices.forEach(notice -> assertReadable(notice.code(), notice.values()));
         return notices.stream().map(Notice::code).toList();
     }
 
@@ -119,6 +135,10 @@ class OilResolverTest {
         assertEquals(
                 OilFault.DENSITY_OUT_OF_RANGE,
                 refused(OilSpec.ofPoints("o", WARM, HOT).withDensity(0.85, 15 + K))
+                        .fault());
+        assertEquals(
+                OilFault.DENSITY_OUT_OF_RANGE,
+                refused(OilSpec.ofPoints("o", WARM, HOT).withDensity(0.85, 40 + K))
                         .fault());
         Resolved typical = resolved(OilSpec.ofPoints("o", WARM, HOT).withGrade(grade("0W-40")));
         assertEquals(List.of("oil.typicalDensity"), codes(typical.notices()));
