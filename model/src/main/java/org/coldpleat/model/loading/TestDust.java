@@ -8,7 +8,10 @@ import java.util.stream.Collectors;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
-/** Grades of the standard test dust made from Arizona sand. */
+/**
+ * Grades of the standard test dust made from Arizona sand. The three tables come from two kinds of instrument: do not read
+ * a small difference between grades as one of the dust.
+ */
 @Source("ISO 12103-1; where the numbers of each grade come from stands in the head of its table")
 @Validity("sizes as the stated instrument saw them; sizes from optical counters calibrated to ISO 11171, um(c), differ")
 public enum TestDust {

@@ -1,0 +1,153 @@
+package org.coldpleat.validation.analytic;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.coldpleat.model.loading.BlockingLaw;
+import org.coldpleat.model.loading.FiltrationRatio;
+import org.coldpleat.model.loading.Leak;
+import org.coldpleat.model.loading.MultiPassResult;
+import org.coldpleat.model.loading.MultiPassSetup;
+import org.coldpleat.model.loading.MultiPassTest;
+import org.coldpleat.model.loading.SizeClasses;
+import org.coldpleat.model.loading.SumpFlows;
+import org.junit.jupiter.api.Test;
+
+/** The virtual multi-pass test against the closed solution of the reservoir; all expected values derived here. */
+class MultiPassTestExampleTest {
+    private static final double VOLUME = 0.010;
+    private static final double FLOW = 20e-3 / 60;
+    private static final double INJECTION = 0.2e-3 / 60;
+    private static final double AREA = 0.1;
+    private static final double CLEAN = 5e3;
+    private static final double TERMINAL = 100e3;
+
+    @Test
+    void concentrationFollowsTheClosedSolutionAtEveryMoment() {
+        MultiPassResult result = MultiPassTest.run(setup(0.965, 1, Leak.NONE), 7, 1e5);
+        double rest = INJECTION / (0.965 * FLOW);
+        double tau = VOLUME / (0.965 * FLOW);
+        for (MultiPassResult.Point point : result.series()) {
+            double expected = -rest * Math.expm1(-point.time() / tau);
+            assertEquals(expected, point.upstream(), 1e-12 * rest);
+            assertEquals(0.035 * expected, point.downstream(), 1e-12 * rest);
+        }
+        // 10 mg for each liter of flow: 10.3627 mg/L at rest, reached to exp(-22) after 700 s; half of the last digit
+        assertEquals(10.3627e-3, result.series().get(100).upstream(), 5.1e-8);
+    }
+
+    @Test
+    void testEndsWithTheDirtThatTheBlockingLawAllows() {
+        for (double n : new double[] {0, 1, 1.5, 2}) {
+            MultiPassSetup setup = setup(0.965, n, Leak.NONE);
+            MultiPassResult result = MultiPassTest.run(setup, 60, 1e6);
+            double allowed = setup.medium().capacity(AREA, CLEAN, TERMINAL);
+            assertEquals(MultiPassResult.Status.TERMINAL_REACHED, result.status());
+            assertEquals(allowed, result.retainedMass(), 1e-12, "n " + n);
+            assertEquals(TERMINAL, result.pressureDrop(), 1e-6 * TERMINAL, "n " + n);
+            // G (t - tau (1 - exp(-t/tau))) = M, the exponential long gone: t = M/G + tau
+            double tau = VOLUME / (0.965 * FLOW);
+            assertEquals(allowed / INJECTION + tau, result.duration(), 1e-8 * result.duration(), "n " + n);
+        }
+    }
+
+    @Test
+    void blockingLawComesBackFromTheResult() {
+        MultiPassResult result = MultiPassTest.run(setup(0.8, 1.5, Leak.NONE), 60, 1e6);
+        BlockingLaw back = BlockingLaw.fromMultiPass(1.5, result.retainedMass(), AREA, CLEAN, TERMINAL);
+        assertEquals(20, back.coefficient(), 1e-8);
+    }
+
+    @Test
+    void ratioOfCountsIsThatOfTheMediumWithItsLeak() {
+        for (double beta : new double[] {10, 75, 200, 1000}) {
+            for (double leak : new double[] {0, 0.005, 0.02, 0.10}) {
+                double efficiency = FiltrationRatio.efficiency(beta);
+                Leak constant = new Leak(leak, Leak.Kind.CONSTANT_SHARE);
+                MultiPassResult result = MultiPassTest.run(setup(efficiency, 1, constant), 30, 1e6);
+                double expected = FiltrationRatio.withLeak(beta, leak);
+                for (int i = 1; i < result.series().size(); i++) {
+                    assertEquals(expected, result.series().get(i).beta(0), 1e-10 * expected);
+                }
+                assertEquals(expected, result.meanBeta(0), 1e-10 * expected);
+            }
+        }
+    }
+
+    @Test
+    void resultDoesNotDependOnTheStep() {
+        MultiPassResult coarse = MultiPassTest.run(setup(0.9, 1, Leak.NONE), 500, 1e6);
+        MultiPassResult fine = MultiPassTest.run(setup(0.9, 1, Leak.NONE), 3, 1e6);
+        assertEquals(coarse.duration(), fine.duration(), 1e-9 * fine.duration());
+        assertEquals(coarse.retainedMass(), fine.retainedMass(), 1e-12);
+    }
+
+    @Test
+    void gapLeakConvergesWithTheSquareOfTheStep() {
+        Leak gap = new Leak(0.01, Leak.Kind.LAMINAR_GAP);
+        double exact = MultiPassTest.run(setup(0.9, 1, gap), 0.25, 1000).retainedMass();
+        double coarse = MultiPassTest.run(setup(0.9, 1, gap), 20, 1000).retainedMass() - exact;
+        double fine = MultiPassTest.run(setup(0.9, 1, gap), 10, 1000).retainedMass() - exact;
+        double order = Math.log(coarse / fine) / Math.log(2);
+        // steps are a half and a quarter of the time constant of 37 s: the next term of the error still shows
+        assertEquals(2, order, 0.2, "errors " + coarse + ", " + fine);
+    }
+
+    @Test
+    void gapLeakPullsBetaDownAsTheElementLoadsAndCapsThePressureDrop() {
+        Leak gap = new Leak(0.10, Leak.Kind.LAMINAR_GAP);
+        MultiPassResult result = MultiPassTest.run(setup(0.99, 1, gap), 60, 40_000);
+        // all flow through the gap alone: clean drop over the clean share, 50 kPa; the terminal 100 kPa is out of reach
+        assertEquals(MultiPassResult.Status.TIME_LIMIT, result.status());
+        for (int i = 2; i < result.series().size(); i++) {
+            MultiPassResult.Point before = result.series().get(i - 1);
+            MultiPassResult.Point now = result.series().get(i);
+            assertTrue(now.beta(0) < before.beta(0));
+            assertTrue(now.pressureDrop() > before.pressureDrop() && now.pressureDrop() < 10 * CLEAN);
+        }
+        assertEquals(
+                1,
+                result.notices("").stream()
+                        .filter(notice -> "loading.terminalNotReached".equals(notice.code()))
+                        .count());
+    }
+
+    @Test
+    void dirtierInjectionOnlyShortensTheTest() {
+        MultiPassSetup setup = setup(0.965, 1, Leak.NONE);
+        double whole = MultiPassTest.run(setup, 10, 1e6).retainedMass();
+        MultiPassSetup twice = new MultiPassSetup(
+                setup.classes(),
+                setup.shares(),
+                setup.grainDensity(),
+                setup.efficiency(),
+                setup.flows(),
+                2 * INJECTION,
+                setup.medium(),
+                AREA,
+                CLEAN,
+                TERMINAL,
+                Leak.NONE,
+                setup.betaSizes());
+        MultiPassResult result = MultiPassTest.run(twice, 10, 1e6);
+        assertEquals(whole, result.retainedMass(), 1e-12);
+        double tau = VOLUME / (0.965 * FLOW);
+        assertEquals(whole / (2 * INJECTION) + tau, result.duration(), 1e-6 * result.duration());
+    }
+
+    private static MultiPassSetup setup(double efficiency, double exponent, Leak leak) {
+        return new MultiPassSetup(
+                SizeClasses.single(20e-6),
+                new double[] {1},
+                2650,
+                new double[] {efficiency},
+                SumpFlows.of(VOLUME, FLOW, 0),
+                INJECTION,
+                new BlockingLaw(exponent, 20),
+                AREA,
+                CLEAN,
+                TERMINAL,
+                leak,
+                new double[] {19.99e-6});
+    }
+}
