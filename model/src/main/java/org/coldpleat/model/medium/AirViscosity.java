@@ -23,7 +23,7 @@ public final class AirViscosity {
     }
 
     /** Mean free path [m] at a temperature [K] and pressure [Pa, absolute]: {@code (mu/p) sqrt(pi R T/2)}. */
-    @Source("kinetic theory of gases (textbook); 0.066 micrometers at 293 K and 101.3 kPa")
+    @Source("kinetic theory of gases (textbook); 0.065 micrometers at 293 K and 101.3 kPa")
     public static double meanFreePath(double temperature, double pressure) {
         Solidity.requireAbove("pressure", pressure, "Pa");
         return at(temperature) / pressure * Math.sqrt(Math.PI * GAS_CONSTANT * temperature / 2);

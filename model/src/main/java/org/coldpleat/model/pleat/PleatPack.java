@@ -23,8 +23,11 @@ import org.coldpleat.shared.source.Validity;
 public record PleatPack(
         PleatGeometry geometry, int pleatCount, double pleatHeight, PleatClosure closure, OptionalDouble statedArea)
         implements PackModel {
-    /** Cells along a leg when the medium is uniform [1]; discretization error below 0.06 %. */
-    public static final int DEFAULT_CELLS = 60;
+    /**
+     * Cells along a leg when the medium is uniform [1]. Discretization error of the resistance below 0.025 % in usual packs,
+     * up to 0.4 % where the gaps are so narrow that only the last millimeter of the legs works.
+     */
+    public static final int DEFAULT_CELLS = 100;
 
     public PleatPack {
         Objects.requireNonNull(geometry, "geometry");

@@ -15,7 +15,7 @@ import org.coldpleat.shared.source.Validity;
  * </pre>
  *
  * <p>Cells are clustered toward both ends by a cosine; D lives in cells, q on faces; A and B are averaged over each half
- * cell by two Gauss points with the permeability of that cell. One tridiagonal solve; second order in cell size (60 cells: within 0.06 %).
+ * cell by two Gauss points with the permeability of that cell. One tridiagonal solve; second order in cell size.
  */
 @Source("derived here: lubrication theory with slip walls and in-plane Darcy flow, checked against 2-D Stokes-Brinkman")
 @Validity("gap/depth below 0.13; pressure across the sheet nearly linear (error below 0.6 % while lambda t < 1)")

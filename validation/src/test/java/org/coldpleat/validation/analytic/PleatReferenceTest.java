@@ -72,7 +72,7 @@ class PleatReferenceTest {
     void defaultCellsStayWithinTheBandOfThe2dReference() {
         // Model error seen when the reference was made: plugged 0.6 %, folded or tapered 1.1 %, closure variations 1.5
         // %;
-        // the error of the reference itself and of 60 cells is below 0.06 %
+        // the errors of the reference itself (0.05 %) and of the cells (0.025 %) are small against it
         check(
                 "R_cfd_per_m2",
                 row -> {
@@ -101,11 +101,11 @@ class PleatReferenceTest {
     }
 
     @Test
-    void defaultCellsAreWithinSixHundredthsOfAPercentOfTheLimit() {
+    void defaultCellsAreWithinAFortiethOfAPercentOfTheLimit() {
         for (Map<String, String> row : ROWS) {
             double limit = extrapolated(row, closure(row));
-            double sixty = perHeight(geometry(row), closure(row)).resistance(mediumResistance(row));
-            assertEquals(limit, sixty, 6e-4 * limit, row.get("case"));
+            double usual = perHeight(geometry(row), closure(row)).resistance(mediumResistance(row));
+            assertEquals(limit, usual, 2.5e-4 * limit, row.get("case"));
         }
     }
 
