@@ -22,8 +22,8 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 3, time = 1)
 @Fork(1)
 public class PackSolveBenchmark {
-    private final PleatPack pack = new PleatPack(
-            PleatGeometry.radial(35e-3, 20e-3, 60, 0.8e-3, 0, 0, 0, PleatEnds.FOLDED), 60, 60e-3);
+    private final PleatPack pack =
+            new PleatPack(PleatGeometry.radial(35e-3, 20e-3, 60, 0.8e-3, 0, 0, 0, PleatEnds.FOLDED), 60, 60e-3);
 
     /** One solve of a round pack with a uniform medium. */
     @Benchmark

@@ -27,8 +27,7 @@ class ChannelFactorTest {
         return 24 * DEPTH * DEPTH / (gamma * GAP * GAP * GAP);
     }
 
-    private static PackResult solve(
-            double mouth1, double end1, double end2, double mouth2, double gamma, int cells) {
+    private static PackResult solve(double mouth1, double end1, double end2, double mouth2, double gamma, int cells) {
         PleatGeometry pleat = new PleatGeometry(
                 DEPTH,
                 1e-4,
@@ -144,7 +143,15 @@ class ChannelFactorTest {
             double outer = Math.PI * 33e-3 / counts[i] - 0.6e-3;
             assertEquals(innerGap[i] * 1e-3, inner, 0.5e-6);
             PleatGeometry pleat = new PleatGeometry(
-                    13e-3, 0.6e-3, outer, inner, outer, inner, 2 * (outer + 0.6e-3), 2 * (inner + 0.6e-3), 0,
+                    13e-3,
+                    0.6e-3,
+                    outer,
+                    inner,
+                    outer,
+                    inner,
+                    2 * (outer + 0.6e-3),
+                    2 * (inner + 0.6e-3),
+                    0,
                     PleatEnds.PLUGGED);
             // The table leaves the leg angle out of the leg length: R cos(theta) is what enters
             double resistance = 0.6e-3 / 2.184e-11 / pleat.legCosine();

@@ -35,12 +35,9 @@ class PleatSweepTest {
         double depth = 6e-3 + 16e-3 * random.nextDouble();
         PleatEnds ends = random.nextInt(5) > 0 ? PleatEnds.FOLDED : PleatEnds.PLUGGED;
         return switch (random.nextInt(4)) {
-            case 0 -> PleatGeometry.rectangular(
-                    depth,
-                    thickness,
-                    logUniform(random, 0.05e-3, 4e-3),
-                    logUniform(random, 0.05e-3, 4e-3),
-                    ends);
+            case 0 ->
+                PleatGeometry.rectangular(
+                        depth, thickness, logUniform(random, 0.05e-3, 4e-3), logUniform(random, 0.05e-3, 4e-3), ends);
             case 1 -> PleatGeometry.vee(depth, thickness, logUniform(random, 0.1e-3, 4e-3), ends);
             case 2 -> {
                 double inner = 8e-3 + 30e-3 * random.nextDouble();
@@ -64,7 +61,10 @@ class PleatSweepTest {
 
     private static PleatPack pack(SplittableRandom random) {
         return new PleatPack(
-                geometry(random), 20 + random.nextInt(60), 0.03 + 0.1 * random.nextDouble(), closure(random),
+                geometry(random),
+                20 + random.nextInt(60),
+                0.03 + 0.1 * random.nextDouble(),
+                closure(random),
                 OptionalDouble.empty());
     }
 
@@ -187,11 +187,11 @@ class PleatSweepTest {
 
     @Test
     void growsWithoutAJumpAsPleatsAreAddedThroughContact() {
-        // Pleat count taken as a continuous number for one pleat: the geometry closes smoothly through contact at the core
+        // Pleat count taken as a continuous number for one pleat: the geometry closes smoothly through contact at the
+        // core
         double previous = 0;
         for (double count = 60; count < 110; count += 0.02) {
-            PleatGeometry pleat =
-                    PleatGeometry.radial(35e-3, 20e-3, count, 0.8e-3, 0, 0, 0, PleatEnds.FOLDED);
+            PleatGeometry pleat = PleatGeometry.radial(35e-3, 20e-3, count, 0.8e-3, 0, 0, 0, PleatEnds.FOLDED);
             double value = new PleatPack(pleat, 1, 1).resistance(4e7);
             assertTrue(Double.isFinite(value) && value > previous, "count " + count);
             // 0.02 pleats change the pitch at the core by 0.7 micrometers at most, gaps by as much, near contact a

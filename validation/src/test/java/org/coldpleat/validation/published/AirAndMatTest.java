@@ -89,7 +89,8 @@ class AirAndMatTest {
     void airViscosityAndMeanFreePathAreThoseOfTheAtmosphere() {
         // U.S. Standard Atmosphere 1976, sea level (288.15 K): 1.7894e-5 Pa s (from memory), five digits
         assertEquals(1.7894e-5, AirViscosity.at(288.15), 1e-9);
-        // S. G. Jennings 1988, J. Aerosol Sci. 19, 159: 65.43 nm in dry air at 20 C and 101325 Pa (from memory). He takes
+        // S. G. Jennings 1988, J. Aerosol Sci. 19, 159: 65.43 nm in dry air at 20 C and 101325 Pa (from memory). He
+        // takes
         // 0.4987 for the factor 1/2 and his own viscosity, together below 1 %
         assertEquals(65.43e-9, AirViscosity.meanFreePath(293.15, 101325), 0.01 * 65.43e-9);
     }
@@ -109,15 +110,17 @@ class AirAndMatTest {
         // Sign only: cell models of regular fibers across the flow are above a random mat, 13 to 65 % here
         for (double solidity : new double[] {0.0140, 0.0153, 0.0165}) {
             assertTrue(matPressureDrop(KuwabaraPermeability::normalizedPermeability, solidity) > measured("mat"));
-            assertTrue(
-                    matPressureDrop(HappelPerpendicularPermeability::normalizedPermeability, solidity) > measured("mat"));
+            assertTrue(matPressureDrop(HappelPerpendicularPermeability::normalizedPermeability, solidity)
+                    > measured("mat"));
         }
     }
 
     @Test
     void daviesGivesTheOrderOfMeasuredFelts() {
-        // Cunningham, Broughton, Kraybill (abstract). Fiber size and solidity are not stated: 15 to 25 micrometers and 0.10
-        // to 0.20 are usual for such felts, fiber density 1300 kg/m3 (common practice). The middle of that box must agree
+        // Cunningham, Broughton, Kraybill (abstract). Fiber size and solidity are not stated: 15 to 25 micrometers and
+        // 0.10
+        // to 0.20 are usual for such felts, fiber density 1300 kg/m3 (common practice). The middle of that box must
+        // agree
         // within a factor two, and the measured value must lie between its corners
         double middle = feltResistancePerWeight(0.15, 20e-6) / measured("felt");
         assertTrue(middle > 0.5 && middle < 2, "ratio " + middle);

@@ -35,7 +35,8 @@ class PleatTrendTest {
 
     @Test
     void bestPleatCountExistsAndRisesAsPermeabilityFalls() {
-        // Chen, Pui, Liu 1995, Aerosol Sci. Technol. 23, 579 (abstract): the loss rises at small count by face velocity and
+        // Chen, Pui, Liu 1995, Aerosol Sci. Technol. 23, 579 (abstract): the loss rises at small count by face velocity
+        // and
         // at large count by viscous drag; the optimum count rises with decreasing permeability
         int previous = 0;
         for (double permeability : new double[] {4e-11, 2e-11, 1e-11, 5e-12}) {
