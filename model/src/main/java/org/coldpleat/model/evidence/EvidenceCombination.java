@@ -51,7 +51,7 @@ public record EvidenceCombination(
     /**
      * Combines by precision weighting in ln R. Differences beyond the stated spreads widen the result by the Birge ratio;
      * in conflict the 95 % band is widened further until it reaches one standard uncertainty beyond the median of every
-     * member, so that none is averaged away. The same members in any order give the same bits.
+     * member (for a weak kind beside a reading: until it touches its 68 % band), so that none is averaged away. The same members in any order give the same bits.
      *
      * @throws IllegalArgumentException if there is nothing to combine
      */
@@ -73,7 +73,7 @@ public record EvidenceCombination(
         for (ResistanceEvidence member : members) {
             double distance = Math.abs(Math.log(member.median()) - mean);
             chiSquare += distance * distance * precision(member);
-            reach = Math.max(reach, distance + member.lnSigma());
+            reach = Math.max(reach, distance + (rough(member, members) ? -1 : 1) * member.lnSigma());
         }
         double birge = freedom > 0 ? Math.sqrt(chiSquare / freedom) : 0;
         boolean conflict = freedom > 0
@@ -109,6 +109,17 @@ public record EvidenceCombination(
         if (members.stream().allMatch(member -> member.kind().isWeak())) {
             notices.add(Notice.of("medium.evidenceWeak", Severity.WARNING, place, factor()));
         }
+        for (ResistanceEvidence member : members) {
+            member.ingredients().stream()
+                    .filter(part -> member.kind() == EvidenceKind.STRUCTURE
+                            && part.key().equals("solidity")
+                            && !StructureEvidence.lawsHold(part.value()))
+                    .forEach(part -> notices.add(Notice.of(
+                            "medium.solidityOutsideLaws",
+                            Severity.WARNING,
+                            place,
+                            String.format(Locale.ROOT, "%.3f", part.value()))));
+        }
         return List.copyOf(notices);
     }
 
@@ -120,6 +131,12 @@ public record EvidenceCombination(
     private static String name(ResistanceEvidence member) {
         String kind = member.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
         return member.label().isEmpty() ? kind : kind + " (" + member.label() + ")";
+    }
+
+    /** A weak member beside a reading of this very sheet: the result need only touch it. */
+    private static boolean rough(ResistanceEvidence member, List<ResistanceEvidence> members) {
+        return member.kind().isWeak()
+                && !members.stream().allMatch(other -> other.kind().isWeak());
     }
 
     private static double precision(ResistanceEvidence member) {

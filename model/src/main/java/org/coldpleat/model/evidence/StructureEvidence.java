@@ -75,6 +75,11 @@ public final class StructureEvidence {
                         ResistanceEvidence.ratio("lawScatter", scatter)));
     }
 
+    /** True for a solidity [1] within the range of the laws, 0.01 to 0.3. */
+    static boolean lawsHold(double solidity) {
+        return solidity >= 0.01 && solidity <= 0.3;
+    }
+
     /** Slope of ln R over ln solidity [1], at fixed thickness. */
     private static double logSlope(double solidity) {
         return (logMean(solidity * Math.exp(-STEP)) - logMean(solidity * Math.exp(STEP))) / (2 * STEP);

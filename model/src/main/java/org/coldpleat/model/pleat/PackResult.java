@@ -81,7 +81,10 @@ public record PackResult(
         return velocity;
     }
 
-    /** Standard uncertainty of ln(resistance) [1] from slip and in-plane flow, which are not known for a medium. */
+    /**
+     * Standard uncertainty of ln(resistance) [1] from slip and in-plane flow, which are not known for a medium. Use either
+     * this or draws of the closure itself, not both.
+     */
     public double closureLnSigma() {
         return flags.contains(PackFlag.NARROW_GAP) ? PleatClosure.NARROW_GAP_LN_SIGMA : 0;
     }

@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.text.MessageFormat;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.ResourceBundle;
 import org.coldpleat.model.medium.FiberFamily;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
@@ -95,6 +97,53 @@ class EvidenceCombinationTest {
         EvidenceCombination alone = EvidenceCombination.combine(List.of(family));
         assertEquals("medium.evidenceWeak", alone.notices("can").get(0).code());
         assertTrue(alone.high() / alone.low() > 6);
+    }
+
+    @Test
+    void unusualReadingIsNotDrownedByTheTypicalRange() {
+        ResistanceEvidence family = ResistanceEvidence.ofFamily(FiberFamily.CELLULOSE);
+        EvidenceCombination torn = EvidenceCombination.combine(List.of(bench(4 * family.median(), 0.05), family));
+        assertTrue(torn.conflict());
+        assertEquals(4 * family.median(), torn.median(), 0.03 * torn.median());
+        // Touches the 68 % band of the typical range, but does not take in all of it
+        assertTrue(torn.low() <= family.median() * Math.exp(family.lnSigma()) * (1 + 1e-12));
+        assertTrue(torn.low() > family.low());
+    }
+
+    @Test
+    void denseSheetIsNoticed() {
+        ResistanceEvidence dense = StructureEvidence.of(
+                "",
+                Measured.exact(Kind.FRACTION, 0.4, Provenance.MEASURED),
+                Measured.exact(Kind.LENGTH, 10e-6, Provenance.MEASURED),
+                Measured.exact(Kind.LENGTH, 0.6e-3, Provenance.MEASURED));
+        assertEquals(
+                "medium.solidityOutsideLaws",
+                EvidenceCombination.combine(List.of(dense))
+                        .notices("can")
+                        .get(0)
+                        .code());
+    }
+
+    @Test
+    void everyNoticeHasItsText() {
+        ResourceBundle texts = ResourceBundle.getBundle("org.coldpleat.shared.notice.notices");
+        for (String code : List.of(
+                "medium.evidenceConflict",
+                "medium.evidenceWeak",
+                "medium.solidityOutsideLaws",
+                "area.routesDisagree",
+                "area.factorTwo",
+                "area.depthsDisagree",
+                "area.statedDisagrees",
+                "pleat.channelsUnknown",
+                "pleat.crowded",
+                "pleat.legsTouch",
+                "pleat.gapFloorHolds",
+                "pleat.narrowGap")) {
+            String text = MessageFormat.format(texts.getString(code), "FIRST", "SECOND", "THIRD");
+            assertFalse(text.contains("{"), text);
+        }
     }
 
     @Test
