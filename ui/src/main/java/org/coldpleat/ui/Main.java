@@ -1,0 +1,27 @@
+package org.coldpleat.ui;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.coldpleat.ui.commandline.CommandLineFace;
+import org.coldpleat.ui.service.CaseService;
+
+/** Start of the program. */
+public final class Main {
+    private Main() {}
+
+    /** Runs the command line in UTF-8 whatever the locale says, and ends with its exit code. */
+    public static void main(String[] words) {
+        System.setProperty("java.awt.headless", "true");
+        PrintWriter out = utf8(FileDescriptor.out);
+        PrintWriter err = utf8(FileDescriptor.err);
+        System.exit(CommandLineFace.run(List.of(words), CaseService.standard(), out, err));
+    }
+
+    private static PrintWriter utf8(FileDescriptor descriptor) {
+        return new PrintWriter(new OutputStreamWriter(new FileOutputStream(descriptor), StandardCharsets.UTF_8));
+    }
+}

@@ -1,0 +1,89 @@
+package org.coldpleat.ui.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.coldpleat.model.run.Band;
+import org.coldpleat.model.run.CandidateResult;
+import org.coldpleat.model.run.Comparison;
+import org.coldpleat.model.run.MapResult;
+import org.coldpleat.model.run.StateResult;
+
+/** From results of a run to what the charts take. */
+public final class RunCharts {
+    private RunCharts() {}
+
+    /** One sheet a state, in the order of the case. */
+    public static List<StateSheet> sheets(Comparison comparison) {
+        int states = comparison.candidates().isEmpty()
+                ? 0
+                : comparison.candidates().get(0).states().size();
+        return IntStream.range(0, states).mapToObj(s -> sheet(comparison, s)).toList();
+    }
+
+    /** The map of one candidate. */
+    public static ShareGrid grid(MapResult map, String title, boolean invented) {
+        return new ShareGrid(
+                title,
+                invented,
+                map.candidate(),
+                map.setting().equals("engine"),
+                map.temperature(),
+                map.drive(),
+                map.share());
+    }
+
+    private static StateSheet sheet(Comparison comparison, int s) {
+        List<CandidateCurve> curves = new ArrayList<>();
+        for (int c = 0; c < comparison.candidates().size(); c++) {
+            CandidateResult candidate = comparison.candidates().get(c);
+            StateResult state = candidate.states().get(s);
+            curves.add(new CandidateCurve(
+                    c,
+                    candidate.name(),
+                    state.curve().temperature(),
+                    state.curve().valveDifference(),
+                    state.curve().bypassShare(),
+                    candidate.sheet().openingPressure().map(RunCharts::positiveSpan),
+                    openings(state, comparison.from(), comparison.to())));
+        }
+        return new StateSheet(
+                comparison.title(),
+                comparison.candidates().get(0).states().get(s).state(),
+                comparison.invented(),
+                comparison.from(),
+                comparison.to(),
+                comparison.named().stream()
+                        .map(n -> new StateSheet.Named(n.name(), n.temperature()))
+                        .toList(),
+                curves);
+    }
+
+    /** Ends of the open intervals inside the range; the one that is the opening temperature brings its band. */
+    private static List<Span> openings(StateResult state, double from, double to) {
+        List<Span> spans = new ArrayList<>();
+        for (double[] interval : state.intervals()) {
+            for (double end : interval) {
+                if (end > from && end < to) {
+                    spans.add(state.openingTemperature()
+                            .filter(band -> Math.abs(band.value() - end) < SAME_TEMPERATURE)
+                            .map(RunCharts::span)
+                            .orElseGet(() -> Span.exact(end)));
+                }
+            }
+        }
+        return spans;
+    }
+
+    /** Two temperatures nearer than this are the same end of an interval [K]. */
+    private static final double SAME_TEMPERATURE = 0.01;
+
+    private static Span span(Band band) {
+        return new Span(band.value(), band.low(), band.high());
+    }
+
+    /** A pressure band cut off above 0, which a logarithmic axis cannot show. */
+    private static Span positiveSpan(Band band) {
+        return new Span(band.value(), Math.max(band.low(), 0.01 * band.value()), band.high());
+    }
+}

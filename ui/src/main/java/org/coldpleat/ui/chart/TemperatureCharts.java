@@ -1,0 +1,175 @@
+package org.coldpleat.ui.chart;
+
+import java.awt.BasicStroke;
+import java.awt.geom.Line2D;
+import java.util.Arrays;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.LegendItem;
+import org.jfree.chart.LegendItemCollection;
+import org.jfree.chart.annotations.XYLineAnnotation;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTickUnit;
+import org.jfree.chart.plot.IntervalMarker;
+import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.ui.Layer;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
+
+/** The two charts over oil temperature: what the bypass valve sees, and how much oil goes round the medium. */
+public final class TemperatureCharts {
+    private static final double LOGARITHMIC_FROM = 20;
+    private static final double HEADROOM = 1.25;
+    private static final double GREATEST_SPAN = 3000;
+
+    private TemperatureCharts() {}
+
+    /** Pressure difference across the bypass valve over oil temperature, with the opening pressures. */
+    public static JFreeChart pressure(StateSheet sheet) {
+        XYSeriesCollection curves = new XYSeriesCollection();
+        LegendItemCollection legend = new LegendItemCollection();
+        for (CandidateCurve candidate : sheet.candidates()) {
+            curves.addSeries(series(candidate, candidate.valveDifference(), 1e-3, true));
+            String text = candidate
+                    .openingPressure()
+                    .map(p -> ChartTexts.get("legend.opens", candidate.name(), Charts.number(p.value() / 1000)))
+                    .orElseGet(() -> ChartTexts.get("legend.noValve", candidate.name()));
+            legend.add(legendItem(candidate.index(), text));
+        }
+        XYPlot plot = plot(sheet, curves, legend);
+        pressureAxis(plot, sheet);
+        for (CandidateCurve candidate : sheet.candidates()) {
+            candidate.openingPressure().ifPresent(pressure -> {
+                limit(plot, candidate.index(), pressure);
+                candidate.openings().forEach(opening ->
+                        opening(plot, candidate.index(), opening, pressure.value() / 1000));
+            });
+        }
+        return Charts.chart(
+                ChartTexts.get("pressure.title"), subtitle(sheet), ChartTexts.get("key.pressure"), plot);
+    }
+
+    /** Share of the oil that goes round the medium over oil temperature. */
+    public static JFreeChart share(StateSheet sheet) {
+        XYSeriesCollection curves = new XYSeriesCollection();
+        LegendItemCollection legend = new LegendItemCollection();
+        for (CandidateCurve candidate : sheet.candidates()) {
+            curves.addSeries(series(candidate, candidate.bypassShare(), 100, false));
+            legend.add(legendItem(candidate.index(), ChartTexts.get("legend.share", candidate.name())));
+        }
+        XYPlot plot = plot(sheet, curves, legend);
+        NumberAxis axis = Axes.linear(ChartTexts.get("axis.share"));
+        double highest = sheet.candidates().stream()
+                .flatMapToDouble(c -> Arrays.stream(c.bypassShare()))
+                .filter(Double::isFinite)
+                .max()
+                .orElse(0);
+        double top = highest > 0.4 ? 100 : highest > 0.16 ? 50 : highest > 0.04 ? 20 : 5;
+        axis.setRange(-0.02 * top, 1.02 * top);
+        axis.setTickUnit(new NumberTickUnit(top / 5));
+        plot.setRangeAxis(axis);
+        for (CandidateCurve candidate : sheet.candidates()) {
+            candidate.openings().forEach(opening -> opening(plot, candidate.index(), opening, 0));
+        }
+        return Charts.chart(ChartTexts.get("share.title"), subtitle(sheet), ChartTexts.get("key.share"), plot);
+    }
+
+    /** What a chart shows, for readers who cannot see it. */
+    public static String pressureDescription(StateSheet sheet) {
+        return ChartTexts.get("description.pressure", names(sheet));
+    }
+
+    /** What a chart shows, for readers who cannot see it. */
+    public static String shareDescription(StateSheet sheet) {
+        return ChartTexts.get("description.share", names(sheet));
+    }
+
+    private static String names(StateSheet sheet) {
+        return sheet.candidates().stream().map(CandidateCurve::name).collect(Collectors.joining(", "));
+    }
+
+    private static String subtitle(StateSheet sheet) {
+        return ChartTexts.get(
+                sheet.invented() ? "subtitle.invented" : "subtitle", sheet.title(), sheet.state());
+    }
+
+    private static XYPlot plot(StateSheet sheet, XYSeriesCollection curves, LegendItemCollection legend) {
+        int[] indices = sheet.candidates().stream().mapToInt(CandidateCurve::index).toArray();
+        XYPlot plot = Charts.plot(curves, new CurveRenderer(indices));
+        Axes.temperature(plot, sheet.from(), sheet.to());
+        plot.setFixedLegendItems(legend);
+        for (StateSheet.Named named : sheet.named()) {
+            plot.addDomainMarker(
+                    Charts.namedLine(Axes.CELSIUS.applyAsDouble(named.temperature()), named.name()), Layer.BACKGROUND);
+        }
+        return plot;
+    }
+
+    private static XYSeries series(CandidateCurve candidate, double[] values, double scale, boolean positiveOnly) {
+        XYSeries series = new XYSeries(candidate.index() + " " + candidate.name(), false, true);
+        for (int i = 0; i < values.length; i++) {
+            double value = scale * values[i];
+            boolean shown = Double.isFinite(value) && (!positiveOnly || value > 0);
+            series.add(Axes.CELSIUS.applyAsDouble(candidate.temperature()[i]), shown ? value : Double.NaN);
+        }
+        return series;
+    }
+
+    private static void pressureAxis(XYPlot plot, StateSheet sheet) {
+        double[] shown = sheet.candidates().stream()
+                .flatMapToDouble(c -> DoubleStream.concat(
+                        Arrays.stream(c.valveDifference()),
+                        c.openingPressure().stream().flatMapToDouble(p -> DoubleStream.of(p.low(), p.high()))))
+                .filter(p -> Double.isFinite(p) && p > 0)
+                .map(p -> p / 1000)
+                .toArray();
+        double high = HEADROOM * Arrays.stream(shown).max().orElse(1);
+        double low = Math.max(Arrays.stream(shown).min().orElse(high) / HEADROOM, high / GREATEST_SPAN);
+        boolean logarithmic = high / low > LOGARITHMIC_FROM;
+        Axes.pressure(plot, logarithmic ? low : 0, high, logarithmic);
+    }
+
+    private static void limit(XYPlot plot, int index, Span pressure) {
+        IntervalMarker band = new IntervalMarker(pressure.low() / 1000, pressure.high() / 1000);
+        band.setPaint(ChartTheme.band(index));
+        band.setAlpha(1);
+        plot.addRangeMarker(band, Layer.BACKGROUND);
+        ValueMarker line = new ValueMarker(pressure.value() / 1000);
+        line.setPaint(ChartTheme.color(index));
+        line.setStroke(ChartTheme.limitLine());
+        line.setAlpha(1);
+        plot.addRangeMarker(line, Layer.BACKGROUND);
+    }
+
+    private static void opening(XYPlot plot, int index, Span temperature, double y) {
+        double low = Axes.CELSIUS.applyAsDouble(temperature.low());
+        double high = Axes.CELSIUS.applyAsDouble(temperature.high());
+        plot.addAnnotation(new XYLineAnnotation(
+                low, y, high, y, new BasicStroke(ChartTheme.CURVE_WIDTH + 3), ChartTheme.color(index)));
+        plot.addAnnotation(new RingAnnotation(
+                Axes.CELSIUS.applyAsDouble(temperature.value()), y, ChartTheme.color(index)));
+    }
+
+    private static LegendItem legendItem(int index, String text) {
+        LegendItem item = new LegendItem(
+                text,
+                null,
+                null,
+                null,
+                true,
+                ChartTheme.marker(index),
+                true,
+                ChartTheme.color(index),
+                false,
+                ChartTheme.color(index),
+                new BasicStroke(1),
+                true,
+                new Line2D.Double(-24, 0, 24, 0),
+                ChartTheme.line(index),
+                ChartTheme.color(index));
+        item.setLabelFont(ChartTheme.LEGEND);
+        return item;
+    }
+}

@@ -1,0 +1,63 @@
+package org.coldpleat.ui.commandline;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.coldpleat.shared.notice.NearestWord;
+import org.coldpleat.ui.service.CaseService;
+import org.coldpleat.ui.service.OpenedCase;
+import org.coldpleat.ui.service.Opening;
+import org.coldpleat.ui.service.Problem;
+import org.coldpleat.ui.service.StateName;
+import picocli.CommandLine.Parameters;
+
+/** The case file every command works on, and the names in it. */
+final class CaseArgument {
+    @Parameters(paramLabel = "CASE", descriptionKey = "case")
+    private Path file;
+
+    Path file() {
+        return file;
+    }
+
+    /** Opens the case, or stops with its problems on standard error. */
+    OpenedCase open(CaseService service, Console console) {
+        Opening opening = service.open(file);
+        for (Problem problem : opening.problems()) {
+            console.message(line(problem));
+        }
+        return opening.opened()
+                .orElseThrow(() -> new Stop(
+                        ExitCode.BAD_INPUT,
+                        Texts.get("error.badCase", file, opening.problems().size())));
+    }
+
+    /** A problem as {@code file:line: path: text}, so that an editor can jump to it. */
+    String line(Problem problem) {
+        String place = problem.line() > 0 ? file + ":" + problem.line() : file.toString();
+        return problem.path().isEmpty()
+                ? Texts.get("problem.file", place, problem.text())
+                : Texts.get("problem.field", place, problem.path(), problem.text());
+    }
+
+    static void requireCandidate(OpenedCase opened, String candidate) {
+        requireName("error.candidate", candidate, opened.candidates());
+    }
+
+    static void requireState(OpenedCase opened, String state) {
+        requireName(
+                "error.state",
+                state,
+                opened.states().stream().map(StateName::name).toList());
+    }
+
+    private static void requireName(String key, String written, List<String> known) {
+        if (known.contains(written)) {
+            return;
+        }
+        Optional<String> nearest = NearestWord.to(written, known);
+        String hint = nearest.map(name -> Texts.get("error.nearest", name))
+                .orElseGet(() -> Texts.get("error.known", String.join(", ", known)));
+        throw new Stop(ExitCode.USAGE, Texts.get(key, written, hint));
+    }
+}

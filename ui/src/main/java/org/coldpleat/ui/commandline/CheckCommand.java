@@ -1,0 +1,42 @@
+package org.coldpleat.ui.commandline;
+
+import java.util.concurrent.Callable;
+import org.coldpleat.ui.service.CaseService;
+import org.coldpleat.ui.service.OpenedCase;
+import org.coldpleat.ui.service.Opening;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** {@code check}: reads a case file and says what is wrong with it. Here the problems are the result. */
+@Command(name = "check", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
+final class CheckCommand implements Callable<Integer> {
+    private final CaseService service;
+    private final Console console;
+
+    @Mixin
+    private CaseArgument caseFile;
+
+    CheckCommand(CaseService service, Console console) {
+        this.service = service;
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        Opening opening = service.open(caseFile.file());
+        opening.problems().forEach(problem -> console.result(caseFile.line(problem) + "\n"));
+        if (opening.opened().isEmpty()) {
+            throw new Stop(
+                    ExitCode.BAD_INPUT,
+                    Texts.get("error.badCase", caseFile.file(), opening.problems().size()));
+        }
+        OpenedCase opened = opening.opened().orElseThrow();
+        console.result(Texts.get(
+                        "check.good",
+                        caseFile.file(),
+                        opened.candidates().size(),
+                        opened.states().size())
+                + "\n");
+        return ExitCode.DONE;
+    }
+}

@@ -1,0 +1,63 @@
+package org.coldpleat.ui.commandline;
+
+import java.io.PrintWriter;
+import java.util.List;
+import org.coldpleat.ui.service.CaseService;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** Runs one command line from its words to its exit code. */
+public final class CommandLineFace {
+    private static final int HELP_WIDTH = 100;
+
+    private CommandLineFace() {}
+
+    /**
+     * Runs a command. Never throws for anything the user wrote.
+     *
+     * @param words the command line, without the program name
+     * @param service door to the model
+     * @param out for results, flushed before returning
+     * @param err for messages, flushed before returning
+     * @return exit code: 0 done, 1 failure of ours, 2 usage, 3 bad input, 4 no converged answer
+     */
+    public static int run(List<String> words, CaseService service, PrintWriter out, PrintWriter err) {
+        Console console = new Console(out, err);
+        CommandLine commands = new CommandLine(new ColdpleatCommand())
+                .addSubcommand("compare", new CompareCommand(service, console))
+                .addSubcommand("point", new PointCommand(service, console))
+                .addSubcommand("map", new MapCommand(service, console))
+                .addSubcommand("explain", new ExplainCommand(service, console))
+                .addSubcommand("check", new CheckCommand(service, console));
+        commands.setResourceBundle(Texts.bundle())
+                .setOut(out)
+                .setErr(err)
+                .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
+                .setUsageHelpWidth(HELP_WIDTH)
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setExpandAtFiles(false)
+                .setParameterExceptionHandler((e, args) -> usage(console, e))
+                .setExecutionExceptionHandler((e, command, parsed) -> failure(console, e));
+        int code = commands.execute(words.toArray(String[]::new));
+        out.flush();
+        err.flush();
+        return code == ExitCode.DONE && console.isBroken() ? ExitCode.FAILURE : code;
+    }
+
+    private static int usage(Console console, ParameterException e) {
+        console.message(Texts.get("error.usage", e.getMessage()));
+        UnmatchedArgumentException.printSuggestions(e, console.err());
+        console.message(Texts.get("error.help", e.getCommandLine().getCommandSpec().qualifiedName()));
+        return ExitCode.USAGE;
+    }
+
+    private static int failure(Console console, Exception e) throws Exception {
+        if (e instanceof Stop stop) {
+            console.message(Texts.get("error.stop", stop.getMessage()));
+            return stop.exitCode();
+        }
+        throw e;
+    }
+}

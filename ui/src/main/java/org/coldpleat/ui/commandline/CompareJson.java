@@ -1,0 +1,155 @@
+package org.coldpleat.ui.commandline;
+
+import java.util.OptionalDouble;
+import org.coldpleat.model.run.Assumption;
+import org.coldpleat.model.run.Band;
+import org.coldpleat.model.run.CandidateResult;
+import org.coldpleat.model.run.CandidateSheet;
+import org.coldpleat.model.run.Comparison;
+import org.coldpleat.model.run.NamedTemperature;
+import org.coldpleat.model.run.StateResult;
+import org.coldpleat.model.run.Verdict;
+import org.coldpleat.ui.service.Sentences;
+
+/** A comparison as JSON, described by {@code compare-v1.schema.json}. A name that ends in {@code _u} is a standard uncertainty. */
+final class CompareJson {
+    private final JsonText json = new JsonText();
+
+    private CompareJson() {}
+
+    static String of(Comparison comparison) {
+        CompareJson writer = new CompareJson();
+        writer.write(comparison);
+        return writer.json.finished();
+    }
+
+    private void write(Comparison comparison) {
+        json.element()
+                .text("schemaVersion", "compare-v1")
+                .text("programVersion", ProgramVersion.text())
+                .text("caseDigest", comparison.digest())
+                .text("title", comparison.title())
+                .flag("invented", comparison.invented())
+                .number("from_K", comparison.from())
+                .number("to_K", comparison.to())
+                .array("namedTemperatures");
+        for (NamedTemperature named : comparison.named()) {
+            json.element()
+                    .text("name", named.name())
+                    .number("temperature_K", named.temperature())
+                    .endObject();
+        }
+        json.endArray().array("candidates");
+        comparison.candidates().forEach(this::candidate);
+        json.endArray().array("verdicts");
+        for (Verdict verdict : comparison.verdicts()) {
+            json.element()
+                    .text("code", verdict.code())
+                    .text("setting", verdict.setting())
+                    .text("state", verdict.state());
+            json.array("candidates");
+            verdict.candidates().forEach(name -> json.text("", name));
+            json.endArray().text("text", Sentences.of(verdict)).endObject();
+        }
+        json.endArray().array("assumptions");
+        comparison.assumptions().forEach(this::assumption);
+        json.endArray().array("notices");
+        comparison.notices().forEach(notice -> NoticeJson.write(json, notice));
+        json.endArray().endObject();
+    }
+
+    private void candidate(CandidateResult candidate) {
+        CandidateSheet sheet = candidate.sheet();
+        json.element().text("name", candidate.name());
+        banded("grossArea_m2", sheet.grossArea());
+        banded("effectiveArea_m2", sheet.effectiveArea());
+        optional("basisWeight_kg_m2", sheet.basisWeight());
+        optional("solidity", sheet.solidity());
+        banded("mediumResistance_1_m", sheet.mediumResistance());
+        optional("permeability_m2", sheet.permeability());
+        banded("channelFactor", sheet.channelFactor());
+        json.number("crowdedShare", sheet.crowdedShare());
+        banded("hotPressureDrop_Pa", sheet.hotPressureDrop());
+        json.object("hotReference")
+                .text("state", sheet.hotReference().state())
+                .number("temperature_K", sheet.hotReference().temperature())
+                .endObject();
+        sheet.openingPressure()
+                .ifPresentOrElse(
+                        band -> banded("bypassOpeningPressure_Pa", band),
+                        () -> json.nothing("bypassOpeningPressure_Pa").nothing("bypassOpeningPressure_Pa_u"));
+        json.array("evidence");
+        for (CandidateSheet.EvidenceLine line : sheet.evidence()) {
+            json.element()
+                    .text("kind", line.kind())
+                    .number("mediumResistance_1_m", line.resistance())
+                    .number("lnSigma", line.lnSigma())
+                    .number("weight", line.weight())
+                    .endObject();
+        }
+        json.endArray().array("openings");
+        candidate.states().forEach(this::opening);
+        json.endArray().endObject();
+    }
+
+    private void opening(StateResult state) {
+        json.element()
+                .text("setting", state.setting())
+                .text("state", state.state())
+                .text("answer", answer(state.answer()))
+                .array("intervals_K");
+        state.intervals().forEach(interval -> json.numbers("", interval));
+        json.endArray();
+        state.openingTemperature()
+                .ifPresentOrElse(
+                        band -> banded("openingTemperature_K", band),
+                        () -> json.nothing("openingTemperature_K").nothing("openingTemperature_K_u"));
+        banded("greatestRatio", state.greatestRatio());
+        json.number("greatestRatioAt_K", state.greatestRatioAt())
+                .number("chanceOpen", state.chanceOpen())
+                .array("shares");
+        for (StateResult.ShareAt at : state.shares()) {
+            json.element().text("name", at.name()).number("temperature_K", at.temperature());
+            banded("share", at.share());
+            json.number("pressureDrop_Pa", at.pressureDrop())
+                    .text("status", at.status())
+                    .endObject();
+        }
+        json.endArray().endObject();
+    }
+
+    /** The answer as the schema spells it. */
+    static String answer(StateResult.Answer answer) {
+        return switch (answer) {
+            case NEVER -> "never";
+            case ALWAYS -> "always";
+            case BELOW -> "below";
+            case INTERVALS -> "intervals";
+            case NO_VALVE -> "noValve";
+            case UNRESOLVED -> "unresolved";
+        };
+    }
+
+    private void assumption(Assumption assumption) {
+        json.element()
+                .text("path", assumption.path())
+                .text("candidate", assumption.candidate())
+                .text("kind", assumption.value().kind().name())
+                .number("value", assumption.value().value())
+                .number("low", assumption.value().low())
+                .number("high", assumption.value().high())
+                .text("unit", assumption.value().kind().siUnit())
+                .text("provenance", assumption.value().provenance().name())
+                .text("code", assumption.code())
+                .text("text", Sentences.assumption(assumption.code()))
+                .endObject();
+    }
+
+    private void banded(String name, Band band) {
+        json.number(name, band.value()).number(name + "_u", band.standardUncertainty());
+    }
+
+    private void optional(String name, OptionalDouble value) {
+        json.number(name, value.orElse(Double.NaN));
+    }
+}

@@ -1,0 +1,232 @@
+package org.coldpleat.ui.commandline;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.coldpleat.model.run.Assumption;
+import org.coldpleat.model.run.Band;
+import org.coldpleat.model.run.CandidateResult;
+import org.coldpleat.model.run.CandidateSheet;
+import org.coldpleat.model.run.CandidateSheet.EvidenceLine;
+import org.coldpleat.model.run.Comparison;
+import org.coldpleat.model.run.NamedTemperature;
+import org.coldpleat.model.run.StateResult;
+import org.coldpleat.model.run.StateResult.ShareAt;
+import org.coldpleat.model.run.Verdict;
+import org.coldpleat.shared.notice.Notice;
+import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.ui.service.Sentences;
+
+/** A comparison as a page for a terminal, at most 110 columns wide. */
+final class CompareText {
+    static final int WIDTH = 110;
+
+    private static final int DIGEST_SHOWN = 12;
+    private static final int NAME_WIDTH = 22;
+    private static final int ANSWER_WIDTH = 34;
+    private static final int SHARE_WIDTH = 14;
+    private static final double RESISTANCE_SCALE = 1e8;
+
+    private final Comparison comparison;
+    private final UnitSystem units;
+    private final List<String> lines = new ArrayList<>();
+
+    private CompareText(Comparison comparison, UnitSystem units) {
+        this.comparison = comparison;
+        this.units = units;
+    }
+
+    static String of(Comparison comparison, UnitSystem units) {
+        CompareText page = new CompareText(comparison, units);
+        page.header();
+        page.candidates();
+        page.states();
+        page.verdicts();
+        page.assumptions();
+        page.notices();
+        return String.join("\n", page.lines) + "\n";
+    }
+
+    private void header() {
+        String mark = comparison.invented() ? Texts.get("compare.invented") : "";
+        List<String> title = Table.wrap(comparison.title(), WIDTH - mark.length() - 3);
+        String pad = " ".repeat(Math.max(1, WIDTH - title.get(0).length() - mark.length()));
+        lines.add((title.get(0) + pad + mark).stripTrailing());
+        lines.addAll(title.subList(1, title.size()));
+        String digest =
+                comparison.digest().substring(0, Math.min(DIGEST_SHOWN, comparison.digest().length()));
+        lines.add(Texts.get(
+                "compare.header",
+                ProgramVersion.text(),
+                digest,
+                Figures.plain(units.temperature().of(comparison.from())),
+                Figures.plain(units.temperature().of(comparison.to())),
+                units.temperature().symbol()));
+    }
+
+    private void candidates() {
+        section("compare.candidates");
+        ShownUnit pressure = units.pressure();
+        ShownUnit beside = units.beside().pressure();
+        Table table = new Table(
+                        new int[] {NAME_WIDTH, 14, 13, 22, 12, 7, 20},
+                        new boolean[] {false, true, true, false, true, true, true})
+                .head(
+                        Texts.get("column.candidate"),
+                        Texts.get("column.area"),
+                        Texts.get("column.resistance"),
+                        Texts.get("column.evidence"),
+                        Texts.get("column.channelFactor"),
+                        Texts.get("column.crowded"),
+                        Texts.get("column.hotDrop"))
+                .head(
+                        "",
+                        units.area().symbol(),
+                        "1e8/m",
+                        "",
+                        "",
+                        "%",
+                        pressure.symbol() + " (" + beside.symbol() + ")");
+        ShownUnit resistance = ShownUnit.scaled("1e8/m", 1 / RESISTANCE_SCALE);
+        ShownUnit one = ShownUnit.scaled("", 1);
+        for (CandidateResult candidate : comparison.candidates()) {
+            CandidateSheet sheet = candidate.sheet();
+            table.row(
+                    candidate.name(),
+                    Figures.banded(sheet.grossArea(), units.area()),
+                    Figures.banded(sheet.mediumResistance(), resistance),
+                    evidence(sheet.evidence()),
+                    Figures.banded(sheet.channelFactor(), one),
+                    Figures.percent(sheet.crowdedShare()),
+                    Figures.banded(sheet.hotPressureDrop(), pressure) + " ("
+                            + Figures.plain3(beside.of(sheet.hotPressureDrop().value())) + ")");
+        }
+        lines.addAll(table.lines());
+        comparison.candidates().stream()
+                .map(c -> c.sheet().hotReference())
+                .findFirst()
+                .ifPresent(hot -> paragraph(
+                        "  ",
+                        Texts.get(
+                                "compare.hotReference",
+                                hot.state(),
+                                temperature(hot.temperature()),
+                                Texts.get("compare.band"))));
+    }
+
+    private static String evidence(List<EvidenceLine> evidence) {
+        return evidence.stream()
+                .map(line -> {
+                    String kind = Sentences.evidence(line.kind());
+                    return evidence.size() == 1 ? kind : kind + " " + Figures.percent(line.weight()) + "%";
+                })
+                .collect(Collectors.joining(", "));
+    }
+
+    private void states() {
+        List<StateResult> all = comparison.candidates().isEmpty()
+                ? List.of()
+                : comparison.candidates().get(0).states();
+        for (int s = 0; s < all.size(); s++) {
+            StateResult state = all.get(s);
+            lines.add("");
+            lines.add(Texts.get("compare.state", state.state(), Texts.get("setting." + state.setting())));
+            int shares = comparison.named().size();
+            int[] widest = new int[2 + shares];
+            boolean[] right = new boolean[2 + shares];
+            String[] head = new String[2 + shares];
+            widest[0] = NAME_WIDTH;
+            widest[1] = ANSWER_WIDTH;
+            head[0] = Texts.get("column.candidate");
+            head[1] = Texts.get("column.opens");
+            for (int n = 0; n < shares; n++) {
+                NamedTemperature named = comparison.named().get(n);
+                widest[2 + n] = SHARE_WIDTH;
+                right[2 + n] = true;
+                head[2 + n] = Texts.get("column.share", named.name(), temperature(named.temperature()));
+            }
+            Table table = new Table(widest, right).head(head);
+            for (CandidateResult candidate : comparison.candidates()) {
+                StateResult result = candidate.states().get(s);
+                String[] row = new String[2 + shares];
+                row[0] = candidate.name();
+                row[1] = OpeningAnswer.of(result, comparison.from(), comparison.to(), units);
+                for (int n = 0; n < shares; n++) {
+                    row[2 + n] = n < result.shares().size()
+                            ? share(result.shares().get(n))
+                            : Figures.NOTHING;
+                }
+                table.row(row);
+            }
+            lines.addAll(table.lines());
+        }
+    }
+
+    private static String share(ShareAt at) {
+        Band share = at.share();
+        double half = 100 * (share.high() - share.low()) / 2;
+        if (!Double.isFinite(share.value())) {
+            return Texts.getOr("status." + at.status(), at.status());
+        }
+        if (share.value() == 0 && half == 0) {
+            return "0";
+        }
+        return half < 0.05 ? Figures.percent(share.value()) : Figures.banded(share, ShownUnit.scaled("%", 100));
+    }
+
+    private void verdicts() {
+        section("compare.verdicts");
+        for (Verdict verdict : comparison.verdicts()) {
+            paragraph("  ", Sentences.of(verdict));
+        }
+        if (comparison.verdicts().isEmpty()) {
+            paragraph("  ", Texts.get("compare.noVerdict"));
+        }
+    }
+
+    private void assumptions() {
+        section("compare.assumptions");
+        if (comparison.assumptions().isEmpty()) {
+            paragraph("  ", Texts.get("compare.noAssumptions"));
+        }
+        for (Assumption assumption : comparison.assumptions()) {
+            String owner = assumption.candidate().isEmpty() ? assumption.path() : assumption.candidate() + ", "
+                    + assumption.path();
+            paragraph(
+                    "  - ",
+                    Texts.get(
+                            "compare.assumption",
+                            owner,
+                            MeasuredText.of(assumption.value()),
+                            Sentences.assumption(assumption.code())));
+        }
+    }
+
+    private void notices() {
+        for (Severity severity : Severity.values()) {
+            List<Notice> some = comparison.notices().stream()
+                    .filter(n -> n.severity() == severity)
+                    .toList();
+            if (!some.isEmpty()) {
+                section("severity." + severity);
+                some.forEach(notice -> paragraph("  - ", NoticeLines.of(notice)));
+            }
+        }
+    }
+
+    private void section(String key) {
+        lines.add("");
+        lines.add(Texts.get(key));
+    }
+
+    private void paragraph(String bullet, String text) {
+        List<String> wrapped = Table.wrap(text, WIDTH - bullet.length());
+        lines.add(bullet + wrapped.get(0));
+        wrapped.stream().skip(1).forEach(line -> lines.add(" ".repeat(bullet.length()) + line));
+    }
+
+    private String temperature(double kelvin) {
+        return Figures.plain(units.temperature().of(kelvin)) + " "
+                + units.temperature().symbol();
+    }
+}

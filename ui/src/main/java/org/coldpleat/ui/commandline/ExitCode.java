@@ -1,0 +1,17 @@
+package org.coldpleat.ui.commandline;
+
+/** Exit codes of the program, as promised in the help text. */
+final class ExitCode {
+    /** Done. */
+    static final int DONE = 0;
+    /** A failure of the program or of the machine, such as a full disk. */
+    static final int FAILURE = 1;
+    /** The command line was not understood. */
+    static final int USAGE = 2;
+    /** The case file or a value cannot be used as it stands. */
+    static final int BAD_INPUT = 3;
+    /** The case was understood, but no converged answer was found. */
+    static final int NO_ANSWER = 4;
+
+    private ExitCode() {}
+}

@@ -1,0 +1,48 @@
+package org.coldpleat.ui.commandline;
+
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.coldpleat.ui.service.CaseService;
+import org.coldpleat.ui.service.OpenedCase;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code explain}: the chain of values behind a number. */
+@Command(name = "explain", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
+final class ExplainCommand implements Callable<Integer> {
+    private final CaseService service;
+    private final Console console;
+
+    @Mixin
+    private CaseArgument caseFile;
+
+    @Option(names = "--candidate", paramLabel = "NAME", descriptionKey = "candidate", required = true)
+    private String candidate;
+
+    @Option(names = "--state", paramLabel = "NAME", descriptionKey = "explain.state")
+    private String state;
+
+    @Option(names = "--quantity", paramLabel = "Q", descriptionKey = "explain.quantity")
+    private String quantity;
+
+    @Option(names = "--units", paramLabel = "UNITS", descriptionKey = "units", defaultValue = "metric")
+    private UnitSystem units;
+
+    ExplainCommand(CaseService service, Console console) {
+        this.service = service;
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        OpenedCase opened = caseFile.open(service, console);
+        CaseArgument.requireCandidate(opened, candidate);
+        if (state != null) {
+            CaseArgument.requireState(opened, state);
+        }
+        console.result(ExplainText.of(
+                service.explain(opened, candidate, Optional.ofNullable(state), Optional.ofNullable(quantity)), units));
+        return ExitCode.DONE;
+    }
+}

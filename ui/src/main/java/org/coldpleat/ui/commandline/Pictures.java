@@ -1,0 +1,75 @@
+package org.coldpleat.ui.commandline;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.coldpleat.model.run.Comparison;
+import org.coldpleat.model.run.MapResult;
+import org.coldpleat.ui.chart.ChartFiles;
+import org.coldpleat.ui.chart.RunCharts;
+import org.coldpleat.ui.chart.ShareGrid;
+import org.coldpleat.ui.chart.ShareMapChart;
+import org.coldpleat.ui.chart.StateSheet;
+import org.coldpleat.ui.chart.TemperatureCharts;
+import org.jfree.chart.JFreeChart;
+
+/** Writes the pictures of a run into a folder. Loaded only when pictures are asked for. */
+final class Pictures {
+    private Pictures() {}
+
+    /** Two pictures a state: what the valve sees, and the bypass share. */
+    static void ofComparison(Comparison comparison, Path folder, Console console) {
+        List<StateSheet> sheets = RunCharts.sheets(comparison);
+        for (int s = 0; s < sheets.size(); s++) {
+            StateSheet sheet = sheets.get(s);
+            String name = (s + 1) + "-" + fileName(sheet.state());
+            write(
+                    TemperatureCharts.pressure(sheet),
+                    TemperatureCharts.pressureDescription(sheet),
+                    folder,
+                    "pressure-" + name,
+                    console);
+            write(
+                    TemperatureCharts.share(sheet),
+                    TemperatureCharts.shareDescription(sheet),
+                    folder,
+                    "share-" + name,
+                    console);
+        }
+    }
+
+    /** One picture: the map. */
+    static void ofMap(MapResult map, String title, boolean invented, Path folder, Console console) {
+        ShareGrid grid = RunCharts.grid(map, title, invented);
+        write(
+                ShareMapChart.of(grid),
+                ShareMapChart.description(grid),
+                folder,
+                "map-" + fileName(map.candidate()),
+                console);
+    }
+
+    private static void write(JFreeChart chart, String description, Path folder, String name, Console console) {
+        try {
+            Files.createDirectories(folder);
+            Path svg = folder.resolve(name + ".svg");
+            Path png = folder.resolve(name + ".png");
+            ChartFiles.writeSvg(chart, svg, description);
+            ChartFiles.writePng(chart, png);
+            console.message(Texts.get("plots.written", svg));
+            console.message(Texts.get("plots.written", png));
+        } catch (IOException e) {
+            throw new Stop(ExitCode.FAILURE, Texts.get("error.plots", e));
+        }
+    }
+
+    /** A name for a file on any system: letters, digits and hyphens. */
+    static String fileName(String name) {
+        String plain = name.toLowerCase(Locale.ROOT)
+                .replaceAll("[^\\p{L}\\p{N}]+", "-")
+                .replaceAll("^-+|-+$", "");
+        return plain.isEmpty() ? "unnamed" : plain;
+    }
+}

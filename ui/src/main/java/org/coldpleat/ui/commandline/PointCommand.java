@@ -1,0 +1,89 @@
+package org.coldpleat.ui.commandline;
+
+import java.util.concurrent.Callable;
+import org.coldpleat.model.run.PointResult;
+import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.ui.service.CaseService;
+import org.coldpleat.ui.service.OpenedCase;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code point}: one candidate at one oil temperature, with the full breakdown. */
+@Command(name = "point", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
+final class PointCommand implements Callable<Integer> {
+    /** How a point can be written. */
+    enum Format {
+        /** A page for a terminal. */
+        TEXT,
+        /** JSON in coherent SI. */
+        JSON
+    }
+
+    /** Where the flow comes from: one of the two. */
+    static final class Drive {
+        @Option(names = "--flow", paramLabel = "Q", descriptionKey = "point.flow")
+        private String flow;
+
+        @Option(names = "--state", paramLabel = "NAME", descriptionKey = "point.state")
+        private String state;
+    }
+
+    private final CaseService service;
+    private final Console console;
+
+    @Mixin
+    private CaseArgument caseFile;
+
+    @Option(names = "--candidate", paramLabel = "NAME", descriptionKey = "candidate", required = true)
+    private String candidate;
+
+    @Option(names = "--temperature", paramLabel = "T", descriptionKey = "point.temperature", required = true)
+    private String temperature;
+
+    @ArgGroup(multiplicity = "1")
+    private Drive drive;
+
+    @Option(names = "--format", paramLabel = "FORMAT", descriptionKey = "point.format", defaultValue = "text")
+    private Format format;
+
+    @Option(names = "--units", paramLabel = "UNITS", descriptionKey = "units", defaultValue = "metric")
+    private UnitSystem units;
+
+    PointCommand(CaseService service, Console console) {
+        this.service = service;
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        double kelvin = ValueArgument.temperature("--temperature", temperature);
+        PointResult point = drive.state != null ? atState(kelvin) : atFlow(kelvin);
+        console.result(
+                switch (format) {
+                    case TEXT -> PointText.of(point, units);
+                    case JSON -> PointJson.of(point);
+                });
+        if (!Double.isFinite(point.pressureDrop()) || !Double.isFinite(point.flow())) {
+            throw new Stop(
+                    ExitCode.NO_ANSWER,
+                    Texts.get("error.noAnswer", Texts.getOr("status." + point.status(), point.status())));
+        }
+        return ExitCode.DONE;
+    }
+
+    private PointResult atFlow(double kelvin) {
+        double flow = ValueArgument.positive("--flow", drive.flow, Kind.FLOW_RATE);
+        OpenedCase opened = caseFile.open(service, console);
+        CaseArgument.requireCandidate(opened, candidate);
+        return service.pointAtFlow(opened, candidate, flow, kelvin);
+    }
+
+    private PointResult atState(double kelvin) {
+        OpenedCase opened = caseFile.open(service, console);
+        CaseArgument.requireCandidate(opened, candidate);
+        CaseArgument.requireState(opened, drive.state);
+        return service.point(opened, candidate, drive.state, kelvin);
+    }
+}

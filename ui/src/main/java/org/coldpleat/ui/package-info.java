@@ -1,0 +1,2 @@
+/** Start of the program, and the packages of its faces. */
+package org.coldpleat.ui;

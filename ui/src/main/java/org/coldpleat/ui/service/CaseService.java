@@ -1,0 +1,94 @@
+package org.coldpleat.ui.service;
+
+import java.nio.file.Path;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
+import org.coldpleat.model.explain.Explanation;
+import org.coldpleat.model.run.Comparison;
+import org.coldpleat.model.run.MapResult;
+import org.coldpleat.model.run.PointResult;
+
+/**
+ * The one door from both faces to the model. Every method is pure apart from {@link #open}, which reads one file, and
+ * may be called from any thread.
+ */
+public final class CaseService {
+    private final Function<Path, Opening> opener;
+
+    CaseService(Function<Path, Opening> opener) {
+        this.opener = Objects.requireNonNull(opener, "opener");
+    }
+
+    /**
+     * Reads and resolves a case file.
+     *
+     * @param file case file, YAML
+     * @return the case, or its problems; a file that cannot be read is a problem too
+     */
+    public Opening open(Path file) {
+        return opener.apply(file);
+    }
+
+    /** Compares all candidates in all states over the whole range of oil temperature. */
+    public Comparison compare(OpenedCase opened) {
+        return opened.runs().compare();
+    }
+
+    /**
+     * One candidate in one state at one oil temperature.
+     *
+     * @param candidate name of a candidate of the case
+     * @param state name of a state of the case
+     * @param temperature oil temperature [K]
+     */
+    public PointResult point(OpenedCase opened, String candidate, String state, double temperature) {
+        requireCandidate(opened, candidate);
+        requireState(opened, state);
+        return opened.runs().point(candidate, state, temperature);
+    }
+
+    /**
+     * One candidate with a given flow at one oil temperature.
+     *
+     * @param candidate name of a candidate of the case
+     * @param flow flow through the filter [m3/s], above 0
+     * @param temperature oil temperature [K]
+     */
+    public PointResult pointAtFlow(OpenedCase opened, String candidate, double flow, double temperature) {
+        requireCandidate(opened, candidate);
+        return opened.runs().pointAtFlow(candidate, flow, temperature);
+    }
+
+    /** Bypass share of one candidate over oil temperature and speed, or flow where the case has no engine. */
+    public MapResult map(OpenedCase opened, String candidate) {
+        requireCandidate(opened, candidate);
+        return opened.runs().map(candidate);
+    }
+
+    /**
+     * The chain of values behind a result.
+     *
+     * @param candidate name of a candidate of the case
+     * @param state name of a state; empty for the first one
+     * @param quantity key of the link to start from; empty for the opening temperature
+     */
+    public Explanation explain(
+            OpenedCase opened, String candidate, Optional<String> state, Optional<String> quantity) {
+        requireCandidate(opened, candidate);
+        state.ifPresent(name -> requireState(opened, name));
+        return opened.runs().explain(candidate, state, quantity);
+    }
+
+    private static void requireCandidate(OpenedCase opened, String candidate) {
+        if (!opened.candidates().contains(candidate)) {
+            throw new IllegalArgumentException("candidate must be one of " + opened.candidates() + ", was " + candidate);
+        }
+    }
+
+    private static void requireState(OpenedCase opened, String state) {
+        if (opened.states().stream().noneMatch(s -> s.name().equals(state))) {
+            throw new IllegalArgumentException("state must be one of " + opened.states() + ", was " + state);
+        }
+    }
+}
