@@ -12,7 +12,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import javax.imageio.ImageIO;
-import org.apache.batik.dom.GenericDOMImplementation;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.apache.batik.util.SVGConstants;
@@ -71,8 +72,7 @@ public final class ChartFiles {
 
     /** The chart as SVG text with title and description. */
     static String svg(JFreeChart chart, String description) throws IOException {
-        Document document = GenericDOMImplementation.getDOMImplementation()
-                .createDocument(SVGConstants.SVG_NAMESPACE_URI, SVGConstants.SVG_SVG_TAG, null);
+        Document document = emptyDocument();
         SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
         context.setComment(" ");
         SVGGraphics2D g2 = new SVGGraphics2D(context, false);
@@ -87,6 +87,17 @@ public final class ChartFiles {
         StringWriter text = new StringWriter();
         g2.stream(root, text, true, false);
         return text.toString();
+    }
+
+    private static Document emptyDocument() {
+        try {
+            return DocumentBuilderFactory.newDefaultInstance()
+                    .newDocumentBuilder()
+                    .getDOMImplementation()
+                    .createDocument(SVGConstants.SVG_NAMESPACE_URI, SVGConstants.SVG_SVG_TAG, null);
+        } catch (ParserConfigurationException e) {
+            throw new IllegalStateException("every Java platform has an XML document builder", e);
+        }
     }
 
     private static void prepend(Element root, String tag, String words) {

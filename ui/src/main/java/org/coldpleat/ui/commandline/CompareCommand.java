@@ -1,5 +1,6 @@
 package org.coldpleat.ui.commandline;
 
+import org.coldpleat.shared.quantity.UnitSystem;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.coldpleat.model.run.Comparison;

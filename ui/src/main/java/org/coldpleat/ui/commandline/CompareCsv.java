@@ -1,5 +1,6 @@
 package org.coldpleat.ui.commandline;
 
+import org.coldpleat.shared.quantity.UnitSystem;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -12,11 +13,11 @@ import org.coldpleat.model.run.StateResult;
 
 /** A comparison for a spreadsheet: one row a candidate and state, units in the header, full precision. */
 final class CompareCsv {
-    private final UnitSystem units;
+    private final ShownUnits units;
     private final CsvText csv = new CsvText();
 
     private CompareCsv(UnitSystem units) {
-        this.units = units;
+        this.units = ShownUnits.of(units);
     }
 
     static String of(Comparison comparison, UnitSystem units) {

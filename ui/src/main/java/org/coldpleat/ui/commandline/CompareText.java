@@ -1,5 +1,6 @@
 package org.coldpleat.ui.commandline;
 
+import org.coldpleat.shared.quantity.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -28,12 +29,14 @@ final class CompareText {
     private static final double RESISTANCE_SCALE = 1e8;
 
     private final Comparison comparison;
-    private final UnitSystem units;
+    private final ShownUnits units;
+    private final ShownUnits beside;
     private final List<String> lines = new ArrayList<>();
 
     private CompareText(Comparison comparison, UnitSystem units) {
         this.comparison = comparison;
-        this.units = units;
+        this.units = ShownUnits.of(units);
+        this.beside = ShownUnits.beside(units);
     }
 
     static String of(Comparison comparison, UnitSystem units) {
@@ -67,7 +70,7 @@ final class CompareText {
     private void candidates() {
         section("compare.candidates");
         ShownUnit pressure = units.pressure();
-        ShownUnit beside = units.beside().pressure();
+        ShownUnit other = beside.pressure();
         Table table = new Table(
                         new int[] {NAME_WIDTH, 14, 13, 22, 12, 7, 20},
                         new boolean[] {false, true, true, false, true, true, true})
@@ -86,7 +89,7 @@ final class CompareText {
                         "",
                         "",
                         "%",
-                        pressure.symbol() + " (" + beside.symbol() + ")");
+                        pressure.symbol() + " (" + other.symbol() + ")");
         ShownUnit resistance = ShownUnit.scaled("1e8/m", 1 / RESISTANCE_SCALE);
         ShownUnit one = ShownUnit.scaled("", 1);
         for (CandidateResult candidate : comparison.candidates()) {
@@ -99,7 +102,7 @@ final class CompareText {
                     Figures.banded(sheet.channelFactor(), one),
                     Figures.percent(sheet.crowdedShare()),
                     Figures.banded(sheet.hotPressureDrop(), pressure) + " ("
-                            + Figures.plain3(beside.of(sheet.hotPressureDrop().value())) + ")");
+                            + Figures.plain3(other.of(sheet.hotPressureDrop().value())) + ")");
         }
         lines.addAll(table.lines());
         comparison.candidates().stream()
@@ -150,7 +153,7 @@ final class CompareText {
                 StateResult result = candidate.states().get(s);
                 String[] row = new String[2 + shares];
                 row[0] = candidate.name();
-                row[1] = OpeningAnswer.of(result, comparison.from(), comparison.to(), units);
+                row[1] = OpeningAnswer.of(result, comparison.from(), comparison.to(), units, beside);
                 for (int n = 0; n < shares; n++) {
                     row[2 + n] = n < result.shares().size()
                             ? share(result.shares().get(n))

@@ -1,5 +1,6 @@
 package org.coldpleat.ui.commandline;
 
+import org.coldpleat.shared.quantity.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import org.coldpleat.model.explain.Explanation;
@@ -11,11 +12,13 @@ final class ExplainText {
     private static final int DEEPEST_INDENT = 12;
     private static final String STEP = "  ";
 
-    private final UnitSystem units;
+    private final UnitSystem system;
+    private final ShownUnits units;
     private final List<String> lines = new ArrayList<>();
 
     private ExplainText(UnitSystem units) {
-        this.units = units;
+        system = units;
+        this.units = ShownUnits.of(units);
     }
 
     static String of(Explanation explanation, UnitSystem units) {
@@ -49,7 +52,7 @@ final class ExplainText {
     }
 
     private ShownUnit unit(Kind kind) {
-        boolean si = units == UnitSystem.SI;
+        boolean si = system == UnitSystem.SI;
         return switch (kind) {
             case TEMPERATURE -> units.temperature();
             case TEMPERATURE_DIFFERENCE -> units.temperatureDifference();

@@ -1,5 +1,6 @@
 package org.coldpleat.ui.commandline;
 
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.model.run.MapResult;
 
 /** A map of the bypass share, as JSON described by {@code map-v1.schema.json} or as a table for a spreadsheet. */
@@ -23,7 +24,8 @@ final class MapOutput {
     }
 
     /** One row a point: temperature, speed or flow, share. */
-    static String csv(MapResult map, UnitSystem units) {
+    static String csv(MapResult map, UnitSystem system) {
+        ShownUnits units = ShownUnits.of(system);
         ShownUnit drive = isEngine(map) ? units.rotation() : units.flow();
         CsvText csv = new CsvText()
                 .text("candidate")

@@ -9,7 +9,7 @@ import org.coldpleat.model.run.StateResult;
 final class OpeningAnswer {
     private OpeningAnswer() {}
 
-    static String of(StateResult result, double from, double to, UnitSystem units) {
+    static String of(StateResult result, double from, double to, ShownUnits units, ShownUnits beside) {
         ShownUnit unit = units.temperature();
         return switch (result.answer()) {
             case NEVER -> Texts.get(
@@ -17,7 +17,7 @@ final class OpeningAnswer {
             case ALWAYS -> Texts.get(
                     "answer.always", Figures.plain(unit.of(from)), Figures.plain(unit.of(to)), unit.symbol());
             case BELOW -> result.openingTemperature()
-                    .map(band -> below(band, units))
+                    .map(band -> below(band, units, beside))
                     .orElseGet(() -> intervals(result, from, to, unit));
             case INTERVALS -> intervals(result, from, to, unit);
             case NO_VALVE -> Texts.get("answer.noValve");
@@ -25,9 +25,9 @@ final class OpeningAnswer {
         };
     }
 
-    private static String below(Band band, UnitSystem units) {
+    private static String below(Band band, ShownUnits units, ShownUnits others) {
         ShownUnit unit = units.temperature();
-        ShownUnit beside = units.beside().temperature();
+        ShownUnit beside = others.temperature();
         double half = Figures.halfBand(band, units.temperatureDifference());
         int decimals = half > 0 ? Math.max(-1, Math.min(2, Figures.decimals(half))) : 1;
         String value = Figures.rounded(unit.of(band.value()), decimals);

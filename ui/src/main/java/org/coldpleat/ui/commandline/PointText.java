@@ -1,5 +1,6 @@
 package org.coldpleat.ui.commandline;
 
+import org.coldpleat.shared.quantity.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import org.coldpleat.model.run.PointResult;
@@ -12,11 +13,13 @@ final class PointText {
     private static final int LABEL_WIDTH = 44;
     private static final int VALUE_WIDTH = 44;
 
-    private final UnitSystem units;
+    private final ShownUnits units;
+    private final ShownUnits beside;
     private final List<String> lines = new ArrayList<>();
 
     private PointText(UnitSystem units) {
-        this.units = units;
+        this.units = ShownUnits.of(units);
+        this.beside = ShownUnits.beside(units);
     }
 
     static String of(PointResult point, UnitSystem units) {
@@ -101,8 +104,8 @@ final class PointText {
 
     private String both(ShownUnit unit, double si) {
         ShownUnit other = unit == units.pressure()
-                ? units.beside().pressure()
-                : unit == units.flow() ? units.beside().flow() : units.beside().temperature();
+                ? beside.pressure()
+                : unit == units.flow() ? beside.flow() : beside.temperature();
         return Figures.plain(unit.of(si)) + " " + unit.symbol() + "  (" + Figures.plain(other.of(si)) + " "
                 + other.symbol() + ")";
     }

@@ -16,6 +16,11 @@ import org.coldpleat.model.run.PointResult;
 public final class CaseService {
     private final Function<Path, Opening> opener;
 
+    /** The service over the case reader and the model. */
+    public static CaseService standard() {
+        throw new UnsupportedOperationException();
+    }
+
     CaseService(Function<Path, Opening> opener) {
         this.opener = Objects.requireNonNull(opener, "opener");
     }

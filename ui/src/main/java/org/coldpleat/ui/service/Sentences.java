@@ -2,63 +2,54 @@ package org.coldpleat.ui.service;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.MissingResourceException;
 import java.util.Optional;
-import java.util.ResourceBundle;
+import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.model.run.Verdict;
+import org.coldpleat.shared.casefile.CaseProblem;
 import org.coldpleat.shared.notice.Notice;
+import org.coldpleat.shared.notice.NoticeText;
+import org.coldpleat.shared.notice.Wording;
+import org.coldpleat.shared.quantity.QuantityProblem;
 
 /** The words of verdicts, assumptions, explanations and notices, from the bundles beside the code that reports them. */
 public final class Sentences {
-    private static final String VERDICTS = "org.coldpleat.model.run.verdicts";
-    private static final String EXPLANATIONS = "org.coldpleat.model.explain.explanations";
-    private static final String NOTICES = "org.coldpleat.shared.notice.notices";
+    private static final Wording VERDICTS = Wording.beside(Verdict.class, "verdicts");
+    private static final Wording EXPLANATIONS = Wording.beside(Explanation.class, "explanations");
+    private static final Wording PROBLEMS = Wording.beside(CaseProblem.class, "problems");
 
     private Sentences() {}
 
-    /** The sentence of a verdict: candidates first, then its values, then the state. */
+    /** The sentence of a verdict: its candidates come first among the placeholders, then its values, then the state. */
     public static String of(Verdict verdict) {
         List<String> values = new ArrayList<>(verdict.candidates());
         values.addAll(verdict.values());
         values.add(verdict.state());
-        return fill(text(VERDICTS, verdict.code()).orElse(verdict.code()), values);
+        return VERDICTS.text(verdict.code(), values);
     }
 
     /** The sentence of a notice, without its place. */
     public static String of(Notice notice) {
-        return fill(text(NOTICES, notice.code()).orElse(notice.code()), notice.values());
+        return NoticeText.sentence(notice);
+    }
+
+    /** Why a text was not understood as a quantity. */
+    public static String of(QuantityProblem problem) {
+        return PROBLEMS.text(problem.code(), problem.values());
     }
 
     /** Why an assumption was made. */
     public static String assumption(String code) {
-        return text(VERDICTS, code).orElse(code);
+        return VERDICTS.text(code, List.of());
     }
 
     /** Name of a kind of evidence for the medium resistance. */
     public static String evidence(String kind) {
-        return text(VERDICTS, "evidence." + kind).orElse(kind);
+        return VERDICTS.has("evidence." + kind) ? VERDICTS.text("evidence." + kind, List.of()) : kind;
     }
 
     /** Title, equation or source of a link of an explanation; empty if it has none. */
     public static Optional<String> explanation(String key, String part) {
-        return text(EXPLANATIONS, key + "." + part);
-    }
-
-    private static Optional<String> text(String bundle, String key) {
-        try {
-            ResourceBundle texts = ResourceBundle.getBundle(bundle, Locale.ROOT);
-            return texts.containsKey(key) ? Optional.of(texts.getString(key)) : Optional.empty();
-        } catch (MissingResourceException e) {
-            return Optional.empty();
-        }
-    }
-
-    private static String fill(String pattern, List<String> values) {
-        String filled = pattern;
-        for (int i = 0; i < values.size(); i++) {
-            filled = filled.replace("{" + i + "}", values.get(i));
-        }
-        return filled;
+        String code = key + "." + part;
+        return EXPLANATIONS.has(code) ? Optional.of(EXPLANATIONS.text(code, List.of())) : Optional.empty();
     }
 }
