@@ -12,6 +12,7 @@ import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.data.Range;
 
 /** Axes in trade units, each with a second axis in the other units that follows the first. */
@@ -21,6 +22,7 @@ final class Axes {
     private static final double KPA_PER_PSI =
             Units.require(Kind.PRESSURE_DIFFERENCE, "psi").factor() / 1000;
 
+    private static final RectangleInsets TICK_ROOM = new RectangleInsets(7, 5, 7, 5);
     private static final double NARROW = 45;
     private static final double MEDIUM = 120;
 
@@ -81,6 +83,7 @@ final class Axes {
         axis.setLabel(label);
         axis.setLabelFont(ChartTheme.AXIS);
         axis.setTickLabelFont(ChartTheme.TICK);
+        axis.setTickLabelInsets(TICK_ROOM);
         axis.setLabelPaint(ChartTheme.INK);
         axis.setTickLabelPaint(ChartTheme.INK);
         axis.setAxisLinePaint(ChartTheme.INK);

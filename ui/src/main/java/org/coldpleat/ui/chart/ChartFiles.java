@@ -54,8 +54,7 @@ public final class ChartFiles {
      * @throws IOException if the file cannot be written
      */
     public static void writePng(JFreeChart chart, Path file) throws IOException {
-        BufferedImage image =
-                new BufferedImage(PNG_SCALE * WIDTH, PNG_SCALE * HEIGHT, BufferedImage.TYPE_INT_RGB);
+        BufferedImage image = new BufferedImage(PNG_SCALE * WIDTH, PNG_SCALE * HEIGHT, BufferedImage.TYPE_INT_RGB);
         Graphics2D g2 = image.createGraphics();
         try {
             g2.scale(PNG_SCALE, PNG_SCALE);
@@ -109,7 +108,8 @@ public final class ChartFiles {
 
     private static void put(Path file, Writing writing) throws IOException {
         Path target = file.toAbsolutePath();
-        Path part = Files.createTempFile(target.getParent(), ".chart", ".part");
+        Path part = target.resolveSibling(
+                "." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
         try {
             writing.write(part);
             try {

@@ -5,8 +5,7 @@ import java.util.ResourceBundle;
 
 /** Words in the charts, by key. */
 final class ChartTexts {
-    private static final ResourceBundle TEXTS =
-            ResourceBundle.getBundle("org.coldpleat.ui.chart.charts", Locale.ROOT);
+    private static final ResourceBundle TEXTS = ResourceBundle.getBundle("org.coldpleat.ui.chart.charts", Locale.ROOT);
 
     private ChartTexts() {}
 

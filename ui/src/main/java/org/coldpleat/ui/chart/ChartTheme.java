@@ -54,6 +54,7 @@ public final class ChartTheme {
     static final Color PAPER = Color.WHITE;
     static final Color INK = new Color(0x1A1A1A);
     static final Color GRID = new Color(0xD9D9D9);
+    static final Color LABEL_GROUND = new Color(255, 255, 255, 215);
     static final Color NOT_KNOWN = new Color(0xB8B8B8);
 
     static final Font TITLE = new Font(Font.SANS_SERIF, Font.BOLD, 22);

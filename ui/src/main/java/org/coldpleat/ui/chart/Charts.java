@@ -5,6 +5,8 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.block.ColumnArrangement;
+import org.jfree.chart.block.FlowArrangement;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYItemRenderer;
@@ -15,6 +17,7 @@ import org.jfree.chart.ui.RectangleAnchor;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.chart.ui.TextAnchor;
+import org.jfree.chart.ui.VerticalAlignment;
 import org.jfree.data.xy.XYDataset;
 
 /** What all charts have in common: paper, grid, titles, legend. */
@@ -39,16 +42,19 @@ final class Charts {
         chart.setPadding(new RectangleInsets(12, 12, 12, 12));
         chart.getTitle().setPaint(ChartTheme.INK);
         chart.addSubtitle(text(subtitle, RectangleEdge.TOP));
-        LegendTitle legend = new LegendTitle(plot);
+        LegendTitle legend = new LegendTitle(
+                plot,
+                new FlowArrangement(HorizontalAlignment.CENTER, VerticalAlignment.CENTER, 0, 0),
+                new ColumnArrangement(HorizontalAlignment.LEFT, VerticalAlignment.CENTER, 0, 0));
         legend.setPosition(RectangleEdge.BOTTOM);
         legend.setItemFont(ChartTheme.LEGEND);
         legend.setItemPaint(ChartTheme.INK);
         legend.setItemLabelPadding(new RectangleInsets(3, 4, 3, 18));
         legend.setPadding(new RectangleInsets(8, 0, 0, 0));
-        chart.addLegend(legend);
         if (!key.isEmpty()) {
             chart.addSubtitle(text(key, RectangleEdge.BOTTOM));
         }
+        chart.addLegend(legend);
         return chart;
     }
 
@@ -61,6 +67,7 @@ final class Charts {
         line.setLabel(name);
         line.setLabelFont(ChartTheme.NOTE);
         line.setLabelPaint(ChartTheme.INK);
+        line.setLabelBackgroundColor(ChartTheme.LABEL_GROUND);
         line.setLabelAnchor(RectangleAnchor.TOP_RIGHT);
         line.setLabelTextAnchor(TextAnchor.TOP_LEFT);
         line.setLabelOffset(new RectangleInsets(4, 4, 4, 4));
@@ -76,7 +83,7 @@ final class Charts {
     }
 
     private static TextTitle text(String words, RectangleEdge edge) {
-        TextTitle title = new TextTitle(words, edge == RectangleEdge.TOP ? ChartTheme.SUBTITLE : ChartTheme.NOTE);
+        TextTitle title = new TextTitle(words, edge.equals(RectangleEdge.TOP) ? ChartTheme.SUBTITLE : ChartTheme.NOTE);
         title.setPaint(ChartTheme.INK);
         title.setPosition(edge);
         title.setHorizontalAlignment(HorizontalAlignment.CENTER);

@@ -5,10 +5,10 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.data.xy.XYDataset;
 
-/** Curves in the line of their candidate with its marker every so often, so that they stay apart without color. */
+/** Curves in the line of their candidate with its marker every so often off the zero line, so that they stay apart without color. */
 final class CurveRenderer extends XYLineAndShapeRenderer {
     private static final long serialVersionUID = 1;
-    private static final int MARKERS_A_CURVE = 7;
+    private static final int MARKERS_A_CURVE = 9;
 
     private final int[] indices;
 
@@ -34,6 +34,7 @@ final class CurveRenderer extends XYLineAndShapeRenderer {
         }
         int step = Math.max(1, curves.getItemCount(series) / MARKERS_A_CURVE);
         int first = step * (2 * series + 1) / (2 * indices.length + 1);
-        return item % step == first;
+        boolean onTheAxis = curves.getYValue(series, item) == 0;
+        return item % step == first && !onTheAxis;
     }
 }

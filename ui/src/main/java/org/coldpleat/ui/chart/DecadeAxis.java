@@ -24,12 +24,11 @@ final class DecadeAxis extends LogAxis {
     }
 
     @Override
-    public List<NumberTick> refreshTicks(
-            Graphics2D g2, AxisState state, Rectangle2D dataArea, RectangleEdge edge) {
+    public List<NumberTick> refreshTicks(Graphics2D g2, AxisState state, Rectangle2D dataArea, RectangleEdge edge) {
         boolean upright = RectangleEdge.isLeftOrRight(edge);
         TextAnchor anchor = !upright
                 ? TextAnchor.TOP_CENTER
-                : edge == RectangleEdge.LEFT ? TextAnchor.CENTER_RIGHT : TextAnchor.CENTER_LEFT;
+                : edge.equals(RectangleEdge.LEFT) ? TextAnchor.CENTER_RIGHT : TextAnchor.CENTER_LEFT;
         double low = getRange().getLowerBound();
         double high = getRange().getUpperBound();
         boolean many = Math.log10(high / low) > MANY_DECADES;
@@ -40,7 +39,7 @@ final class DecadeAxis extends LogAxis {
                 if (value.doubleValue() < low * (1 - 1e-9) || value.doubleValue() > high * (1 + 1e-9)) {
                     continue;
                 }
-                boolean labeled = step == 1 || !many && (step == 2 || step == 5);
+                boolean labeled = step == 1 || (!many && (step == 2 || step == 5));
                 ticks.add(new NumberTick(
                         labeled ? TickType.MAJOR : TickType.MINOR,
                         value.doubleValue(),

@@ -58,14 +58,14 @@ final class LevelLines {
         if (crossings.size() == 2) {
             segment(crossings.get(0), crossings.get(1));
         } else if (crossings.size() == 4) {
-            boolean aJoinsMiddle = a >= level == (a + b + c + d) / 4 >= level;
+            boolean aJoinsMiddle = (a >= level) == ((a + b + c + d) / 4 >= level);
             segment(crossings.get(0), crossings.get(aJoinsMiddle ? 1 : 3));
             segment(crossings.get(2), crossings.get(aJoinsMiddle ? 3 : 1));
         }
     }
 
     private void edge(List<double[]> found, double x0, double y0, double v0, double x1, double y1, double v1) {
-        if (v0 >= level != v1 >= level) {
+        if ((v0 >= level) != (v1 >= level)) {
             double share = (level - v0) / (v1 - v0);
             found.add(new double[] {x0 + share * (x1 - x0), y0 + share * (y1 - y0)});
         }

@@ -27,8 +27,7 @@ public record ShareGrid(
         requireRising("temperature", temperature);
         requireRising("drive", drive);
         if (share.length != temperature.length) {
-            throw new IllegalArgumentException(
-                    "share must have " + temperature.length + " rows, had " + share.length);
+            throw new IllegalArgumentException("share must have " + temperature.length + " rows, had " + share.length);
         }
         for (double[] row : share) {
             if (row.length != drive.length) {

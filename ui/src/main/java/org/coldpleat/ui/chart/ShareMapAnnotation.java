@@ -50,8 +50,7 @@ final class ShareMapAnnotation extends AbstractXYAnnotation {
         g2.setRenderingHint(
                 RenderingHints.KEY_ANTIALIASING, smooth == null ? RenderingHints.VALUE_ANTIALIAS_ON : smooth);
         for (double level : ChartTheme.SHARE_STEPS) {
-            for (List<double[]> line :
-                    LevelLines.of(grid.temperature(), grid.drive(), grid.share(), level)) {
+            for (List<double[]> line : LevelLines.of(grid.temperature(), grid.drive(), grid.share(), level)) {
                 levelLine(g2, plot, dataArea, domainAxis, rangeAxis, level, line);
             }
         }

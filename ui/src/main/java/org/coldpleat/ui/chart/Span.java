@@ -10,7 +10,8 @@ package org.coldpleat.ui.chart;
 public record Span(double value, double low, double high) {
     public Span {
         if (!(low <= value && value <= high)) {
-            throw new IllegalArgumentException("a span needs low <= value <= high, was " + low + ", " + value + ", " + high);
+            throw new IllegalArgumentException(
+                    "a span needs low <= value <= high, was " + low + ", " + value + ", " + high);
         }
     }
 

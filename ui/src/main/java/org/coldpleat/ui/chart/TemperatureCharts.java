@@ -43,12 +43,12 @@ public final class TemperatureCharts {
         for (CandidateCurve candidate : sheet.candidates()) {
             candidate.openingPressure().ifPresent(pressure -> {
                 limit(plot, candidate.index(), pressure);
-                candidate.openings().forEach(opening ->
-                        opening(plot, candidate.index(), opening, pressure.value() / 1000));
+                candidate
+                        .openings()
+                        .forEach(opening -> opening(plot, candidate.index(), opening, pressure.value() / 1000));
             });
         }
-        return Charts.chart(
-                ChartTexts.get("pressure.title"), subtitle(sheet), ChartTexts.get("key.pressure"), plot);
+        return Charts.chart(ChartTexts.get("pressure.title"), subtitle(sheet), ChartTexts.get("key.pressure"), plot);
     }
 
     /** Share of the oil that goes round the medium over oil temperature. */
@@ -91,12 +91,12 @@ public final class TemperatureCharts {
     }
 
     private static String subtitle(StateSheet sheet) {
-        return ChartTexts.get(
-                sheet.invented() ? "subtitle.invented" : "subtitle", sheet.title(), sheet.state());
+        return ChartTexts.get(sheet.invented() ? "subtitle.invented" : "subtitle", sheet.title(), sheet.state());
     }
 
     private static XYPlot plot(StateSheet sheet, XYSeriesCollection curves, LegendItemCollection legend) {
-        int[] indices = sheet.candidates().stream().mapToInt(CandidateCurve::index).toArray();
+        int[] indices =
+                sheet.candidates().stream().mapToInt(CandidateCurve::index).toArray();
         XYPlot plot = Charts.plot(curves, new CurveRenderer(indices));
         Axes.temperature(plot, sheet.from(), sheet.to());
         plot.setFixedLegendItems(legend);
@@ -135,6 +135,7 @@ public final class TemperatureCharts {
         IntervalMarker band = new IntervalMarker(pressure.low() / 1000, pressure.high() / 1000);
         band.setPaint(ChartTheme.band(index));
         band.setAlpha(1);
+        band.setOutlinePaint(null);
         plot.addRangeMarker(band, Layer.BACKGROUND);
         ValueMarker line = new ValueMarker(pressure.value() / 1000);
         line.setPaint(ChartTheme.color(index));
@@ -148,8 +149,8 @@ public final class TemperatureCharts {
         double high = Axes.CELSIUS.applyAsDouble(temperature.high());
         plot.addAnnotation(new XYLineAnnotation(
                 low, y, high, y, new BasicStroke(ChartTheme.CURVE_WIDTH + 3), ChartTheme.color(index)));
-        plot.addAnnotation(new RingAnnotation(
-                Axes.CELSIUS.applyAsDouble(temperature.value()), y, ChartTheme.color(index)));
+        plot.addAnnotation(
+                new RingAnnotation(Axes.CELSIUS.applyAsDouble(temperature.value()), y, ChartTheme.color(index)));
     }
 
     private static LegendItem legendItem(int index, String text) {

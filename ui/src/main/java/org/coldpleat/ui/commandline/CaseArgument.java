@@ -8,7 +8,6 @@ import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import org.coldpleat.ui.service.Opening;
 import org.coldpleat.ui.service.Problem;
-import org.coldpleat.ui.service.StateName;
 import picocli.CommandLine.Parameters;
 
 /** The case file every command works on, and the names in it. */
@@ -45,10 +44,7 @@ final class CaseArgument {
     }
 
     static void requireState(OpenedCase opened, String state) {
-        requireName(
-                "error.state",
-                state,
-                opened.states().stream().map(StateName::name).toList());
+        requireName("error.state", state, opened.states());
     }
 
     private static void requireName(String key, String written, List<String> known) {

@@ -28,7 +28,8 @@ final class CheckCommand implements Callable<Integer> {
         if (opening.opened().isEmpty()) {
             throw new Stop(
                     ExitCode.BAD_INPUT,
-                    Texts.get("error.badCase", caseFile.file(), opening.problems().size()));
+                    Texts.get(
+                            "error.badCase", caseFile.file(), opening.problems().size()));
         }
         OpenedCase opened = opening.opened().orElseThrow();
         console.result(Texts.get(

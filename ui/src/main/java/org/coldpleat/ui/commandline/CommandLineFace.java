@@ -49,7 +49,8 @@ public final class CommandLineFace {
     private static int usage(Console console, ParameterException e) {
         console.message(Texts.get("error.usage", e.getMessage()));
         UnmatchedArgumentException.printSuggestions(e, console.err());
-        console.message(Texts.get("error.help", e.getCommandLine().getCommandSpec().qualifiedName()));
+        console.message(
+                Texts.get("error.help", e.getCommandLine().getCommandSpec().qualifiedName()));
         return ExitCode.USAGE;
     }
 

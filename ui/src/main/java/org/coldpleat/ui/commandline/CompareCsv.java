@@ -1,6 +1,5 @@
 package org.coldpleat.ui.commandline;
 
-import org.coldpleat.shared.quantity.UnitSystem;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -10,6 +9,7 @@ import org.coldpleat.model.run.CandidateSheet;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.NamedTemperature;
 import org.coldpleat.model.run.StateResult;
+import org.coldpleat.shared.quantity.UnitSystem;
 
 /** A comparison for a spreadsheet: one row a candidate and state, units in the header, full precision. */
 final class CompareCsv {
@@ -84,16 +84,16 @@ final class CompareCsv {
         band(sheet.grossArea(), units.area());
         band(sheet.effectiveArea(), units.area());
         band(sheet.mediumResistance(), ShownUnit.scaled("1/m", 1));
-        csv.text(sheet.evidence().stream()
-                .map(CandidateSheet.EvidenceLine::kind)
-                .collect(Collectors.joining("; ")));
+        csv.text(
+                sheet.evidence().stream().map(CandidateSheet.EvidenceLine::kind).collect(Collectors.joining("; ")));
         optional(sheet.basisWeight(), 1e3);
         optional(sheet.solidity(), 1);
         optional(sheet.permeability(), 1);
         csv.number(sheet.channelFactor().value()).number(sheet.crowdedShare());
         band(sheet.hotPressureDrop(), units.pressure());
         sheet.openingPressure()
-                .ifPresentOrElse(band -> band(band, units.pressure()), () -> csv.text("").text(""));
+                .ifPresentOrElse(
+                        band -> band(band, units.pressure()), () -> csv.text("").text(""));
         csv.endRow();
     }
 

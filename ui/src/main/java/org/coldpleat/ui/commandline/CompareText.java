@@ -1,7 +1,7 @@
 package org.coldpleat.ui.commandline;
 
-import org.coldpleat.shared.quantity.UnitSystem;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.coldpleat.model.run.Assumption;
@@ -12,10 +12,12 @@ import org.coldpleat.model.run.CandidateSheet.EvidenceLine;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.NamedTemperature;
 import org.coldpleat.model.run.StateResult;
+import org.coldpleat.model.run.StateResult.Answer;
 import org.coldpleat.model.run.StateResult.ShareAt;
 import org.coldpleat.model.run.Verdict;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.service.Sentences;
 
 /** A comparison as a page for a terminal, at most 110 columns wide. */
@@ -29,12 +31,14 @@ final class CompareText {
     private static final double RESISTANCE_SCALE = 1e8;
 
     private final Comparison comparison;
+    private final UnitSystem system;
     private final ShownUnits units;
     private final ShownUnits beside;
     private final List<String> lines = new ArrayList<>();
 
     private CompareText(Comparison comparison, UnitSystem units) {
         this.comparison = comparison;
+        system = units;
         this.units = ShownUnits.of(units);
         this.beside = ShownUnits.beside(units);
     }
@@ -56,8 +60,9 @@ final class CompareText {
         String pad = " ".repeat(Math.max(1, WIDTH - title.get(0).length() - mark.length()));
         lines.add((title.get(0) + pad + mark).stripTrailing());
         lines.addAll(title.subList(1, title.size()));
-        String digest =
-                comparison.digest().substring(0, Math.min(DIGEST_SHOWN, comparison.digest().length()));
+        String digest = comparison
+                .digest()
+                .substring(0, Math.min(DIGEST_SHOWN, comparison.digest().length()));
         lines.add(Texts.get(
                 "compare.header",
                 ProgramVersion.text(),
@@ -72,7 +77,7 @@ final class CompareText {
         ShownUnit pressure = units.pressure();
         ShownUnit other = beside.pressure();
         Table table = new Table(
-                        new int[] {NAME_WIDTH, 14, 13, 22, 12, 7, 20},
+                        new int[] {NAME_WIDTH, 14, 12, 18, 12, 7, 20},
                         new boolean[] {false, true, true, false, true, true, true})
                 .head(
                         Texts.get("column.candidate"),
@@ -82,14 +87,7 @@ final class CompareText {
                         Texts.get("column.channelFactor"),
                         Texts.get("column.crowded"),
                         Texts.get("column.hotDrop"))
-                .head(
-                        "",
-                        units.area().symbol(),
-                        "1e8/m",
-                        "",
-                        "",
-                        "%",
-                        pressure.symbol() + " (" + other.symbol() + ")");
+                .head("", units.area().symbol(), "1e8/m", "", "", "%", pressure.symbol() + " (" + other.symbol() + ")");
         ShownUnit resistance = ShownUnit.scaled("1e8/m", 1 / RESISTANCE_SCALE);
         ShownUnit one = ShownUnit.scaled("", 1);
         for (CandidateResult candidate : comparison.candidates()) {
@@ -138,6 +136,8 @@ final class CompareText {
             int[] widest = new int[2 + shares];
             boolean[] right = new boolean[2 + shares];
             String[] head = new String[2 + shares];
+            String[] second = new String[2 + shares];
+            Arrays.fill(second, "");
             widest[0] = NAME_WIDTH;
             widest[1] = ANSWER_WIDTH;
             head[0] = Texts.get("column.candidate");
@@ -146,18 +146,23 @@ final class CompareText {
                 NamedTemperature named = comparison.named().get(n);
                 widest[2 + n] = SHARE_WIDTH;
                 right[2 + n] = true;
-                head[2 + n] = Texts.get("column.share", named.name(), temperature(named.temperature()));
+                head[2 + n] = named.name();
+                second[2 + n] = temperature(named.temperature());
             }
-            Table table = new Table(widest, right).head(head);
+            String[] third = new String[2 + shares];
+            Arrays.fill(third, 2, third.length, "%");
+            third[0] = "";
+            third[1] = "";
+            Table table = new Table(widest, right).head(head).head(second).head(third);
             for (CandidateResult candidate : comparison.candidates()) {
                 StateResult result = candidate.states().get(s);
                 String[] row = new String[2 + shares];
                 row[0] = candidate.name();
                 row[1] = OpeningAnswer.of(result, comparison.from(), comparison.to(), units, beside);
                 for (int n = 0; n < shares; n++) {
-                    row[2 + n] = n < result.shares().size()
-                            ? share(result.shares().get(n))
-                            : Figures.NOTHING;
+                    row[2 + n] = result.answer() == Answer.NO_VALVE
+                            ? Figures.NOTHING
+                            : share(result.shares().get(n));
                 }
                 table.row(row);
             }
@@ -193,14 +198,15 @@ final class CompareText {
             paragraph("  ", Texts.get("compare.noAssumptions"));
         }
         for (Assumption assumption : comparison.assumptions()) {
-            String owner = assumption.candidate().isEmpty() ? assumption.path() : assumption.candidate() + ", "
-                    + assumption.path();
+            String owner = assumption.candidate().isEmpty()
+                    ? assumption.path()
+                    : assumption.candidate() + ", " + assumption.path();
             paragraph(
                     "  - ",
                     Texts.get(
                             "compare.assumption",
                             owner,
-                            MeasuredText.of(assumption.value()),
+                            MeasuredText.of(assumption.value(), system),
                             Sentences.assumption(assumption.code())));
         }
     }

@@ -1,8 +1,8 @@
 package org.coldpleat.ui.commandline;
 
-import org.coldpleat.shared.quantity.UnitSystem;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import picocli.CommandLine.Command;

@@ -1,10 +1,10 @@
 package org.coldpleat.ui.commandline;
 
-import org.coldpleat.shared.quantity.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.service.Sentences;
 
 /** A chain of values as an indented list, from the answer down to what was read off the bench. */

@@ -48,7 +48,8 @@ final class Figures {
         if (!Double.isFinite(value)) {
             return NOTHING;
         }
-        String text = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN).toPlainString();
+        String text =
+                new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN).toPlainString();
         return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
     }
 

@@ -123,7 +123,7 @@ final class JsonText {
                 case '\n' -> text.append("\\n");
                 case '\t' -> text.append("\\t");
                 default -> {
-                    if (c < ' ' || Character.isSurrogate(c) && !isPaired(value, i)) {
+                    if (c < ' ' || (Character.isSurrogate(c) && !isPaired(value, i))) {
                         text.append(String.format(Locale.ROOT, "\\u%04x", (int) c));
                     } else {
                         text.append(c);

@@ -1,10 +1,10 @@
 package org.coldpleat.ui.commandline;
 
-import org.coldpleat.shared.quantity.UnitSystem;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.concurrent.Callable;
 import org.coldpleat.model.run.MapResult;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import picocli.CommandLine.Command;

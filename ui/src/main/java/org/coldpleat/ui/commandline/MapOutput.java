@@ -1,7 +1,7 @@
 package org.coldpleat.ui.commandline;
 
-import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.model.run.MapResult;
+import org.coldpleat.shared.quantity.UnitSystem;
 
 /** A map of the bypass share, as JSON described by {@code map-v1.schema.json} or as a table for a spreadsheet. */
 final class MapOutput {

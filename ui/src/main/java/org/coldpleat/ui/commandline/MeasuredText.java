@@ -1,20 +1,15 @@
 package org.coldpleat.ui.commandline;
 
 import org.coldpleat.shared.quantity.Measured;
+import org.coldpleat.shared.quantity.QuantityFormat;
+import org.coldpleat.shared.quantity.UnitSystem;
 
-/** An input as the reader knows it: the words of the case where there are any, else value, spread and SI unit. */
+/** An input as the reader knows it: the words of the case where there are any, else value and spread with unit. */
 final class MeasuredText {
     private MeasuredText() {}
 
-    static String of(Measured measured) {
-        String provenance = Texts.get("provenance." + measured.provenance());
-        if (!measured.written().isEmpty()) {
-            return measured.written() + " (" + provenance + ")";
-        }
-        String unit = measured.kind().siUnit().equals("1") ? "" : " " + measured.kind().siUnit();
-        String range = measured.low() < measured.high()
-                ? Texts.get("measured.range", Figures.plain(measured.low()), Figures.plain(measured.high()))
-                : "";
-        return Figures.plain(measured.value()) + range + unit + " (" + provenance + ")";
+    static String of(Measured measured, UnitSystem units) {
+        String value = measured.written().isEmpty() ? QuantityFormat.format(measured, units) : measured.written();
+        return value + " (" + Texts.get("provenance." + measured.provenance()) + ")";
     }
 }

@@ -7,18 +7,22 @@ import org.coldpleat.model.run.StateResult;
 
 /** The answer to "at which oil temperature does the bypass valve open", in words. */
 final class OpeningAnswer {
+    /** Half band from which no decimal is shown [K or °F]. */
+    private static final double COARSE = 10;
+
     private OpeningAnswer() {}
 
     static String of(StateResult result, double from, double to, ShownUnits units, ShownUnits beside) {
         ShownUnit unit = units.temperature();
         return switch (result.answer()) {
-            case NEVER -> Texts.get(
-                    "answer.never", Figures.plain(unit.of(from)), Figures.plain(unit.of(to)), unit.symbol());
-            case ALWAYS -> Texts.get(
-                    "answer.always", Figures.plain(unit.of(from)), Figures.plain(unit.of(to)), unit.symbol());
-            case BELOW -> result.openingTemperature()
-                    .map(band -> below(band, units, beside))
-                    .orElseGet(() -> intervals(result, from, to, unit));
+            case NEVER ->
+                Texts.get("answer.never", Figures.plain(unit.of(from)), Figures.plain(unit.of(to)), unit.symbol());
+            case ALWAYS ->
+                Texts.get("answer.always", Figures.plain(unit.of(from)), Figures.plain(unit.of(to)), unit.symbol());
+            case BELOW ->
+                result.openingTemperature()
+                        .map(band -> below(band, units, beside))
+                        .orElseGet(() -> intervals(result, from, to, unit));
             case INTERVALS -> intervals(result, from, to, unit);
             case NO_VALVE -> Texts.get("answer.noValve");
             case UNRESOLVED -> Texts.get("answer.unresolved");
@@ -29,15 +33,15 @@ final class OpeningAnswer {
         ShownUnit unit = units.temperature();
         ShownUnit beside = others.temperature();
         double half = Figures.halfBand(band, units.temperatureDifference());
-        int decimals = half > 0 ? Math.max(-1, Math.min(2, Figures.decimals(half))) : 1;
-        String value = Figures.rounded(unit.of(band.value()), decimals);
-        String other = Figures.rounded(beside.of(band.value()), Math.min(decimals, 1));
+        int decimals = half >= COARSE ? 0 : 1;
+        String value = Figures.fixed(unit.of(band.value()), decimals);
+        String other = Figures.fixed(beside.of(band.value()), decimals);
         return half > 0
                 ? Texts.get(
                         "answer.belowBand",
                         value,
                         unit.symbol(),
-                        Figures.rounded(half, decimals),
+                        Figures.fixed(half, decimals),
                         units.temperatureDifference().symbol(),
                         other,
                         beside.symbol())

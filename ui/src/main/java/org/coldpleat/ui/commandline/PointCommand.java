@@ -1,9 +1,9 @@
 package org.coldpleat.ui.commandline;
 
-import org.coldpleat.shared.quantity.UnitSystem;
 import java.util.concurrent.Callable;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import picocli.CommandLine.ArgGroup;

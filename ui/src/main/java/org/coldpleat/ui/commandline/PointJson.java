@@ -20,10 +20,11 @@ final class PointJson {
                 .number("pressureDrop_Pa", point.pressureDrop())
                 .number("elementPressureDrop_Pa", point.elementPressureDrop())
                 .array("parts");
-        point.parts().forEach(part -> json.element()
-                .text("name", part.name())
-                .number("pressureDrop_Pa", part.pressureDrop())
-                .endObject());
+        point.parts()
+                .forEach(part -> json.element()
+                        .text("name", part.name())
+                        .number("pressureDrop_Pa", part.pressureDrop())
+                        .endObject());
         json.endArray();
         point.bypass()
                 .ifPresentOrElse(
@@ -40,12 +41,13 @@ final class PointJson {
                 .number("dynamicViscosity_Pa_s", point.oil().dynamicViscosity())
                 .number("density_kg_m3", point.oil().density())
                 .endObject();
-        point.engine().ifPresent(engine -> json.number("pumpPressure_Pa", engine.pumpPressure())
-                .number("galleryPressure_Pa", engine.galleryPressure())
-                .number("pumpFlow_m3_s", engine.pumpFlow())
-                .number("reliefFlow_m3_s", engine.reliefFlow())
-                .number("galleryFlow_m3_s", engine.galleryFlow())
-                .number("filmTemperature_K", engine.filmTemperature()));
+        point.engine()
+                .ifPresent(engine -> json.number("pumpPressure_Pa", engine.pumpPressure())
+                        .number("galleryPressure_Pa", engine.galleryPressure())
+                        .number("pumpFlow_m3_s", engine.pumpFlow())
+                        .number("reliefFlow_m3_s", engine.reliefFlow())
+                        .number("galleryFlow_m3_s", engine.galleryFlow())
+                        .number("filmTemperature_K", engine.filmTemperature()));
         json.number("flowResidual", point.flowResidual())
                 .number("pressureResidual", point.pressureResidual())
                 .array("notices");

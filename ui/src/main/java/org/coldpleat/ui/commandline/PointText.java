@@ -1,12 +1,12 @@
 package org.coldpleat.ui.commandline;
 
-import org.coldpleat.shared.quantity.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.model.run.PointResult.Bypass;
 import org.coldpleat.model.run.PointResult.EnginePoint;
 import org.coldpleat.model.run.PointResult.Part;
+import org.coldpleat.shared.quantity.UnitSystem;
 
 /** One operating point as a page for a terminal. */
 final class PointText {
@@ -33,10 +33,10 @@ final class PointText {
         lines.add(Texts.get(
                 "point.header", point.candidate(), where, Texts.get("setting." + point.setting()), status(point)));
         Table table = table();
-        table.row(Texts.get("point.temperatureLabel"), both(units.temperature(), point.temperature()));
-        table.row(Texts.get("point.flowLabel"), both(units.flow(), point.flow()));
-        table.row(Texts.get("point.pressureDrop"), both(units.pressure(), point.pressureDrop()));
-        table.row(Texts.get("point.elementPressureDrop"), both(units.pressure(), point.elementPressureDrop()));
+        table.row(Texts.get("point.temperatureLabel"), temperature(point.temperature()));
+        table.row(Texts.get("point.flowLabel"), flow(point.flow()));
+        table.row(Texts.get("point.pressureDrop"), pressure(point.pressureDrop()));
+        table.row(Texts.get("point.elementPressureDrop"), pressure(point.elementPressureDrop()));
         lines.addAll(table.lines());
         parts(point.parts());
         point.bypass().ifPresentOrElse(this::bypass, () -> section("point.noValve"));
@@ -44,8 +44,9 @@ final class PointText {
         point.engine().ifPresent(this::engine);
         if (!point.notices().isEmpty()) {
             section("point.notices");
-            point.notices().forEach(notice -> Table.wrap(NoticeLines.of(notice), CompareText.WIDTH - 4)
-                    .forEach(line -> lines.add("  " + line)));
+            point.notices()
+                    .forEach(notice -> Table.wrap(NoticeLines.of(notice), CompareText.WIDTH - 4)
+                            .forEach(line -> lines.add("  " + line)));
         }
     }
 
@@ -57,7 +58,7 @@ final class PointText {
         section("point.parts");
         Table table = table();
         for (Part part : parts) {
-            table.row(Texts.getOr("part." + part.name(), part.name()), both(units.pressure(), part.pressureDrop()));
+            table.row(Texts.getOr("part." + part.name(), part.name()), pressure(part.pressureDrop()));
         }
         lines.addAll(table.lines());
     }
@@ -65,9 +66,9 @@ final class PointText {
     private void bypass(Bypass bypass) {
         section(bypass.open() ? "point.bypassOpen" : "point.bypassShut");
         Table table = table();
-        table.row(Texts.get("point.valveDifference"), both(units.pressure(), bypass.pressureDrop()));
-        table.row(Texts.get("point.openingPressure"), both(units.pressure(), bypass.openingPressure()));
-        table.row(Texts.get("point.bypassFlow"), both(units.flow(), bypass.flow()));
+        table.row(Texts.get("point.valveDifference"), pressure(bypass.pressureDrop()));
+        table.row(Texts.get("point.openingPressure"), pressure(bypass.openingPressure()));
+        table.row(Texts.get("point.bypassFlow"), flow(bypass.flow()));
         table.row(Texts.get("point.bypassShare"), Figures.percent(bypass.share()) + " %");
         lines.addAll(table.lines());
     }
@@ -84,12 +85,12 @@ final class PointText {
     private void engine(EnginePoint engine) {
         section("point.engine");
         Table table = table();
-        table.row(Texts.get("point.pumpPressure"), both(units.pressure(), engine.pumpPressure()));
-        table.row(Texts.get("point.galleryPressure"), both(units.pressure(), engine.galleryPressure()));
-        table.row(Texts.get("point.pumpFlow"), both(units.flow(), engine.pumpFlow()));
-        table.row(Texts.get("point.reliefFlow"), both(units.flow(), engine.reliefFlow()));
-        table.row(Texts.get("point.galleryFlow"), both(units.flow(), engine.galleryFlow()));
-        table.row(Texts.get("point.filmTemperature"), both(units.temperature(), engine.filmTemperature()));
+        table.row(Texts.get("point.pumpPressure"), pressure(engine.pumpPressure()));
+        table.row(Texts.get("point.galleryPressure"), pressure(engine.galleryPressure()));
+        table.row(Texts.get("point.pumpFlow"), flow(engine.pumpFlow()));
+        table.row(Texts.get("point.reliefFlow"), flow(engine.reliefFlow()));
+        table.row(Texts.get("point.galleryFlow"), flow(engine.galleryFlow()));
+        table.row(Texts.get("point.filmTemperature"), temperature(engine.filmTemperature()));
         lines.addAll(table.lines());
     }
 
@@ -102,11 +103,20 @@ final class PointText {
         lines.add(Texts.get(key));
     }
 
-    private String both(ShownUnit unit, double si) {
-        ShownUnit other = unit == units.pressure()
-                ? beside.pressure()
-                : unit == units.flow() ? beside.flow() : beside.temperature();
-        return Figures.plain(unit.of(si)) + " " + unit.symbol() + "  (" + Figures.plain(other.of(si)) + " "
+    private String pressure(double si) {
+        return both(units.pressure(), beside.pressure(), si);
+    }
+
+    private String flow(double si) {
+        return both(units.flow(), beside.flow(), si);
+    }
+
+    private String temperature(double si) {
+        return both(units.temperature(), beside.temperature(), si);
+    }
+
+    private static String both(ShownUnit unit, ShownUnit other, double si) {
+        return Figures.plain(unit.of(si)) + " " + unit.symbol() + " (" + Figures.plain(other.of(si)) + " "
                 + other.symbol() + ")";
     }
 }

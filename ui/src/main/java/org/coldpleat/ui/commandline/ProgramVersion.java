@@ -12,6 +12,8 @@ final class ProgramVersion implements IVersionProvider {
 
     @Override
     public String[] getVersion() {
-        return new String[] {Texts.get("version", text(), Runtime.version().toString())};
+        return new String[] {
+            Texts.get("program.version", text(), Runtime.version().toString())
+        };
     }
 }

@@ -19,7 +19,8 @@ final class Texts {
     }
 
     static String get(String key, Object... values) {
-        return fill(TEXTS.getString(key), Arrays.stream(values).map(String::valueOf).toList());
+        return fill(
+                TEXTS.getString(key), Arrays.stream(values).map(String::valueOf).toList());
     }
 
     /** The text of a key made of data, such as the key of a part; a key without text stands for itself. */

@@ -9,7 +9,8 @@ import org.coldpleat.ui.service.Sentences;
 
 /** A quantity on the command line, written with its unit. */
 final class ValueArgument {
-    private static final double ICE_POINT = Units.require(Kind.TEMPERATURE, "degC").offset();
+    private static final double ICE_POINT =
+            Units.require(Kind.TEMPERATURE, "degC").offset();
 
     /** Coldest oil temperature the oil laws cover [K]: -40 °C. */
     static final double COLDEST = ICE_POINT - 40;

@@ -8,6 +8,7 @@ import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.PointResult;
+import org.coldpleat.shared.casefile.CaseReader;
 
 /**
  * The one door from both faces to the model. Every method is pure apart from {@link #open}, which reads one file, and
@@ -18,7 +19,8 @@ public final class CaseService {
 
     /** The service over the case reader and the model. */
     public static CaseService standard() {
-        throw new UnsupportedOperationException();
+        return new CaseService(file -> Opening.failed(
+                CaseReader.read(file).problems().stream().map(Problem::of).toList()));
     }
 
     CaseService(Function<Path, Opening> opener) {
@@ -78,8 +80,7 @@ public final class CaseService {
      * @param state name of a state; empty for the first one
      * @param quantity key of the link to start from; empty for the opening temperature
      */
-    public Explanation explain(
-            OpenedCase opened, String candidate, Optional<String> state, Optional<String> quantity) {
+    public Explanation explain(OpenedCase opened, String candidate, Optional<String> state, Optional<String> quantity) {
         requireCandidate(opened, candidate);
         state.ifPresent(name -> requireState(opened, name));
         return opened.runs().explain(candidate, state, quantity);
@@ -87,12 +88,13 @@ public final class CaseService {
 
     private static void requireCandidate(OpenedCase opened, String candidate) {
         if (!opened.candidates().contains(candidate)) {
-            throw new IllegalArgumentException("candidate must be one of " + opened.candidates() + ", was " + candidate);
+            throw new IllegalArgumentException(
+                    "candidate must be one of " + opened.candidates() + ", was " + candidate);
         }
     }
 
     private static void requireState(OpenedCase opened, String state) {
-        if (opened.states().stream().noneMatch(s -> s.name().equals(state))) {
+        if (!opened.states().contains(state)) {
             throw new IllegalArgumentException("state must be one of " + opened.states() + ", was " + state);
         }
     }

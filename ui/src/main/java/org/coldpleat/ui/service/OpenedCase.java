@@ -8,10 +8,10 @@ public final class OpenedCase {
     private final String title;
     private final boolean invented;
     private final List<String> candidates;
-    private final List<StateName> states;
+    private final List<String> states;
     private final Runs runs;
 
-    OpenedCase(String title, boolean invented, List<String> candidates, List<StateName> states, Runs runs) {
+    OpenedCase(String title, boolean invented, List<String> candidates, List<String> states, Runs runs) {
         this.title = Objects.requireNonNull(title, "title");
         this.invented = invented;
         this.candidates = List.copyOf(candidates);
@@ -34,8 +34,8 @@ public final class OpenedCase {
         return candidates;
     }
 
-    /** States in the order of the case, flow stand first. */
-    public List<StateName> states() {
+    /** Names of the states in the order of the case, flow stand first. */
+    public List<String> states() {
         return states;
     }
 

@@ -1,6 +1,7 @@
 package org.coldpleat.ui.service;
 
 import java.util.Objects;
+import org.coldpleat.shared.casefile.CaseProblem;
 
 /**
  * Something in a case file that has to be put right before the case can be worked out.
@@ -16,5 +17,9 @@ public record Problem(int line, String path, String text) {
         if (line < 0) {
             throw new IllegalArgumentException("line must be at least 0, was " + line);
         }
+    }
+
+    static Problem of(CaseProblem problem) {
+        return new Problem(problem.line(), problem.place(), problem.sentence());
     }
 }

@@ -44,15 +44,15 @@ public final class FixtureCase {
         return new CaseService(file -> switch (file.getFileName().toString()) {
             case "good.yaml" -> Opening.of(opened(false));
             case "unresolved.yaml" -> Opening.of(opened(true));
-            default -> Opening.failed(List.of(
-                    new Problem(12, "candidates[0].pleats.count", "must be a whole number from 4 to 400, was 3"),
-                    new Problem(0, "", "the file has no oil")));
+            default ->
+                Opening.failed(List.of(
+                        new Problem(12, "candidates[0].pleats.count", "must be a whole number from 4 to 400, was 3"),
+                        new Problem(0, "", "the file has no oil")));
         });
     }
 
     private static OpenedCase opened(boolean unresolved) {
-        List<StateName> states =
-                List.of(new StateName("flowStand", "stand, 20 L/min"), new StateName("engine", "idle after start"));
+        List<String> states = List.of("stand, 20 L/min", "idle after start");
         return new OpenedCase("Fixture: four cans and a spacer", true, List.of(NAMES), states, new Runs() {
             @Override
             public Comparison compare() {
@@ -87,13 +87,20 @@ public final class FixtureCase {
     }
 
     private static double shutDrop(int c, double kelvin, double flow) {
+        if (flow > 3e-4) {
+            return 0.25 * RESISTANCE[c] * viscosity(kelvin) * flow;
+        }
         double resistance = RESISTANCE[c] * viscosity(kelvin);
         double rest = 5.5e9 * viscosity(kelvin);
         return 400e3 * resistance / (resistance + rest) * Math.min(1, 6 * flow / 2e-4) + 3e3 * flow / 2e-4;
     }
 
+    private static double bend(double kelvin, double flow) {
+        return flow > 3e-4 ? 1 : 0.2 + 1.4 / (1 + Math.exp((kelvin - ICE + 4) / 14));
+    }
+
     private static double valve(int c, double kelvin, double flow) {
-        double shut = shutDrop(c, kelvin, flow) * (0.2 + 1.4 / (1 + Math.exp((kelvin - ICE + 4) / 14)));
+        double shut = shutDrop(c, kelvin, flow) * bend(kelvin, flow);
         if (OPENING[c] == 0 || shut <= OPENING[c]) {
             return shut;
         }
@@ -101,7 +108,7 @@ public final class FixtureCase {
     }
 
     private static double share(int c, double kelvin, double flow) {
-        double shut = shutDrop(c, kelvin, flow) * (0.2 + 1.4 / (1 + Math.exp((kelvin - ICE + 4) / 14)));
+        double shut = shutDrop(c, kelvin, flow) * bend(kelvin, flow);
         return OPENING[c] == 0 || shut <= OPENING[c] ? 0 : 1 - OPENING[c] / shut;
     }
 
@@ -125,7 +132,8 @@ public final class FixtureCase {
                 TO,
                 named,
                 candidates,
-                List.of(new Verdict("test.verdict", "engine", "idle after start", List.of("Blue can"), List.of("-12 °C"))),
+                List.of(new Verdict(
+                        "test.verdict", "engine", "idle after start", List.of("Blue can"), List.of("-12 °C"))),
                 List.of(
                         new Assumption(
                                 "candidates[1].medium.thickness",
@@ -151,7 +159,9 @@ public final class FixtureCase {
                 new Band(RESISTANCE[c] / 8, RESISTANCE[c] / 40),
                 c == 2 ? OptionalDouble.empty() : OptionalDouble.of(2.5e-12),
                 c == 1
-                        ? List.of(new EvidenceLine("flowBench", 3e8, 0.1, 0.9), new EvidenceLine("airTest", 4e8, 0.3, 0.1))
+                        ? List.of(
+                                new EvidenceLine("flowBench", 3e8, 0.1, 0.9),
+                                new EvidenceLine("airTest", 4e8, 0.3, 0.1))
                         : List.of(new EvidenceLine("typical", 3e8, 0.4, 1)),
                 new Band(1.18 + 0.1 * c, 0.06),
                 c == 3 ? 0.31 : 0,
@@ -227,11 +237,17 @@ public final class FixtureCase {
                 unresolved ? Double.NaN : flow,
                 drop,
                 0.8 * drop,
-                List.of(new PointResult.Part("PLEAT_PACK", 0.8 * drop), new PointResult.Part("OUTLET_BORE", 0.2 * drop)),
+                List.of(
+                        new PointResult.Part("PLEAT_PACK", 0.8 * drop),
+                        new PointResult.Part("OUTLET_BORE", 0.2 * drop)),
                 OPENING[c] == 0
                         ? Optional.empty()
                         : Optional.of(new PointResult.Bypass(
-                                share(c, kelvin, flow) > 0, share(c, kelvin, flow) * flow, share(c, kelvin, flow), drop, OPENING[c])),
+                                share(c, kelvin, flow) > 0,
+                                share(c, kelvin, flow) * flow,
+                                share(c, kelvin, flow),
+                                drop,
+                                OPENING[c])),
                 new PointResult.OilPoint(viscosity(kelvin) / 880, viscosity(kelvin), 880),
                 engine
                         ? Optional.of(new PointResult.EnginePoint(5e5, 3.4e5, 2.4e-4, 0.4e-4, 2e-4, kelvin + 14))
@@ -250,7 +266,7 @@ public final class FixtureCase {
             t[i] = FROM + 3 * i;
             for (int j = 0; j < speed.length; j++) {
                 speed[j] = 8 + 2 * j;
-                boolean gap = unresolved || i < 3 && j > 18;
+                boolean gap = unresolved || (i < 3 && j > 18);
                 share[i][j] = gap ? Double.NaN : share(c, t[i], speed[j] * 2.2e-6);
             }
         }

@@ -1,0 +1,165 @@
+package org.coldpleat.ui.commandline;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.networknt.schema.Error;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.InputStream;
+import java.util.List;
+import org.coldpleat.model.run.Band;
+import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.ui.commandline.CommandLineTest.Run;
+import org.coldpleat.ui.service.FixtureCase;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class OutputTest {
+    private static List<Error> faults(String schema, String json) throws Exception {
+        try (InputStream in = CommandLineFace.class.getResourceAsStream(schema)) {
+            Schema known = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                    .getSchema(in, InputFormat.JSON);
+            return known.validate(json, InputFormat.JSON);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"good.yaml", "unresolved.yaml"})
+    void jsonKeepsToItsSchema(String file) throws Exception {
+        Run compare = CommandLineTest.run("compare", file, "--format", "json");
+        assertEquals(List.of(), faults("compare-v1.schema.json", compare.out()));
+        assertFalse(compare.out().contains("NaN"), "JSON knows no NaN");
+        for (String candidate : List.of("Blue can", "No valve")) {
+            for (String[] drive : new String[][] {{"--flow", "5gpm"}, {"--state", "idle after start"}}) {
+                Run point = CommandLineTest.run(
+                        "point",
+                        file,
+                        "--candidate",
+                        candidate,
+                        "--temperature",
+                        "0C",
+                        "--format",
+                        "json",
+                        drive[0],
+                        drive[1]);
+                assertEquals(List.of(), faults("point-v1.schema.json", point.out()));
+            }
+        }
+        Run map = CommandLineTest.run("map", file, "--candidate", "Blue can", "--format", "json");
+        assertEquals(List.of(), faults("map-v1.schema.json", map.out()));
+    }
+
+    @Test
+    void schemaRefusesAMissingOrMisspelledField() throws Exception {
+        String good = CompareJson.of(FixtureCase.comparison(false));
+        assertFalse(faults("compare-v1.schema.json", good.replace("\"grossArea_m2\"", "\"grosArea_m2\""))
+                .isEmpty());
+        assertFalse(faults(
+                        "compare-v1.schema.json",
+                        good.replace("\"never\"", "\"nevermore\"").replace("\"below\"", "\"beneath\""))
+                .isEmpty());
+    }
+
+    @ParameterizedTest
+    @EnumSource(UnitSystem.class)
+    void comparePageFitsATerminalAndSaysWhatItIs(UnitSystem units) {
+        String page = CompareText.of(FixtureCase.comparison(false), units);
+        for (String line : page.lines().toList()) {
+            assertTrue(line.codePointCount(0, line.length()) <= 110, line);
+        }
+        for (String expected : List.of(
+                "INVENTED DATA",
+                "case 3fa94c1b2d07",
+                "Verdict",
+                "What this rests on",
+                "Cautions",
+                "has no bypass valve")) {
+            assertTrue(page.contains(expected), expected + "\n" + page);
+        }
+    }
+
+    @Test
+    void openingTemperatureIsShownInBothUnitsWithItsBand() {
+        String page = CompareText.of(FixtureCase.comparison(false), UnitSystem.METRIC);
+        assertTrue(page.matches("(?s).*below -?\\d+\\.\\d °C ± 3\\.1 K \\(-?\\d+\\.\\d °F\\).*"), page);
+    }
+
+    @Test
+    void csvHasOneRowACandidateAndStateAndHarmlessTexts() {
+        String[] rows = CompareCsv.of(FixtureCase.comparison(false), UnitSystem.METRIC)
+                .lines()
+                .toArray(String[]::new);
+        assertEquals(1 + 5 * 2, rows.length);
+        long columns = rows[0].chars().filter(c -> c == ',').count();
+        assertTrue(rows[0].contains("media area [cm²]"), rows[0]);
+        assertTrue(rows[3].startsWith("\"Tall white, 1st lot\",flowStand,"), rows[3]);
+        assertTrue(rows[5].startsWith("'=Gray,"), rows[5]);
+        assertTrue(rows[7].startsWith("\"Old stock \"\"B\"\"\","), rows[7]);
+        assertEquals(
+                columns,
+                rows[9].replaceAll("\"([^\"]|\"\")*\"", "")
+                        .chars()
+                        .filter(c -> c == ',')
+                        .count());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            quoteCharacter = '"',
+            value = {"=1+1; '=1+1", "+1; '+1", "-1; '-1", "@x; '@x", "a=b; a=b"})
+    void textThatLooksLikeAFormulaIsMadeHarmless(String text, String expected) {
+        assertEquals(expected + "\n", new CsvText().text(text).endRow().finished());
+    }
+
+    @Test
+    void negativeNumberInCsvStaysANumber() {
+        assertEquals(
+                "-12.5,,\n",
+                new CsvText()
+                        .number(-12.5)
+                        .number(Double.NaN)
+                        .number(1 / 0.0)
+                        .endRow()
+                        .finished());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "12.345, 1.4, 12.3 ± 2.7",
+        "12.345, 0, 12.35",
+        "1234.5, 30, 1230 ± 60",
+        "0.000123, 0, 0.000123",
+        "1.18, 0.06, 1.18 ± 0.12"
+    })
+    void digitsFollowTheBand(double value, double uncertainty, String expected) {
+        assertEquals(expected, Figures.banded(new Band(value, uncertainty), ShownUnit.scaled("", 1)));
+    }
+
+    @Test
+    void jsonTextEscapesWhatItMust() {
+        String json = new JsonText()
+                .element()
+                .text("a", "q\" b\\ \n\u0001 °")
+                .number("n", Double.NaN)
+                .endObject()
+                .finished();
+        assertEquals("{\n  \"a\": \"q\\\" b\\\\ \\n\\u0001 °\",\n  \"n\": null\n}\n", json);
+    }
+
+    @Test
+    void tableWrapsLongNamesAndLinesUp() {
+        List<String> lines = new Table(new int[] {8, 6}, new boolean[] {false, true})
+                .head("Name", "x")
+                .row("a long name", "1.5")
+                .lines();
+        assertEquals(List.of("  Name      x", "  ------  ---", "  a long  1.5", "  name"), lines);
+    }
+}
