@@ -1,0 +1,132 @@
+package org.coldpleat.validation.library;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.apache.commons.math3.distribution.NormalDistribution;
+import org.apache.commons.math3.distribution.TDistribution;
+import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
+import org.apache.commons.math3.fitting.leastsquares.LeastSquaresOptimizer;
+import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
+import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
+import org.apache.commons.math3.stat.descriptive.rank.Percentile;
+import org.apache.commons.math3.stat.regression.OLSMultipleLinearRegression;
+import org.coldpleat.model.bench.Repeats;
+import org.coldpleat.model.bench.RobustFit;
+import org.coldpleat.model.confidence.Outcomes;
+import org.coldpleat.model.confidence.Unknown;
+import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.Measured;
+import org.coldpleat.shared.quantity.Spread;
+import org.coldpleat.shared.source.Provenance;
+import org.junit.jupiter.api.Test;
+
+/** The same statistics by Apache Commons Math 3.6.1, a library apart from the one the model uses. */
+class GeneralLibrariesStatisticsTest {
+    private static double curve(double x, double[] p) {
+        return p[0] * x + p[1] * x * x + p[2] * Math.exp(-x);
+    }
+
+    /** Minimum and covariance of a nonlinear fit; both stop near rounding, so 1e-8 relative. */
+    @Test
+    void leastSquaresMinimumAndCovariance() {
+        SplittableRandom random = new SplittableRandom(4);
+        int count = 30;
+        double[][] x = new double[count][1];
+        double[] y = new double[count];
+        double[] ones = new double[count];
+        Arrays.fill(ones, 1);
+        for (int i = 0; i < count; i++) {
+            x[i][0] = 0.2 * (i + 1);
+            y[i] = curve(x[i][0], new double[] {3, 0.4, 2}) + 0.1 * random.nextGaussian();
+        }
+        double[] start = {1, 1, 1};
+        RobustFit.Result ours =
+                RobustFit.fit((u, p) -> curve(u[0], p), x, y, ones, start, RobustFit.Loss.LEAST_SQUARES);
+        LeastSquaresOptimizer.Optimum theirs = new LevenbergMarquardtOptimizer()
+                .optimize(new LeastSquaresBuilder()
+                        .start(start)
+                        .target(y)
+                        .maxEvaluations(1000)
+                        .maxIterations(1000)
+                        .model(
+                                p -> Arrays.stream(x)
+                                        .mapToDouble(u -> curve(u[0], p))
+                                        .toArray(),
+                                p -> Arrays.stream(x)
+                                        .map(u -> new double[] {u[0], u[0] * u[0], Math.exp(-u[0])})
+                                        .toArray(double[][]::new))
+                        .build());
+        assertArrayEquals(theirs.getPoint().toArray(), ours.parameters(), 1e-8);
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                assertEquals(theirs.getCovariances(1e-14).getEntry(i, j), ours.unscaled()[i][j], 1e-8);
+            }
+        }
+    }
+
+    /** Leverages and residual standard error of a linear fit against ordinary least squares by QR. */
+    @Test
+    void leveragesOfALine() {
+        double[][] x = {{1, 0}, {1, 1}, {1, 2}, {1, 3}, {1, 10}};
+        double[] y = {1, 2.9, 5.2, 7.1, 21};
+        RobustFit.Result ours = RobustFit.fit(
+                (u, p) -> p[0] * u[0] + p[1] * u[1],
+                x,
+                y,
+                new double[] {1, 1, 1, 1, 1},
+                new double[] {1, 1},
+                RobustFit.Loss.LEAST_SQUARES);
+        OLSMultipleLinearRegression theirs = new OLSMultipleLinearRegression();
+        theirs.setNoIntercept(true);
+        theirs.newSampleData(y, x);
+        double[] hat = new double[5];
+        for (int i = 0; i < 5; i++) {
+            hat[i] = theirs.calculateHat().getEntry(i, i);
+        }
+        assertArrayEquals(hat, ours.leverages(), 1e-9);
+        assertEquals(theirs.estimateRegressionStandardError(), ours.scatter(), 1e-9);
+        double[] errors = theirs.estimateRegressionParametersStandardErrors();
+        assertEquals(errors[0], ours.scatterUncertainty(0), 1e-9);
+        assertEquals(errors[1], ours.scatterUncertainty(1), 1e-9);
+    }
+
+    @Test
+    void intervalFactorsOfRepeats() {
+        for (int n : List.of(2, 3, 5, 10, 30)) {
+            double factor = new TDistribution(n - 1).inverseCumulativeProbability(0.975) / Math.sqrt(n);
+            assertEquals(factor, Repeats.halfWidthFactor(n), 1e-7 * factor);
+        }
+    }
+
+    @Test
+    void normalQuantilesDownToFarTails() {
+        Unknown unknown = Unknown.of(
+                "z", Measured.exact(Kind.RATIO, 0, Provenance.MEASURED).withSpread(1, Spread.NORMAL));
+        NormalDistribution normal = new NormalDistribution(0, 1);
+        for (double p : new double[] {1e-12, 1e-6, 0.001, 0.025, 0.3, 0.5, 0.7, 0.975, 0.999, 1 - 1e-9}) {
+            assertEquals(normal.inverseCumulativeProbability(p), unknown.quantile(p), 1e-8, "p " + p);
+        }
+    }
+
+    /** Definition 5 of Hyndman and Fan 1996, Am. Stat. 50:361, is the one used. */
+    @Test
+    void quantilesAndDeviationOfDraws() {
+        List<Double> drawn = new ArrayList<>();
+        SplittableRandom random = new SplittableRandom(9);
+        for (int i = 0; i < 501; i++) {
+            drawn.add(random.nextGaussian());
+        }
+        double[] values = drawn.stream().mapToDouble(Double::doubleValue).toArray();
+        Outcomes ours = Outcomes.of(values);
+        Percentile theirs = new Percentile().withEstimationType(Percentile.EstimationType.R_5);
+        for (double p : new double[] {0.001, 0.025, 0.25, 0.5, 0.9, 0.975}) {
+            assertEquals(theirs.evaluate(values, 100 * p), ours.quantile(p), 1e-12, "p " + p);
+        }
+        assertEquals(new StandardDeviation().evaluate(values), ours.standardDeviation(), 1e-12);
+    }
+}
