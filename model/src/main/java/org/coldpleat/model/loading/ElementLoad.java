@@ -11,18 +11,20 @@ import org.coldpleat.shared.notice.Severity;
 import org.coldpleat.shared.source.Source;
 
 /**
- * Dirt in an element, cell by cell along the pleat leg and by size class. Cells have equal areas of medium and lie in
- * the order of the pleat pack. What falls on a cell follows the flow through it: a crowded pack takes dirt at the ends
- * of its legs first, and as those resist more, the flow evens out.
+ * Dirt in an element, cell by cell along the pleat leg and by size class. What falls on a cell follows the flow through
+ * it: a crowded pack takes dirt at the ends of its legs first; as those resist more, the flow turns to the middle, and in
+ * the end it is even. Medium outside the cells (the folds) takes the rest of the flow with its dirt, which is kept in
+ * the books but resists as the cell beside it.
  *
  * <p>Dirt raises the resistance across the sheet and along it alike: a pack model that lets oil creep inside the sheet
  * divides its in-plane permeability by the same ratio as the through-plane one.
  *
- * @param area effective area of medium of the element [m2], above 0
+ * @param cellAreas area of medium of each cell [m2], double[cells], in the order of the pleat pack, above 0
  * @param massPerArea dirt per area [kg/m2], double[cells][classes], at least 0
+ * @param foldMass dirt caught outside the cells [kg], double[classes], at least 0
  */
 @Source("dirt follows the local flow: derived here, for particles without inertia")
-public record ElementLoad(double area, double[][] massPerArea) {
+public record ElementLoad(double[] cellAreas, double[][] massPerArea, double[] foldMass) {
     /** What rounding may leave of the sum of the flow shares [1]. */
     private static final double SUM_TOLERANCE = 1e-9;
 
@@ -30,20 +32,38 @@ public record ElementLoad(double area, double[][] massPerArea) {
     private static final double NEARLY_PLUGGED = 0.9;
 
     public ElementLoad {
-        above(area, 0, "area", "m2");
+        cellAreas = cellAreas.clone();
         massPerArea = copy(massPerArea);
-        atLeast(massPerArea.length, 1, "number of cells", "[1]");
+        foldMass = foldMass.clone();
+        atLeast(cellAreas.length, 1, "number of cells", "[1]");
+        Limits.sameLength(cellAreas.length, massPerArea.length, "massPerArea");
+        for (double cellArea : cellAreas) {
+            above(cellArea, 0, "cellAreas", "m2");
+        }
         for (double[] cell : massPerArea) {
-            Limits.sameLength(massPerArea[0].length, cell.length, "massPerArea of a cell");
+            Limits.sameLength(foldMass.length, cell.length, "massPerArea of a cell");
             for (double mass : cell) {
                 atLeast(mass, 0, "massPerArea", "kg/m2");
             }
         }
+        for (double mass : foldMass) {
+            atLeast(mass, 0, "foldMass", "kg");
+        }
     }
 
-    /** A clean element with a number of cells along the leg and of size classes. */
-    public static ElementLoad clean(double area, int cells, int classes) {
-        return new ElementLoad(area, new double[cells][classes]);
+    /** A clean element with its cell areas [m2], double[cells], and a number of size classes. */
+    public static ElementLoad clean(double[] cellAreas, int classes) {
+        return new ElementLoad(cellAreas, new double[cellAreas.length][classes], new double[classes]);
+    }
+
+    /** A clean element of a total area [m2] in one cell: medium alone, no pleat channels. */
+    public static ElementLoad clean(double area, int classes) {
+        return clean(new double[] {area}, classes);
+    }
+
+    @Override
+    public double[] cellAreas() {
+        return cellAreas.clone();
     }
 
     @Override
@@ -51,28 +71,48 @@ public record ElementLoad(double area, double[][] massPerArea) {
         return copy(massPerArea);
     }
 
+    @Override
+    public double[] foldMass() {
+        return foldMass.clone();
+    }
+
     /** Number of cells along the leg. */
     public int cells() {
-        return massPerArea.length;
+        return cellAreas.length;
     }
 
     /** Number of size classes. */
     public int classes() {
-        return massPerArea[0].length;
+        return foldMass.length;
     }
 
-    /** The element after dirt came with evenly spread flow: [kg], double[classes]. */
+    /**
+     * Share of the element flow through each cell [1], double[cells]; what is left to 1 passes outside the cells.
+     *
+     * @param relativeFaceVelocities face velocity over the mean one (flow over effective area) [1], double[cells]
+     * @param effectiveArea area that the mean is taken over [m2], above 0
+     */
+    public double[] flowShares(double[] relativeFaceVelocities, double effectiveArea) {
+        Limits.sameLength(cells(), relativeFaceVelocities.length, "relativeFaceVelocities");
+        above(effectiveArea, 0, "effectiveArea", "m2");
+        double[] shares = new double[cells()];
+        for (int cell = 0; cell < shares.length; cell++) {
+            shares[cell] = relativeFaceVelocities[cell] * cellAreas[cell] / effectiveArea;
+        }
+        return shares;
+    }
+
+    /** The element after dirt came with evenly spread flow, none outside the cells: [kg], double[classes]. */
     public ElementLoad deposit(double[] mass) {
-        double[] even = new double[cells()];
-        Arrays.fill(even, 1.0 / cells());
-        return deposit(even, mass);
+        double area = Arrays.stream(cellAreas).sum();
+        return deposit(Arrays.stream(cellAreas).map(cell -> cell / area).toArray(), mass);
     }
 
     /**
      * The element after dirt came.
      *
-     * @param localFlowShare share of the element flow through each cell [1], double[cells], at least 0, summing to 1
-     * @param mass dirt caught [kg], double[classes], at least 0
+     * @param localFlowShare share of the element flow through each cell [1], double[cells], at least 0, sum at most 1
+     * @param mass dirt caught by the whole element [kg], double[classes], at least 0
      */
     public ElementLoad deposit(double[] localFlowShare, double[] mass) {
         Limits.sameLength(cells(), localFlowShare.length, "localFlowShare");
@@ -81,25 +121,27 @@ public record ElementLoad(double area, double[][] massPerArea) {
         for (double share : localFlowShare) {
             sum += atLeast(share, 0, "localFlowShare", "[1]");
         }
-        if (Math.abs(sum - 1) > SUM_TOLERANCE) {
-            throw new IllegalArgumentException("localFlowShare must sum to 1 [1], sum was " + sum);
+        if (sum > 1 + SUM_TOLERANCE) {
+            throw new IllegalArgumentException("localFlowShare must sum to at most 1 [1], sum was " + sum);
         }
-        double cellArea = area / cells();
         double[][] loaded = copy(massPerArea);
-        for (int cell = 0; cell < loaded.length; cell++) {
-            for (int i = 0; i < mass.length; i++) {
-                loaded[cell][i] += atLeast(mass[i], 0, "mass", "kg") * localFlowShare[cell] / cellArea;
+        double[] outside = foldMass.clone();
+        for (int i = 0; i < mass.length; i++) {
+            atLeast(mass[i], 0, "mass", "kg");
+            for (int cell = 0; cell < loaded.length; cell++) {
+                loaded[cell][i] += mass[i] * localFlowShare[cell] / cellAreas[cell];
             }
+            outside[i] += mass[i] * Math.max(0, 1 - sum);
         }
-        return new ElementLoad(area, loaded);
+        return new ElementLoad(cellAreas, loaded, outside);
     }
 
-    /** Dirt in the element by class [kg], double[classes]. */
+    /** Dirt in the element by class [kg], double[classes], folds included. */
     public double[] massByClass() {
-        double[] mass = new double[classes()];
-        for (double[] cell : massPerArea) {
+        double[] mass = foldMass.clone();
+        for (int cell = 0; cell < cells(); cell++) {
             for (int i = 0; i < mass.length; i++) {
-                mass[i] += cell[i] * area / cells();
+                mass[i] += massPerArea[cell][i] * cellAreas[cell];
             }
         }
         return mass;
@@ -121,11 +163,14 @@ public record ElementLoad(double area, double[][] massPerArea) {
 
     /** Resistance ratio of the medium as a whole [1]: cells side by side under one pressure difference. */
     public double mediumRatio(BlockingLaw law) {
+        double[] ratios = resistanceRatios(law);
+        double area = 0;
         double conductance = 0;
-        for (double ratio : resistanceRatios(law)) {
-            conductance += 1 / ratio / cells();
+        for (int cell = 0; cell < ratios.length; cell++) {
+            area += cellAreas[cell];
+            conductance += cellAreas[cell] / ratios[cell];
         }
-        return 1 / conductance;
+        return area / conductance;
     }
 
     /** Dirt of the fullest cell over the limit mass of the law [1]; 0 for a law without a limit. */
@@ -158,13 +203,14 @@ public record ElementLoad(double area, double[][] massPerArea) {
     @Override
     public boolean equals(Object other) {
         return other instanceof ElementLoad that
-                && area == that.area
-                && Arrays.deepEquals(massPerArea, that.massPerArea);
+                && Arrays.equals(cellAreas, that.cellAreas)
+                && Arrays.deepEquals(massPerArea, that.massPerArea)
+                && Arrays.equals(foldMass, that.foldMass);
     }
 
     @Override
     public int hashCode() {
-        return 31 * Double.hashCode(area) + Arrays.deepHashCode(massPerArea);
+        return 31 * Arrays.hashCode(cellAreas) + Arrays.deepHashCode(massPerArea);
     }
 
     @Override

@@ -72,4 +72,12 @@ class ParticleSizesTest {
             assertEquals(expected, Iso4406.count(coarse, new double[] {1}, 2650, size), 1e-10 * expected);
         }
     }
+
+    @Test
+    void dirtSourceSplitsItsRateAndLosesNothing() {
+        DirtSource source = new DirtSource(4e-9, TestDust.A2.sizes());
+        SizeClasses classes = SizeClasses.logSpaced(0.3e-6, 300e-6, 13);
+        assertEquals(4e-9, Arrays.stream(source.rates(classes)).sum(), 1e-21);
+        assertEquals(0.002, Arrays.stream(source.lot(0.002, classes)).sum(), 1e-15);
+    }
 }
