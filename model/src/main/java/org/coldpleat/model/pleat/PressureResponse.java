@@ -78,11 +78,7 @@ public record PressureResponse(double compressionPressure, double compressionExp
     @Validity("deflection below about a thickness; no support by neighbors")
     public static double closingOfClampedLegs(
             double legLength, double thickness, double elasticModulus, double poissonRatio) {
-        double rigidity = elasticModulus
-                * thickness
-                * thickness
-                * thickness
-                / (12 * (1 - poissonRatio * poissonRatio));
+        double rigidity = elasticModulus * thickness * thickness * thickness / (12 * (1 - poissonRatio * poissonRatio));
         double square = legLength * legLength;
         return 2 * MEAN_OVER_CENTER * square * square / (384 * rigidity);
     }

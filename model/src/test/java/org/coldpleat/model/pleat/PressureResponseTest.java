@@ -11,7 +11,10 @@ class PressureResponseTest {
 
     @Test
     void stiffPackStaysAsItIs() {
-        assertEquals(pack.resistance(2.7e7), PressureResponse.STIFF.solve(pack, 2.7e7, 2e5).resistance(), 0);
+        assertEquals(
+                pack.resistance(2.7e7),
+                PressureResponse.STIFF.solve(pack, 2.7e7, 2e5).resistance(),
+                0);
     }
 
     @Test
