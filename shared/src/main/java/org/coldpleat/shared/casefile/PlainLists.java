@@ -15,6 +15,8 @@ import org.yaml.snakeyaml.error.Mark;
 final class PlainLists {
     private static final Pattern VALUE = Pattern.compile("[\\w\"']\\s*:\\s+(?=\\[)");
     private static final Pattern BLOCK = Pattern.compile("^( *)(?:- +)*[^#\"'{\\[]*:\\s*[>|][-+0-9]*\\s*(?:#.*)?$");
+    private static final Pattern OPEN_QUOTE =
+            Pattern.compile("(?:[:,]\\s+|-\\s+|[\\[{]\\s*)(?:\"(?:[^\"\\\\]|\\\\.)*|'(?:[^']|'')*)$");
 
     private final String text;
     private final List<String> written;
@@ -59,7 +61,8 @@ final class PlainLists {
         while (value.find(Math.min(from, line.length()))) {
             int open = value.end();
             int close = line.indexOf(']', open);
-            int end = close < 0 ? -1 : endOfValue(line, open, close + 1);
+            boolean nested = line.indexOf('[', open + 1) >= 0 && line.indexOf('[', open + 1) < close;
+            int end = close < 0 || nested ? -1 : endOfValue(line, open, close + 1);
             if (end < 0 || isNothing(line.substring(close + 1, end)) || commented(line, open)) {
                 out.append(line, from, open);
                 from = open;
@@ -92,7 +95,7 @@ final class PlainLists {
             if (comment || (inline && (c == ',' || c == '}' || c == ']'))) {
                 return i;
             }
-            if (c == '[' || c == ':') {
+            if (c == '[' || c == ']' || c == ':') {
                 return -1;
             }
         }
@@ -132,6 +135,16 @@ final class PlainLists {
     /** A line as written, counted from 0. */
     String line(int number) {
         return number >= 0 && number < written.size() ? written.get(number) : "";
+    }
+
+    /** The first line from 0 up to a given one with a value in quotes that does not end on it; -1 if there is none. */
+    int openQuote(int until) {
+        for (int i = 0; i <= until && i < written.size(); i++) {
+            if (OPEN_QUOTE.matcher(written.get(i)).find()) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     /** Index in the text of each code point, and of its end: marks count code points. */

@@ -154,6 +154,11 @@ final class TreeBuilder {
         String problem = String.valueOf(e.getProblem());
         String context = String.valueOf(e.getContext());
         String code = "yaml.syntax";
+        int open = mark == null ? -1 : source.openQuote(mark.getLine());
+        if (open >= 0) {
+            problems.add(open + 1, 0, "yaml.quoteOpen", source.line(open).strip());
+            return;
+        }
         if (context.contains("quoted scalar")) {
             code = "yaml.quoteOpen";
             mark = e.getContextMark();

@@ -9,19 +9,22 @@ import org.coldpleat.shared.source.Source;
 public final class NearestWord {
     private NearestWord() {}
 
-    /** The known word nearest to what was typed, if near enough to be worth naming; the first one of equals. */
+    /** The known word nearest to what was typed, if near enough to be worth naming; of equals the one
+     * nearest in length, then the first. */
     public static Optional<String> to(String typed, Collection<String> known) {
         String wanted = plain(typed);
         int limit = wanted.length() <= 2 ? 1 : Math.max(2, wanted.length() / 3);
         Optional<String> best = Optional.empty();
+        int least = Integer.MAX_VALUE;
         for (String word : known) {
-            int distance = distance(wanted, plain(word));
-            boolean sharesNothing =
-                    distance >= Math.max(wanted.length(), plain(word).length());
-            if (distance <= limit
-                    && !sharesNothing
-                    && (best.isEmpty() || distance < distance(wanted, plain(best.get())))) {
+            String candidate = plain(word);
+            int distance = distance(wanted, candidate);
+            boolean sharesNothing = distance >= Math.max(wanted.length(), candidate.length());
+            // A slip of the finger keeps the length more often than not.
+            int rank = 100 * distance + Math.abs(wanted.length() - candidate.length());
+            if (distance <= limit && !sharesNothing && rank < least) {
                 best = Optional.of(word);
+                least = rank;
             }
         }
         return best;

@@ -10,9 +10,11 @@ import java.math.RoundingMode;
  * whatever the locale.
  */
 public final class QuantityFormat {
-    private static final MathContext FOUR_DIGITS = new MathContext(4, RoundingMode.HALF_EVEN);
-    private static final MathContext TWO_DIGITS = new MathContext(2, RoundingMode.HALF_EVEN);
-    private static final MathContext MOST_DIGITS = new MathContext(12, RoundingMode.HALF_EVEN);
+    private static final int DIGITS = 4;
+    private static final int SPREAD_DIGITS = 2;
+    /** Digits that survive a unit conversion in double arithmetic; rounding starts from these. */
+    private static final MathContext SOUND_DIGITS = new MathContext(12, RoundingMode.HALF_EVEN);
+
     private static final double LARGE = 1e6;
     private static final double SMALL = 1e-3;
     private static final double THIN = 1e-4;
@@ -39,11 +41,11 @@ public final class QuantityFormat {
     public static String format(double si, Kind kind, UnitSystem system) {
         requireFinite(si, kind);
         Unit unit = unit(kind, si, system);
-        BigDecimal number = new BigDecimal(unit.fromSi(si));
+        BigDecimal number = number(unit.fromSi(si), 0);
         if (kind == Kind.COUNT && si == Math.rint(si)) {
             return number.toBigInteger().toString();
         }
-        return join(text(number.round(FOUR_DIGITS)), unit);
+        return join(text(number), unit);
     }
 
     /** Prints an SI value with the half-width of its interval or band [SI]. */
@@ -57,9 +59,8 @@ public final class QuantityFormat {
             return format(si, kind, system);
         }
         int exponent = exponent(Math.max(Math.abs(value), spread));
-        BigDecimal half = new BigDecimal(spread).scaleByPowerOfTen(-exponent).round(TWO_DIGITS);
-        BigDecimal number =
-                new BigDecimal(value).scaleByPowerOfTen(-exponent).setScale(half.scale(), RoundingMode.HALF_EVEN);
+        BigDecimal half = significant(number(spread, exponent), SPREAD_DIGITS);
+        BigDecimal number = number(value, exponent).setScale(half.scale(), RoundingMode.HALF_UP);
         String numbers = number.toPlainString() + " ± " + half.toPlainString();
         if (exponent != 0) {
             return join("(" + numbers + ")e" + exponent, unit);
@@ -81,10 +82,7 @@ public final class QuantityFormat {
         }
         double largest = Math.max(Math.abs(unit.fromSi(low)), Math.abs(unit.fromSi(high)));
         int exponent = exponent(largest);
-        int scale = new BigDecimal(half)
-                .scaleByPowerOfTen(-exponent)
-                .round(TWO_DIGITS)
-                .scale();
+        int scale = significant(number(half, exponent), SPREAD_DIGITS).scale();
         String ends = end(unit.fromSi(low), exponent, scale) + " to " + end(unit.fromSi(high), exponent, scale);
         return join(ends, unit);
     }
@@ -128,20 +126,29 @@ public final class QuantityFormat {
     }
 
     private static String end(double number, int exponent, int scale) {
-        String digits = new BigDecimal(number)
-                .scaleByPowerOfTen(-exponent)
-                .setScale(scale, RoundingMode.HALF_EVEN)
-                .toPlainString();
+        String digits =
+                number(number, exponent).setScale(scale, RoundingMode.HALF_UP).toPlainString();
         return exponent == 0 ? digits : digits + "e" + exponent;
     }
 
     private static String text(BigDecimal number) {
-        double size = Math.abs(number.doubleValue());
-        int exponent = exponent(size);
-        if (exponent == 0) {
-            return number.signum() == 0 ? "0" : number.round(MOST_DIGITS).toPlainString();
+        if (number.signum() == 0) {
+            return "0";
         }
-        return number.scaleByPowerOfTen(-exponent).toPlainString() + "e" + exponent;
+        int exponent = exponent(Math.abs(number.doubleValue()));
+        String digits = significant(number.scaleByPowerOfTen(-exponent), DIGITS).toPlainString();
+        return exponent == 0 ? digits : digits + "e" + exponent;
+    }
+
+    /** A number with the power of ten taken out. */
+    private static BigDecimal number(double value, int exponent) {
+        return new BigDecimal(value).round(SOUND_DIGITS).scaleByPowerOfTen(-exponent);
+    }
+
+    /** A number to so many significant digits, zeros at the end kept. */
+    private static BigDecimal significant(BigDecimal number, int digits) {
+        BigDecimal rounded = number.round(new MathContext(digits, RoundingMode.HALF_UP));
+        return rounded.setScale(digits - rounded.precision() + rounded.scale(), RoundingMode.UNNECESSARY);
     }
 
     /** Power of ten to take out; 0 for sizes that read well as they are. */
