@@ -38,12 +38,13 @@ final class QuantityNode {
 
     private static String text(Tree tree) {
         if (tree instanceof Items items) {
-            return items.raw().isEmpty() ? fromLines(items) : items.raw().replaceAll("[\"'](?=[,;\\]])", "$0");
+            boolean plain = items.items().stream().allMatch(item -> item instanceof Scalar s && s.plain());
+            return plain && !items.raw().isEmpty() ? items.raw() : fromItems(items);
         }
         return tree instanceof Scalar scalar ? scalar.text() : "";
     }
 
-    private static String fromLines(Items items) {
+    private static String fromItems(Items items) {
         StringBuilder list = new StringBuilder("[");
         for (Tree item : items.items()) {
             list.append(list.length() > 1 ? "; " : "").append(item instanceof Scalar s ? s.text() : "?");

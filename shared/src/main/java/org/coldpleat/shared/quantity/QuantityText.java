@@ -167,11 +167,13 @@ public final class QuantityText {
             items = inside.split(",\\s+", -1);
         } else {
             items = inside.split(",", -1);
-            boolean whole = items.length > 1;
+            boolean whole = true;
+            boolean bare = false;
             for (String item : items) {
-                whole &= item.strip().matches("\\d+");
+                whole &= item.strip().matches("\\d+(?![.\\d]).*");
+                bare |= item.strip().matches("\\d+");
             }
-            if (whole) {
+            if (items.length > 1 && whole && bare) {
                 throw new Misread("quantity.listComma", body);
             }
         }

@@ -215,6 +215,7 @@ class QuantityTextTest {
                 "40 °C ± 5 % | TEMPERATURE | quantity.spreadPercentOfTemperature",
                 "0.55 ± 5 % | FRACTION | quantity.spreadAmbiguous",
                 "[36,37] mm | LENGTH | quantity.listComma",
+                "[0,8 mm] | LENGTH | quantity.listComma",
                 "[36.7, , 36.9] mm | LENGTH | quantity.listGap",
                 "[36.7, 36.9 mm | LENGTH | quantity.listOpen",
                 "[36.7, 36.9] | LENGTH | quantity.unitMissing",

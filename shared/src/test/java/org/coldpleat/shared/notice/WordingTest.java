@@ -1,0 +1,62 @@
+package org.coldpleat.shared.notice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class WordingTest {
+    @Test
+    void putsThePlaceAndTheValuesIn() {
+        Notice notice = Notice.of("oil.typicalDensity", Severity.INFO, "oil", "870 kg/m3", "15W-40");
+        String text = NoticeText.render(notice);
+        assertTrue(text.startsWith("oil: "), text);
+        assertTrue(text.contains("870 kg/m3") && text.contains("15W-40"), text);
+        assertFalse(text.contains("{"), text);
+    }
+
+    @Test
+    void missingTextIsHarmlessAtRunTime() {
+        Notice notice = Notice.of("no.suchCode", Severity.INFO, "oil", "5 mm");
+        assertEquals("oil: no.suchCode [5 mm]", NoticeText.render(notice));
+        assertFalse(NoticeText.has("no.suchCode"));
+    }
+
+    @Test
+    void patternsHaveNoPlainApostrophe() {
+        for (String bundle : List.of("notices")) {
+            Wording wording = Wording.beside(NoticeText.class, bundle);
+            for (String code : wording.codes()) {
+                String left = wording.pattern(code).replace("''", "");
+                assertFalse(left.contains("'"), code + " would swallow text between apostrophes");
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "thicknes, thickness",
+        "Thickness, thickness",
+        "thikcness, thickness",
+        "pleat-count, pleatCount",
+        "xyz, ''",
+        "dpeth, depth",
+    })
+    void findsTheWordThatWasMeant(String typed, String meant) {
+        List<String> known = List.of("depth", "thickness", "pleatCount", "width");
+        assertEquals(meant.isEmpty() ? Optional.empty() : Optional.of(meant), NearestWord.to(typed, known));
+    }
+
+    @Test
+    void countsSwapsOfNeighborsAsOneStep() {
+        // Damerau 1964 counts one swap as one error; kitten/sitting is the usual example of three.
+        assertEquals(1, NearestWord.distance("dpeth", "depth"));
+        assertEquals(3, NearestWord.distance("kitten", "sitting"));
+        assertEquals(4, NearestWord.distance("", "four"));
+    }
+}
