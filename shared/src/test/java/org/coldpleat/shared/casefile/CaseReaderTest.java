@@ -21,8 +21,14 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class CaseReaderTest {
-    private static final String HEAD = "formatVersion: 1\ntitle: Invented\noil: {grade: 15W-40}\n"
-            + "flowStand: {states: [{name: cold, flow: 5 L/min}]}\ncandidates:\n  - name: Gray can\n";
+    private static final String HEAD = """
+            formatVersion: 1
+            title: Invented
+            oil: {grade: 15W-40}
+            flowStand: {states: [{name: cold, flow: 5 L/min}]}
+            candidates:
+              - name: Gray can
+            """;
 
     private static CaseDocument good(String text) {
         CaseReading reading = CaseReader.read("case.yaml", text);
