@@ -25,8 +25,8 @@ class UnitsTest {
     static List<Row> rows() throws IOException {
         List<Row> rows = new ArrayList<>();
         try (InputStream in = UnitsTest.class.getResourceAsStream("units.csv")) {
-            for (String line : new String(in.readAllBytes(), StandardCharsets.UTF_8).split("\n")) {
-                if (!line.startsWith("#")) {
+            for (String line : new String(in.readAllBytes(), StandardCharsets.UTF_8).split("\n", -1)) {
+                if (!line.isBlank() && !line.startsWith("#")) {
                     String[] cell = line.split(";", -1);
                     rows.add(new Row(Kind.valueOf(cell[0]), cell[1], Double.parseDouble(cell[2])));
                 }
