@@ -87,7 +87,7 @@ final class CircuitSolver {
                 break;
             }
             if (isBalanced(TOLERANCE) || newton.isExhausted()) {
-                status = isBalanced(ACCEPTED) ? SolveStatus.CONVERGED : SolveStatus.MAX_ITERATIONS;
+                status = isBalanced(ACCEPTED) ? SolveStatus.CONVERGED : SolveStatus.NO_STEADY_STATE;
                 break;
             }
             advance(newton);

@@ -8,6 +8,11 @@ public enum SolveStatus {
     NO_FLOW,
     /** Balances not met within the allowed steps; the numbers must not be used. */
     MAX_ITERATIONS,
+    /**
+     * No steady state: between two neighboring pressures the bearing flow jumps, because oil pressed through the films heats
+     * them faster than it carries heat off. Needs tens of megapascals, so a circuit without a working relief valve.
+     */
+    NO_STEADY_STATE,
     /** A law gave no finite number; the numbers must not be used. */
     NOT_FINITE;
 
