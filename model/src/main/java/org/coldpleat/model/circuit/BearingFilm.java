@@ -14,7 +14,9 @@ import org.coldpleat.shared.source.Validity;
 @Source("steady energy balance of the oil in the bearings; derived here")
 @Validity("films up to 600 K; beyond, the film stays at 600 K and the balance is reported as not met")
 final class BearingFilm {
-    private static final double HOTTEST = 600;
+    /** Hottest film looked for [K]. */
+    static final double HOTTEST = 600;
+
     private static final double DIFFERENCE = 0.02;
     private static final int MAX_STEPS = 60;
 

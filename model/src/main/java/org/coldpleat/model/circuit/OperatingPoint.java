@@ -96,7 +96,7 @@ public record OperatingPoint(
             notices.add(Notice.of("circuit.suctionLimited", Severity.WARNING, "circuit"));
         }
         if (residuals.film() > FILM_MISS) {
-            notices.add(Notice.of("circuit.filmTooHot", Severity.WARNING, "circuit"));
+            notices.add(Notice.of("circuit.filmTooHot", Severity.WARNING, "circuit", BearingFilm.HOTTEST + " K"));
         }
         return List.copyOf(notices);
     }

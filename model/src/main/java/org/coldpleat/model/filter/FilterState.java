@@ -1,8 +1,12 @@
 package org.coldpleat.model.filter;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
+import org.coldpleat.shared.notice.Notice;
+import org.coldpleat.shared.notice.Severity;
 
 /**
  * Filter at one flow.
@@ -58,6 +62,22 @@ public record FilterState(
     /** Whether any bypass valve is open. */
     public boolean isBypassOpen() {
         return elementValve.isOpen() || blockValve.isOpen();
+    }
+
+    /** What a reader of this state should know. */
+    public List<Notice> notices() {
+        List<Notice> notices = new ArrayList<>();
+        if (!converged) {
+            notices.add(Notice.of("filter.notConverged", Severity.WARNING, "filter"));
+        }
+        if (totalFlow < 0) {
+            notices.add(Notice.of("filter.flowsBackward", Severity.WARNING, "filter", -totalFlow * 60e3 + " L/min"));
+        }
+        if (!elementValve.present() && !blockValve.present()) {
+            String drop = Math.round(elementDrop() / 1e3) + " kPa";
+            notices.add(Notice.of("filter.noBypassValve", Severity.CAUTION, "filter", drop));
+        }
+        return List.copyOf(notices);
     }
 
     /** Flow that is unaccounted for, relative to the total flow [1]. */

@@ -1,0 +1,87 @@
+package org.coldpleat.model.coldstart;
+
+import java.util.Objects;
+import java.util.Optional;
+import org.coldpleat.model.circuit.EngineCircuit;
+import org.coldpleat.model.circuit.OperatingPoint;
+import org.coldpleat.model.filter.FilterAssembly;
+import org.coldpleat.model.filter.FilterState;
+
+/**
+ * An engine with one filter on it.
+ *
+ * @param circuit engine; its series element is the filter's law
+ * @param filter the filter itself, for its inner state
+ */
+public record FilterOnEngine(EngineCircuit circuit, FilterAssembly filter) {
+    public FilterOnEngine {
+        Objects.requireNonNull(circuit, "circuit");
+        Objects.requireNonNull(filter, "filter");
+    }
+
+    /** Puts a filter on an engine, in place of the series element the circuit has. */
+    public static FilterOnEngine mount(FilterAssembly filter, EngineCircuit circuit) {
+        return new FilterOnEngine(circuit.withFilter(filter.law()), filter);
+    }
+
+    /**
+     * Engine and filter at one speed and temperature.
+     *
+     * @param point of the circuit
+     * @param filter inner state at that flow
+     */
+    public record State(OperatingPoint point, FilterState filter) {
+        /** Whether both were found. */
+        public boolean isAnswer() {
+            return point.status().isAnswer() && filter.converged();
+        }
+    }
+
+    /**
+     * Steady state.
+     *
+     * @param speed of the pump [rev/s], at least 0
+     * @param temperature of the sump [K]
+     * @param near a state expected to be near; changes the time taken only
+     */
+    public State solve(double speed, double temperature, Optional<State> near) {
+        OperatingPoint point = circuit.solve(speed, temperature, near.map(State::point));
+        return new State(
+                point, filter.solve(point.filterFlow(), circuit.lubricant().at(temperature)));
+    }
+
+    /** Steady state without a state to start from. */
+    public State solve(double speed, double temperature) {
+        return solve(speed, temperature, Optional.empty());
+    }
+
+    /**
+     * Difference over opening pressure of the leading bypass valve as a function of temperature at one speed; NaN where
+     * there is no answer. Each value starts from the one before, so one thread at a time may use it.
+     */
+    public OpeningFinder.Ratio ratioAt(double speed) {
+        return new RatioOverTemperature(this, speed);
+    }
+
+    /** Keeps the last state as the next start. */
+    private static final class RatioOverTemperature implements OpeningFinder.Ratio {
+        private final FilterOnEngine engine;
+        private final double speed;
+        private Optional<State> last = Optional.empty();
+
+        RatioOverTemperature(FilterOnEngine engine, double speed) {
+            this.engine = engine;
+            this.speed = speed;
+        }
+
+        @Override
+        public double at(double temperature) {
+            State state = engine.solve(speed, temperature, last);
+            if (!state.isAnswer()) {
+                return Double.NaN;
+            }
+            last = Optional.of(state);
+            return state.filter().leadingValve().ratio();
+        }
+    }
+}

@@ -1,0 +1,271 @@
+package org.coldpleat.model.coldstart;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.coldpleat.model.flow.Require;
+import org.coldpleat.shared.source.Source;
+import org.coldpleat.shared.source.Validity;
+
+/**
+ * Finds every interval of temperature in which a bypass valve is open. Looks at a grid; splits any cell in which the curve
+ * could still cross the limit, judged by its steepness next door; follows every highest point below the limit and every
+ * lowest point above it to its extremum; then closes in on each crossing.
+ *
+ * @param low lowest temperature [K]
+ * @param high highest temperature [K], above low
+ * @param gridStep first step [K], above 0
+ * @param finestStep cells are not split below this width [K], above 0
+ * @param tolerance of the interval ends [K], above 0
+ */
+@Source("derived here: grid, slope-guided bisection, golden section, Illinois variant of regula falsi")
+@Validity("finds intervals and gaps as wide as finestStep where the ratio comes within its local slope of 1; a spike "
+        + "narrower than the grid on a flat curve far from 1 would be missed")
+public record OpeningFinder(double low, double high, double gridStep, double finestStep, double tolerance) {
+    private static final double GOLDEN = (3 - Math.sqrt(5)) / 2;
+    private static final double STEEPER = 2;
+
+    /** Difference across the valve over its opening pressure, as a function of temperature. */
+    @FunctionalInterface
+    public interface Ratio {
+        /** The ratio [1] at a temperature [K]; above 1 is open, NaN is no answer. */
+        double at(double temperature);
+    }
+
+    public OpeningFinder {
+        Require.positive("low", low, "K");
+        Require.positive("high minus low", high - low, "K");
+        Require.positive("gridStep", gridStep, "K");
+        Require.positive("finestStep", finestStep, "K");
+        Require.positive("tolerance", tolerance, "K");
+    }
+
+    /** From -40 to 150 C, the range of the oil laws: steps of 4 K, split down to 0.1 K, ends to 1 mK. */
+    public static OpeningFinder overOilRange() {
+        return new OpeningFinder(233.15, 423.15, 4, 0.1, 1e-3);
+    }
+
+    /** Finds all openings of a valve. */
+    public Openings find(Ratio ratio) {
+        Search search = new Search(ratio);
+        search.lookAtGrid();
+        search.splitDoubtfulCells();
+        search.followExtrema();
+        return search.answer();
+    }
+
+    /** One search: the points looked at so far. */
+    private final class Search {
+        private final Ratio ratio;
+        private final TreeMap<Double, Double> points = new TreeMap<>();
+        private int evaluations;
+        private int unresolved;
+
+        Search(Ratio ratio) {
+            this.ratio = ratio;
+        }
+
+        private double look(double temperature) {
+            double value = ratio.at(temperature) - 1;
+            evaluations++;
+            if (Double.isNaN(value)) {
+                unresolved++;
+            } else {
+                points.put(temperature, value);
+            }
+            return value;
+        }
+
+        void lookAtGrid() {
+            int cells = (int) Math.ceil((high - low) / gridStep);
+            for (int i = cells; i >= 0; i--) {
+                look(low + (high - low) * i / cells);
+            }
+        }
+
+        /** A cell is in doubt when a curve a few times as steep as its surroundings could reach 0 and return within it. */
+        void splitDoubtfulCells() {
+            boolean split = true;
+            while (split) {
+                split = false;
+                List<Double> middles = new ArrayList<>();
+                double[] t = keys();
+                double[] v = values();
+                for (int i = 0; i + 1 < t.length; i++) {
+                    double width = t[i + 1] - t[i];
+                    boolean crossing = v[i] > 0 != v[i + 1] > 0;
+                    double steepness = STEEPER * steepnessAround(t, v, i);
+                    boolean reachable = Math.abs(v[i]) + Math.abs(v[i + 1]) < steepness * width;
+                    if (!crossing && reachable && width > finestStep) {
+                        middles.add(0.5 * (t[i] + t[i + 1]));
+                    }
+                }
+                for (double middle : middles) {
+                    split |= !Double.isNaN(look(middle));
+                }
+            }
+        }
+
+        private double steepnessAround(double[] t, double[] v, int cell) {
+            double steepest = 0;
+            for (int j = Math.max(0, cell - 1); j <= Math.min(t.length - 2, cell + 1); j++) {
+                steepest = Math.max(steepest, Math.abs(v[j + 1] - v[j]) / (t[j + 1] - t[j]));
+            }
+            return steepest;
+        }
+
+        void followExtrema() {
+            double[] t = keys();
+            double[] v = values();
+            for (int i = 0; i < t.length; i++) {
+                boolean first = i == 0;
+                boolean last = i == t.length - 1;
+                double before = first ? v[i] : v[i - 1];
+                double after = last ? v[i] : v[i + 1];
+                boolean peak = v[i] <= 0 && v[i] >= before && v[i] >= after;
+                boolean dip = v[i] > 0 && v[i] <= before && v[i] <= after && before > 0 && after > 0;
+                boolean inside = !first && !last;
+                if (inside && (peak || dip)) {
+                    follow(t[i - 1], t[i], t[i + 1], v[i], peak ? 1 : -1);
+                }
+            }
+            followGreatest();
+        }
+
+        /** The greatest ratio is reported, so its place is followed when open too. */
+        private void followGreatest() {
+            Map.Entry<Double, Double> top = greatest();
+            if (top == null || top.getValue() <= 0) {
+                return;
+            }
+            Double before = points.lowerKey(top.getKey());
+            Double after = points.higherKey(top.getKey());
+            if (before != null && after != null) {
+                golden(before, top.getKey(), after, top.getValue(), 1, false);
+            }
+        }
+
+        private void follow(double left, double middle, double right, double value, int sign) {
+            golden(left, middle, right, value, sign, true);
+        }
+
+        /** Golden section for the maximum of sign times value; may stop once the limit is crossed. */
+        private void golden(double left, double middle, double right, double value, int sign, boolean stop) {
+            double a = left;
+            double b = middle;
+            double c = right;
+            double best = sign * value;
+            while (c - a > 0.2 * finestStep) {
+                boolean wideLeft = b - a > c - b;
+                double x = wideLeft ? b - GOLDEN * (b - a) : b + GOLDEN * (c - b);
+                double at = sign * look(x);
+                if (Double.isNaN(at)) {
+                    return;
+                }
+                if (at > best) {
+                    a = wideLeft ? a : b;
+                    c = wideLeft ? b : c;
+                    b = x;
+                    best = at;
+                } else if (wideLeft) {
+                    a = x;
+                } else {
+                    c = x;
+                }
+                if (stop && sign * value <= 0 && best > 0) {
+                    return;
+                }
+            }
+        }
+
+        Openings answer() {
+            double[] t = keys();
+            double[] v = values();
+            List<Openings.Interval> intervals = new ArrayList<>();
+            double start = Double.NaN;
+            for (int i = 0; i < t.length; i++) {
+                boolean open = v[i] > 0;
+                boolean wasOpen = !Double.isNaN(start);
+                if (open && !wasOpen) {
+                    start = i == 0 ? t[0] : crossing(t[i - 1], v[i - 1], t[i], v[i]);
+                } else if (!open && wasOpen) {
+                    intervals.add(new Openings.Interval(start, crossing(t[i - 1], v[i - 1], t[i], v[i])));
+                    start = Double.NaN;
+                }
+            }
+            if (!Double.isNaN(start)) {
+                intervals.add(new Openings.Interval(start, t[t.length - 1]));
+            }
+            Map.Entry<Double, Double> top = greatest();
+            return new Openings(
+                    kind(intervals, t),
+                    intervals,
+                    low,
+                    high,
+                    top == null ? Double.NaN : top.getValue() + 1,
+                    top == null ? Double.NaN : top.getKey(),
+                    evaluations,
+                    unresolved);
+        }
+
+        private Openings.Kind kind(List<Openings.Interval> intervals, double[] t) {
+            if (t.length == 0) {
+                return Openings.Kind.UNKNOWN;
+            }
+            if (intervals.isEmpty()) {
+                return Openings.Kind.NEVER;
+            }
+            Openings.Interval first = intervals.get(0);
+            boolean coldHalf = intervals.size() == 1 && first.low() == t[0];
+            if (coldHalf && first.high() == t[t.length - 1]) {
+                return Openings.Kind.ALWAYS;
+            }
+            return coldHalf ? Openings.Kind.BELOW : Openings.Kind.INTERVALS;
+        }
+
+        /** Illinois iteration between a point that is open and one that is not. */
+        private double crossing(double left, double atLeft, double right, double atRight) {
+            double a = left;
+            double fa = atLeft;
+            double b = right;
+            double fb = atRight;
+            int side = 0;
+            while (b - a > tolerance) {
+                double x = (a * fb - b * fa) / (fb - fa);
+                double nudge = 0.4 * tolerance;
+                x = Math.min(Math.max(x, a + nudge), b - nudge);
+                double fx = ratio.at(x) - 1;
+                evaluations++;
+                if (Double.isNaN(fx)) {
+                    unresolved++;
+                    break;
+                }
+                if (fx > 0 == fb > 0) {
+                    b = x;
+                    fb = fx;
+                    fa = side == -1 ? 0.5 * fa : fa;
+                    side = -1;
+                } else {
+                    a = x;
+                    fa = fx;
+                    fb = side == 1 ? 0.5 * fb : fb;
+                    side = 1;
+                }
+            }
+            return 0.5 * (a + b);
+        }
+
+        private Map.Entry<Double, Double> greatest() {
+            return points.entrySet().stream().max(Map.Entry.comparingByValue()).orElse(null);
+        }
+
+        private double[] keys() {
+            return points.keySet().stream().mapToDouble(Double::doubleValue).toArray();
+        }
+
+        private double[] values() {
+            return points.values().stream().mapToDouble(Double::doubleValue).toArray();
+        }
+    }
+}
