@@ -1,6 +1,7 @@
 package org.coldpleat.model.coldstart;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -25,6 +26,15 @@ import org.coldpleat.shared.source.Validity;
 public record OpeningFinder(double low, double high, double gridStep, double finestStep, double tolerance) {
     private static final double GOLDEN = (3 - Math.sqrt(5)) / 2;
     private static final double STEEPER = 2;
+
+    /** Below this change of the ratio [1] a cell is flat to rounding. */
+    private static final double SMALLEST_REACH = 1e-9;
+
+    /** Accuracy of the greatest ratio, relative [1]. */
+    private static final double TOP_ACCURACY = 1e-3;
+
+    /** Peaks above this share of the highest grid point are followed for the greatest ratio [1]. */
+    private static final double NEARLY_TOP = 0.95;
 
     /** Difference across the valve over its opening pressure, as a function of temperature. */
     @FunctionalInterface
@@ -84,7 +94,6 @@ public record OpeningFinder(double low, double high, double gridStep, double fin
             }
         }
 
-        /** A cell is in doubt when a curve a few times as steep as its surroundings could reach 0 and return within it. */
         void splitDoubtfulCells() {
             boolean split = true;
             while (split) {
@@ -92,12 +101,9 @@ public record OpeningFinder(double low, double high, double gridStep, double fin
                 List<Double> middles = new ArrayList<>();
                 double[] t = keys();
                 double[] v = values();
+                double top = Arrays.stream(v).max().orElse(0);
                 for (int i = 0; i + 1 < t.length; i++) {
-                    double width = t[i + 1] - t[i];
-                    boolean crossing = v[i] > 0 != v[i + 1] > 0;
-                    double steepness = STEEPER * steepnessAround(t, v, i);
-                    boolean reachable = Math.abs(v[i]) + Math.abs(v[i + 1]) < steepness * width;
-                    if (!crossing && reachable && width > finestStep) {
+                    if (t[i + 1] - t[i] > finestStep && isDoubtful(t, v, i, top)) {
                         middles.add(0.5 * (t[i] + t[i + 1]));
                     }
                 }
@@ -105,6 +111,20 @@ public record OpeningFinder(double low, double high, double gridStep, double fin
                     split |= !Double.isNaN(look(middle));
                 }
             }
+        }
+
+        /**
+         * A cell is in doubt when a curve a few times as steep as its surroundings could reach 0, or rise above the highest
+         * point, and return within it. Cells with a crossing are in doubt too, since they may hold three.
+         */
+        private boolean isDoubtful(double[] t, double[] v, int cell, double top) {
+            double left = v[cell];
+            double right = v[cell + 1];
+            double reach = STEEPER * steepnessAround(t, v, cell) * (t[cell + 1] - t[cell]);
+            boolean crossing = left > 0 != right > 0;
+            boolean touching = Math.abs(left) + Math.abs(right) < reach && reach > SMALLEST_REACH;
+            boolean rising = 2 * top - left - right < reach && reach > TOP_ACCURACY * (top + 1);
+            return crossing || touching || rising;
         }
 
         private double steepnessAround(double[] t, double[] v, int cell) {
@@ -118,40 +138,23 @@ public record OpeningFinder(double low, double high, double gridStep, double fin
         void followExtrema() {
             double[] t = keys();
             double[] v = values();
-            for (int i = 0; i < t.length; i++) {
-                boolean first = i == 0;
-                boolean last = i == t.length - 1;
-                double before = first ? v[i] : v[i - 1];
-                double after = last ? v[i] : v[i + 1];
-                boolean peak = v[i] <= 0 && v[i] >= before && v[i] >= after;
-                boolean dip = v[i] > 0 && v[i] <= before && v[i] <= after && before > 0 && after > 0;
-                boolean inside = !first && !last;
-                if (inside && (peak || dip)) {
-                    follow(t[i - 1], t[i], t[i + 1], v[i], peak ? 1 : -1);
+            double top = Double.NEGATIVE_INFINITY;
+            for (double value : v) {
+                top = Math.max(top, value);
+            }
+            for (int i = 1; i + 1 < t.length; i++) {
+                boolean highest = v[i] >= v[i - 1] && v[i] >= v[i + 1];
+                boolean lowest = v[i] <= v[i - 1] && v[i] <= v[i + 1];
+                if (highest && (v[i] <= 0 || v[i] + 1 > NEARLY_TOP * (top + 1))) {
+                    golden(t[i - 1], t[i], t[i + 1], v[i], 1);
+                } else if (lowest && v[i] > 0) {
+                    golden(t[i - 1], t[i], t[i + 1], v[i], -1);
                 }
             }
-            followGreatest();
-        }
-
-        /** The greatest ratio is reported, so its place is followed when open too. */
-        private void followGreatest() {
-            Map.Entry<Double, Double> top = greatest();
-            if (top == null || top.getValue() <= 0) {
-                return;
-            }
-            Double before = points.lowerKey(top.getKey());
-            Double after = points.higherKey(top.getKey());
-            if (before != null && after != null) {
-                golden(before, top.getKey(), after, top.getValue(), 1, false);
-            }
-        }
-
-        private void follow(double left, double middle, double right, double value, int sign) {
-            golden(left, middle, right, value, sign, true);
         }
 
         /** Golden section for the maximum of sign times value; may stop once the limit is crossed. */
-        private void golden(double left, double middle, double right, double value, int sign, boolean stop) {
+        private void golden(double left, double middle, double right, double value, int sign) {
             double a = left;
             double b = middle;
             double c = right;
@@ -173,7 +176,7 @@ public record OpeningFinder(double low, double high, double gridStep, double fin
                 } else {
                     c = x;
                 }
-                if (stop && sign * value <= 0 && best > 0) {
+                if (sign * value <= 0 && best > 0) {
                     return;
                 }
             }
