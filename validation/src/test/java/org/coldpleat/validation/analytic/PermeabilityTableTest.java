@@ -12,6 +12,7 @@ import org.coldpleat.model.medium.KozenyCarmanPermeability;
 import org.coldpleat.model.medium.KuwabaraPermeability;
 import org.coldpleat.model.medium.SpielmanGorenPermeability;
 import org.coldpleat.model.medium.TomadakisRobertsonPermeability;
+import org.coldpleat.validation.TableRows;
 import org.junit.jupiter.api.Test;
 
 /** The permeability laws against their formulas evaluated independently (derived here). */

@@ -12,6 +12,7 @@ import org.coldpleat.model.pleat.PleatClosure;
 import org.coldpleat.model.pleat.PleatEnds;
 import org.coldpleat.model.pleat.PleatGeometry;
 import org.coldpleat.model.pleat.PleatPack;
+import org.coldpleat.validation.TableRows;
 import org.junit.jupiter.api.Test;
 
 /**

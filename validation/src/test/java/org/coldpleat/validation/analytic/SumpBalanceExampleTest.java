@@ -7,6 +7,7 @@ import org.coldpleat.model.loading.FiltrationRatio;
 import org.coldpleat.model.loading.SumpBalance;
 import org.coldpleat.model.loading.SumpFlows;
 import org.coldpleat.model.loading.SumpState;
+import org.coldpleat.validation.TableRows;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
 import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;

@@ -12,6 +12,7 @@ import org.coldpleat.model.medium.HappelPerpendicularPermeability;
 import org.coldpleat.model.medium.KuwabaraPermeability;
 import org.coldpleat.model.medium.MediumResistance;
 import org.coldpleat.model.medium.Solidity;
+import org.coldpleat.validation.TableRows;
 import org.junit.jupiter.api.Test;
 
 /** Air permeability figures of the trade, and measured mats and felts. */
@@ -19,7 +20,7 @@ class AirAndMatTest {
     private static final double AIR = 1.82e-5;
 
     private static double measured(String medium) {
-        for (Map<String, String> row : PublishedRows.read(AirAndMatTest.class, "fibrous_mats.csv")) {
+        for (Map<String, String> row : TableRows.read(AirAndMatTest.class, "fibrous_mats.csv")) {
             if (row.get("medium").equals(medium)) {
                 return Double.parseDouble(row.get("value"));
             }

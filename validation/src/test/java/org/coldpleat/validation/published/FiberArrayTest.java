@@ -15,12 +15,12 @@ import org.coldpleat.model.medium.GebartSquarePermeability;
 import org.coldpleat.model.medium.HappelParallelPermeability;
 import org.coldpleat.model.medium.HappelPerpendicularPermeability;
 import org.coldpleat.model.medium.KuwabaraPermeability;
+import org.coldpleat.validation.TableRows;
 import org.junit.jupiter.api.Test;
 
 /** Permeability laws of fiber arrays and mats against published and converged drags, Kozeny constants and experiments. */
 class FiberArrayTest {
-    private static final List<Map<String, String>> ARRAYS =
-            PublishedRows.read(FiberArrayTest.class, "periodic_arrays.csv");
+    private static final List<Map<String, String>> ARRAYS = TableRows.read(FiberArrayTest.class, "periodic_arrays.csv");
 
     /** F* = pi a^2/(c k): drag per fiber length over viscosity and superficial velocity. */
     private static double drag(DoubleUnaryOperator law, double solidity) {
@@ -104,7 +104,7 @@ class FiberArrayTest {
     @Test
     void happelCellModelGivesTheKozenyConstants() {
         // Happel and Brenner 1965; 0.1 % covers the rounding of four printed digits
-        for (Map<String, String> row : PublishedRows.read(FiberArrayTest.class, "happel_kozeny.csv")) {
+        for (Map<String, String> row : TableRows.read(FiberArrayTest.class, "happel_kozeny.csv")) {
             double porosity = Double.parseDouble(row.get("porosity"));
             double perpendicular =
                     kozeny(porosity, HappelPerpendicularPermeability.normalizedPermeability(1 - porosity));

@@ -6,6 +6,7 @@ import java.util.Map;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.QRDecomposition;
+import org.coldpleat.validation.TableRows;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -80,7 +81,7 @@ class SquareArrayFlowTest {
     @Test
     void freshSolutionConfirmsTheTable() {
         // Sangani and Acrivos 1982, table 1: 102.90 at 0.3 (converged 102.88), 532.55 at 0.5
-        for (Map<String, String> row : PublishedRows.read(SquareArrayFlowTest.class, "periodic_arrays.csv")) {
+        for (Map<String, String> row : TableRows.read(SquareArrayFlowTest.class, "periodic_arrays.csv")) {
             double solidity = Double.parseDouble(row.get("solidity"));
             if (row.get("square_converged").isEmpty() || solidity > 0.55) {
                 continue;

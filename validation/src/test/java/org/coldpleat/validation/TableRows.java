@@ -1,4 +1,4 @@
-package org.coldpleat.validation.analytic;
+package org.coldpleat.validation;
 
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -11,10 +11,11 @@ import java.util.List;
 import java.util.Map;
 
 /** Reads a table beside a test: comment lines start with #, the first other line names the columns. */
-final class TableRows {
+public final class TableRows {
     private TableRows() {}
 
-    static List<Map<String, String>> read(Class<?> beside, String name) {
+    /** Rows of a resource beside a class, cells by column name. */
+    public static List<Map<String, String>> read(Class<?> beside, String name) {
         List<Map<String, String>> rows = new ArrayList<>();
         try (BufferedReader reader =
                 new BufferedReader(new InputStreamReader(beside.getResourceAsStream(name), StandardCharsets.UTF_8))) {
