@@ -1,7 +1,6 @@
 package org.coldpleat.model.bench;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleFunction;
 import org.coldpleat.model.bench.BenchEstimate.Status;
@@ -213,38 +212,6 @@ public final class DrainTest {
         // both ends are read: d ln psi = hypot(dh/h1, dh/h2)/ln(h1/h2), expressed per relative change of the fall
         double sensitivity = Math.hypot(1 / firstHead, 1 / lastHead) / fallen * fall;
         return Plan.of(Kind.LENGTH, fall, duration, sensitivity, resolution, other, presentLnSigma, CAUTIONS);
-    }
-
-    /** Heads of the whole log for the logarithm of the resistance and the first head; remembers the last ones. */
-    private static final class HeadCurve implements RobustFit.Curve {
-        private final List<DrainReading> log;
-        private final Rig rig;
-        private final DoubleFunction<Fluid> oil;
-        private final double unit;
-        private final double firstHead;
-        private double[] lastParameters = {};
-        private double[] lastHeads = {};
-
-        HeadCurve(List<DrainReading> log, Rig rig, DoubleFunction<Fluid> oil, double unit, double firstHead) {
-            this.log = log;
-            this.rig = rig;
-            this.oil = oil;
-            this.unit = unit;
-            this.firstHead = firstHead;
-        }
-
-        double laminar(double[] parameters) {
-            return unit * Math.exp(parameters[0] - 1);
-        }
-
-        @Override
-        public double value(double[] predictors, double[] parameters) {
-            if (!Arrays.equals(parameters, lastParameters)) {
-                lastHeads = heads(laminar(parameters), firstHead * parameters[1], log, rig, oil);
-                lastParameters = parameters.clone();
-            }
-            return lastHeads[(int) predictors[0]];
-        }
     }
 
     private static BenchEstimate estimate(

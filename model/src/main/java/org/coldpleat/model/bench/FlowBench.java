@@ -1,7 +1,6 @@
 package org.coldpleat.model.bench;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
@@ -81,11 +80,13 @@ public final class FlowBench {
 
     /** Evaluates a log with oil properties as a function of temperature [K]. */
     public static Result evaluate(Readings readings, DoubleFunction<Fluid> oil) {
-        Fitted filter = fit(readings.rows, readings, oil, readings.compression);
-        Optional<Fitted> head =
-                readings.tare.isEmpty() ? Optional.empty() : Optional.of(fit(readings.tare, readings, oil, false));
+        FlowFit filter = FlowFit.of(readings.rows, readings, oil, readings.compression);
+        Optional<FlowFit> head = readings.tare.isEmpty()
+                ? Optional.empty()
+                : Optional.of(FlowFit.of(readings.tare, readings, oil, false));
         List<Notice> notices = new ArrayList<>();
-        if (!filter.result.converged() || head.map(h -> !h.result.converged()).orElse(false)) {
+        if (!filter.result().converged()
+                || head.map(h -> !h.result().converged()).orElse(false)) {
             notices.add(Notice.of("bench.notConverged", Severity.WARNING, "flow bench"));
             return refused(filter, notices);
         }
@@ -101,7 +102,7 @@ public final class FlowBench {
         double inertialUncertainty = filter.inertialUncertainty();
         Status status = Status.USABLE;
         if (head.isPresent()) {
-            Fitted h = head.get();
+            FlowFit h = head.get();
             laminar -= h.laminar();
             inertial -= h.inertial();
             inertialUncertainty = Math.hypot(inertialUncertainty, h.inertialUncertainty());
@@ -142,9 +143,9 @@ public final class FlowBench {
                 laminar,
                 readings.rows.size(),
                 corrections,
-                filter.result.outliers(),
+                filter.result().outliers(),
                 notices);
-        return new Result(estimate, inertial, inertialUncertainty, filter.compression(), filter.result);
+        return new Result(estimate, inertial, inertialUncertainty, filter.compression(), filter.result());
     }
 
     /**
@@ -180,13 +181,13 @@ public final class FlowBench {
                 CAUTIONS);
     }
 
-    private static Result refused(Fitted filter, List<Notice> notices) {
-        return new Result(BenchEstimate.refused(notices), 0, 0, 0, filter.result);
+    private static Result refused(FlowFit filter, List<Notice> notices) {
+        return new Result(BenchEstimate.refused(notices), 0, 0, 0, filter.result());
     }
 
-    private static List<Notice> findings(Fitted filter, int rows) {
+    private static List<Notice> findings(FlowFit filter, int rows) {
         List<Notice> notices = new ArrayList<>();
-        RobustFit.Result fit = filter.result;
+        RobustFit.Result fit = filter.result();
         if (!fit.outliers().isEmpty()) {
             notices.add(Notice.of("bench.outliers", Severity.WARNING, "flow bench", Text.rows(fit.outliers())));
         }
@@ -219,82 +220,5 @@ public final class FlowBench {
                                 / oil.apply(r.temperature() - 0.5).dynamicViscosity())))
                 .max()
                 .orElseThrow();
-    }
-
-    /** Parameters are fitted as multiples of units of the size to expect. */
-    private record Fitted(RobustFit.Result result, double laminarUnit, double inertialUnit, double compressionUnit) {
-        double laminar() {
-            return laminarUnit * result.parameters()[0];
-        }
-
-        double laminarUncertainty() {
-            return laminarUnit * result.standardUncertainty(0);
-        }
-
-        double inertial() {
-            return inertialUnit > 0 ? inertialUnit * result.parameters()[1] : 0;
-        }
-
-        double inertialUncertainty() {
-            return inertialUnit > 0 ? inertialUnit * result.standardUncertainty(1) : 0;
-        }
-
-        double compression() {
-            int last = result.parameters().length - 1;
-            return compressionUnit > 0 ? compressionUnit * result.parameters()[last] : 0;
-        }
-    }
-
-    private static Fitted fit(List<FlowRow> rows, Readings readings, DoubleFunction<Fluid> oil, boolean compression) {
-        int count = rows.size();
-        double[][] predictors = new double[count][];
-        double[] pressures = new double[count];
-        double[] uncertainties = new double[count];
-        double[] ratios = new double[count];
-        double inertialUnit = Double.MAX_VALUE;
-        double largest = 0;
-        for (int i = 0; i < count; i++) {
-            FlowRow row = rows.get(i);
-            Fluid fluid = oil.apply(row.temperature());
-            double viscous = fluid.dynamicViscosity() * row.flowRate();
-            double inertia = fluid.density() * row.flowRate() * row.flowRate();
-            predictors[i] = new double[] {viscous, inertia};
-            pressures[i] = row.pressureDifference();
-            uncertainties[i] =
-                    Math.hypot(readings.pressureUncertainty, row.pressureDifference() * readings.flowUncertainty);
-            ratios[i] = Math.max(row.pressureDifference(), readings.pressureUncertainty) / viscous;
-            largest = Math.max(largest, Math.abs(row.pressureDifference()));
-            inertialUnit = Math.min(inertialUnit, Math.max(row.pressureDifference(), 1e-3) / inertia);
-        }
-        Arrays.sort(ratios);
-        double laminarUnit = ratios[count / 2];
-        double compressionUnit = compression && count > 3 ? 1 / largest : 0;
-        Fitted both = fit(predictors, pressures, uncertainties, laminarUnit, inertialUnit, compressionUnit);
-        return both.result.converged() && both.inertial() < 0
-                ? fit(predictors, pressures, uncertainties, laminarUnit, 0, compressionUnit)
-                : both;
-    }
-
-    private static Fitted fit(
-            double[][] predictors,
-            double[] pressures,
-            double[] uncertainties,
-            double laminarUnit,
-            double inertialUnit,
-            double compressionUnit) {
-        int inertialPlace = inertialUnit > 0 ? 1 : -1;
-        int compressionPlace = compressionUnit > 0 ? inertialPlace < 0 ? 1 : 2 : -1;
-        double[] start = new double[1 + (inertialPlace > 0 ? 1 : 0) + (compressionPlace > 0 ? 1 : 0)];
-        Arrays.fill(start, 0.1);
-        start[0] = 1;
-        RobustFit.Curve curve = (x, p) -> {
-            double viscous = laminarUnit * p[0] * x[0];
-            double inertia = inertialPlace > 0 ? inertialUnit * p[inertialPlace] * x[1] : 0;
-            double squeeze = compressionPlace > 0 ? 1 + compressionUnit * p[compressionPlace] * viscous : 1;
-            return viscous * squeeze + inertia;
-        };
-        RobustFit.Result result =
-                RobustFit.fit(curve, predictors, pressures, uncertainties, start, RobustFit.Loss.HUBER);
-        return new Fitted(result, laminarUnit, inertialUnit, compressionUnit);
     }
 }

@@ -61,4 +61,23 @@ public record Repeats(
         }
         return new TDistribution(count - 1).inverseCumulativeProbability(0.975) / Math.sqrt(count);
     }
+
+    /**
+     * Readings needed for the mean to be known so well.
+     *
+     * @param standardDeviation of one reading
+     * @param halfWidth wanted of the 95 % interval, in the same unit, at least a thirtieth of the deviation
+     * @return smallest number, at least 2
+     */
+    public static int needed(double standardDeviation, double halfWidth) {
+        if (!(standardDeviation >= 0) || !(halfWidth > 0) || standardDeviation > 30 * halfWidth) {
+            throw new IllegalArgumentException("halfWidth must be above 0 and at least 1/30 of the deviation, was "
+                    + halfWidth + " with " + standardDeviation);
+        }
+        int count = 2;
+        while (halfWidthFactor(count) * standardDeviation > halfWidth) {
+            count++;
+        }
+        return count;
+    }
 }

@@ -3,6 +3,7 @@ package org.coldpleat.validation.published;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import org.coldpleat.model.bench.RobustFit;
 import org.coldpleat.model.confidence.FirstOrder;
 import org.coldpleat.model.confidence.Model;
 import org.coldpleat.model.confidence.Outcomes;
@@ -172,5 +173,57 @@ class UncertaintyExamplesTest {
         double[] shortest = drawn.shortestInterval(0.95);
         assertEquals(1.0834, shortest[0], 0.004);
         assertEquals(1.3825, shortest[1], 0.004);
+    }
+
+    /**
+     * JCGM 100:2008, H.3: calibration line of a thermometer, correction b = y1 + y2 (t - 20 degC), readings of table H.6
+     * (from memory; they reproduce the printed results): y1 = -0.1712 degC, y2 = 0.00218, s(y1) = 0.0029, s(y2) =
+     * 0.00067, r = -0.930, s = 0.0035; at 30 degC b = -0.1494 with u = 0.0041.
+     */
+    @Test
+    void thermometerCalibrationLine() {
+        double[] t = {21.521, 22.012, 22.512, 23.003, 23.507, 23.999, 24.513, 25.002, 25.503, 26.010, 26.511};
+        double[] b = {-0.171, -0.169, -0.166, -0.159, -0.164, -0.165, -0.156, -0.157, -0.159, -0.161, -0.160};
+        double[][] x = new double[t.length][];
+        double[] ones = new double[t.length];
+        for (int i = 0; i < t.length; i++) {
+            x[i] = new double[] {t[i] - 20};
+            ones[i] = 1;
+        }
+        RobustFit.Result line = RobustFit.fit(
+                (u, y) -> y[0] + y[1] * u[0], x, b, ones, new double[] {-0.1, 0.01}, RobustFit.Loss.LEAST_SQUARES);
+        // half a unit of each last printed digit
+        assertEquals(-0.1712, line.parameters()[0], 0.00005);
+        assertEquals(0.00218, line.parameters()[1], 0.000005);
+        assertEquals(0.0029, line.scatterUncertainty(0), 0.00005);
+        assertEquals(0.00067, line.scatterUncertainty(1), 0.000005);
+        assertEquals(0.0035, line.scatter(), 0.00005);
+        double[][] c = line.unscaled();
+        double correlation = c[0][1] / Math.sqrt(c[0][0] * c[1][1]);
+        assertEquals(-0.930, correlation, 0.0005);
+        double[] u = {line.scatterUncertainty(0), line.scatterUncertainty(1)};
+        FirstOrder at30 =
+                FirstOrder.propagate(y -> new double[] {y[0] + 10 * y[1]}, line.parameters(), u, new double[][] {
+                    {1, correlation}, {correlation, 1}
+                });
+        assertEquals(-0.1494, at30.answers()[0], 0.00005);
+        assertEquals(0.0041, at30.standardUncertainty(0), 0.00005);
+    }
+
+    /**
+     * JCGM 101:2008, 9.4.2.2: comparison loss X1^2 + X2^2 of a power meter, both 0 with u = 0.005. First order gives no
+     * uncertainty at all; the distribution is exponential: estimate 50e-6, u = 50e-6, shortest 95 % interval 0 to 150e-6.
+     */
+    @Test
+    void comparisonLossAtZero() {
+        Model loss = x -> new double[] {x[0] * x[0] + x[1] * x[1]};
+        List<Unknown> unknowns = List.of(normal("real", 0, 0.005), normal("imaginary", 0, 0.005));
+        assertEquals(0, FirstOrder.propagate(loss, unknowns).standardUncertainty(0), 1e-12);
+        Outcomes drawn = draw(loss, unknowns);
+        assertEquals(50e-6 * Math.log(2), drawn.median(), 0.1e-6); // exact for this distribution
+        assertEquals(50e-6, drawn.standardDeviation(), 0.5e-6);
+        double[] shortest = drawn.shortestInterval(0.95);
+        assertEquals(0, shortest[0], 0.1e-6);
+        assertEquals(150e-6, shortest[1], 0.8e-6);
     }
 }
