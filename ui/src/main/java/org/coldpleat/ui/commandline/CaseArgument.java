@@ -47,6 +47,10 @@ final class CaseArgument {
         requireName("error.state", state, opened.states());
     }
 
+    static void requireQuantity(List<String> explainable, String quantity) {
+        requireName("error.quantity", quantity, explainable);
+    }
+
     private static void requireName(String key, String written, List<String> known) {
         if (known.contains(written)) {
             return;

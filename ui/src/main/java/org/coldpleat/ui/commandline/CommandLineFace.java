@@ -54,11 +54,16 @@ public final class CommandLineFace {
         return ExitCode.USAGE;
     }
 
-    private static int failure(Console console, Exception e) throws Exception {
+    /** An error of ours is told in one line; whoever wants to mend it sets {@code COLDPLEAT_TRACE} to see where. */
+    private static int failure(Console console, Exception e) {
         if (e instanceof Stop stop) {
             console.message(Texts.get("error.stop", stop.getMessage()));
             return stop.exitCode();
         }
-        throw e;
+        console.message(Texts.get("error.internal", e));
+        if (System.getenv("COLDPLEAT_TRACE") != null) {
+            e.printStackTrace(console.err());
+        }
+        return ExitCode.FAILURE;
     }
 }

@@ -185,7 +185,7 @@ final class CompareText {
     private void verdicts() {
         section("compare.verdicts");
         for (Verdict verdict : comparison.verdicts()) {
-            paragraph("  ", Sentences.of(verdict));
+            paragraph(verdict.code().startsWith("reason.") ? "      " : "  - ", Sentences.of(verdict));
         }
         if (comparison.verdicts().isEmpty()) {
             paragraph("  ", Texts.get("compare.noVerdict"));

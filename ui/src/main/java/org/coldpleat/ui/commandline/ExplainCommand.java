@@ -42,6 +42,9 @@ final class ExplainCommand implements Callable<Integer> {
         if (state != null) {
             CaseArgument.requireState(opened, state);
         }
+        if (quantity != null) {
+            CaseArgument.requireQuantity(service.explainable(), quantity);
+        }
         console.result(ExplainText.of(
                 service.explain(opened, candidate, Optional.ofNullable(state), Optional.ofNullable(quantity)), units));
         return ExitCode.DONE;

@@ -1,5 +1,6 @@
 package org.coldpleat.ui.commandline;
 
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.shared.quantity.Kind;
@@ -30,6 +31,9 @@ final class PointCommand implements Callable<Integer> {
         @Option(names = "--state", paramLabel = "NAME", descriptionKey = "point.state")
         private String state;
     }
+
+    /** Statuses with numbers that may be used. */
+    private static final Set<String> ANSWERS = Set.of("CONVERGED", "NO_FLOW");
 
     private final CaseService service;
     private final Console console;
@@ -66,7 +70,7 @@ final class PointCommand implements Callable<Integer> {
                     case TEXT -> PointText.of(point, units);
                     case JSON -> PointJson.of(point);
                 });
-        if (!Double.isFinite(point.pressureDrop()) || !Double.isFinite(point.flow())) {
+        if (!ANSWERS.contains(point.status())) {
             throw new Stop(
                     ExitCode.NO_ANSWER,
                     Texts.get("error.noAnswer", Texts.getOr("status." + point.status(), point.status())));

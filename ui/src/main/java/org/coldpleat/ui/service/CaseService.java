@@ -1,6 +1,7 @@
 package org.coldpleat.ui.service;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
@@ -8,7 +9,6 @@ import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.PointResult;
-import org.coldpleat.shared.casefile.CaseReader;
 
 /**
  * The one door from both faces to the model. Every method is pure apart from {@link #open}, which reads one file, and
@@ -16,15 +16,16 @@ import org.coldpleat.shared.casefile.CaseReader;
  */
 public final class CaseService {
     private final Function<Path, Opening> opener;
+    private final List<String> explainable;
 
     /** The service over the case reader and the model. */
     public static CaseService standard() {
-        return new CaseService(file -> Opening.failed(
-                CaseReader.read(file).problems().stream().map(Problem::of).toList()));
+        return new CaseService(ModelCases::open, ModelCases.explainable());
     }
 
-    CaseService(Function<Path, Opening> opener) {
+    CaseService(Function<Path, Opening> opener, List<String> explainable) {
         this.opener = Objects.requireNonNull(opener, "opener");
+        this.explainable = List.copyOf(explainable);
     }
 
     /**
@@ -71,6 +72,11 @@ public final class CaseService {
     public MapResult map(OpenedCase opened, String candidate) {
         requireCandidate(opened, candidate);
         return opened.runs().map(candidate);
+    }
+
+    /** Names of the numbers that can be explained. */
+    public List<String> explainable() {
+        return explainable;
     }
 
     /**

@@ -78,7 +78,7 @@ class CommandLineTest {
         assertEquals(ExitCode.USAGE, state.code());
         assertTrue(state.err().contains("did you mean \"idle after start\"?"), state.err());
         Run far = run("map", "good.yaml", "--candidate", "xyzzyxyzzy");
-        assertTrue(far.err().contains("it has: Blue can, "), far.err());
+        assertTrue(far.err().contains("there is: Blue can, "), far.err());
     }
 
     @ParameterizedTest

@@ -41,14 +41,19 @@ public final class FixtureCase {
 
     /** A service that knows the files {@code good.yaml}, {@code bad.yaml} and {@code unresolved.yaml}. */
     public static CaseService service() {
-        return new CaseService(file -> switch (file.getFileName().toString()) {
-            case "good.yaml" -> Opening.of(opened(false));
-            case "unresolved.yaml" -> Opening.of(opened(true));
-            default ->
-                Opening.failed(List.of(
-                        new Problem(12, "candidates[0].pleats.count", "must be a whole number from 4 to 400, was 3"),
-                        new Problem(0, "", "the file has no oil")));
-        });
+        return new CaseService(
+                file -> switch (file.getFileName().toString()) {
+                    case "good.yaml" -> Opening.of(opened(false));
+                    case "unresolved.yaml" -> Opening.of(opened(true));
+                    default ->
+                        Opening.failed(List.of(
+                                new Problem(
+                                        12,
+                                        "candidates[0].pleats.count",
+                                        "must be a whole number from 4 to 400, was 3"),
+                                new Problem(0, "", "the file has no oil")));
+                },
+                List.of("openingTemperature", "mediumArea"));
     }
 
     private static OpenedCase opened(boolean unresolved) {
