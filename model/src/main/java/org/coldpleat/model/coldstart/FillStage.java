@@ -1,0 +1,117 @@
+package org.coldpleat.model.coldstart;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.coldpleat.model.circuit.EngineCircuit;
+import org.coldpleat.model.circuit.OperatingPoint;
+import org.coldpleat.model.circuit.Relief;
+import org.coldpleat.model.circuit.SolveStatus;
+import org.coldpleat.model.flow.BracketedNewton;
+import org.coldpleat.model.flow.Drop;
+import org.coldpleat.model.flow.Fluid;
+import org.coldpleat.model.flow.PressureDropLaw;
+import org.coldpleat.shared.source.Source;
+import org.coldpleat.shared.source.Validity;
+
+/**
+ * Circuit while the gallery is still empty: no pressure behind the filter, so the pump pressure is the filter's drop, and
+ * only the pump and relief valves that sense its outlet limit it, {@code dp = min(drop of the delivery, p_r)}.
+ */
+@Source("flow balance at the pump outlet with an empty gallery; derived here")
+@Validity("the front of the filling oil meets no resistance worth counting")
+final class FillStage {
+    private static final int MAX_STEPS = 200;
+    private static final double TOLERANCE = 1e-13;
+
+    private FillStage() {}
+
+    /** Operating point with an empty gallery; the filter's law holds the element's oil already. */
+    static OperatingPoint solve(EngineCircuit engine, PressureDropLaw filter, double speed, double temperature) {
+        Fluid fluid = engine.lubricant().at(temperature);
+        double viscosity = fluid.dynamicViscosity();
+        double most = engine.pump().delivery(speed, 0, viscosity);
+        BracketedNewton newton = new BracketedNewton(0, most, 0.5 * most);
+        SolveStatus status = speed == 0 ? SolveStatus.NO_FLOW : SolveStatus.MAX_ITERATIONS;
+        double flow = 0;
+        double pressure = 0;
+        double delivered = 0;
+        double surplus = 0;
+        boolean held = false;
+        for (int i = 0; i < MAX_STEPS && speed > 0; i++) {
+            flow = newton.point();
+            Drop drop = filter.at(flow, fluid);
+            pressure = drop.pressureDrop();
+            delivered = engine.pump().delivery(speed, pressure, viscosity);
+            surplus = delivered - flow;
+            double slope = engine.pump().deliverySlope(speed, pressure, viscosity) * drop.slope() - 1;
+            double excess = Double.NEGATIVE_INFINITY;
+            double excessSlope = 1;
+            for (Relief relief : engine.reliefs()) {
+                if (relief.sensing() == Relief.Sensing.PUMP_OUTLET && relief.law().isPresent()) {
+                    surplus -= relief.law().get().flowRate(pressure, fluid);
+                    slope -= relief.law().get().flowSlope(pressure, fluid) * drop.slope();
+                } else if (relief.sensing() == Relief.Sensing.PUMP_OUTLET) {
+                    double over = pressure / relief.setPressure() - 1;
+                    excessSlope = over > excess ? drop.slope() / relief.setPressure() : excessSlope;
+                    excess = Math.max(over, excess);
+                }
+            }
+            held = Math.abs(excess) <= TOLERANCE && surplus > 0;
+            boolean shut = Math.abs(surplus) <= TOLERANCE * delivered && excess <= TOLERANCE;
+            if (held || shut || newton.isExhausted()) {
+                status = SolveStatus.CONVERGED;
+                break;
+            }
+            double proposal = flow - surplus / slope;
+            if (excess != Double.NEGATIVE_INFINITY) {
+                proposal = Math.min(proposal, flow - excess / excessSlope);
+            }
+            newton.step(surplus > 0 && excess < 0 ? 1 : -1, proposal, Math.abs(proposal - flow));
+        }
+        if (!Double.isFinite(pressure)) {
+            status = SolveStatus.NOT_FINITE;
+        }
+        return new OperatingPoint(
+                status,
+                speed,
+                temperature,
+                pressure,
+                0,
+                0,
+                delivered,
+                reliefFlows(engine, pressure, fluid, delivered - flow, held),
+                flow,
+                pressure,
+                0,
+                0,
+                0,
+                temperature,
+                false,
+                speed > 0 && engine.pump().isSuctionLimited(speed, pressure, viscosity),
+                OperatingPoint.Residuals.ZERO,
+                0);
+    }
+
+    /** Flow of each relief valve; what the lawful ones leave of the dumped flow is the ideal valve's that holds. */
+    private static List<Double> reliefFlows(
+            EngineCircuit engine, double pressure, Fluid fluid, double dumped, boolean held) {
+        List<Double> flows = new ArrayList<>();
+        double rest = dumped;
+        int holding = -1;
+        double lowest = Double.POSITIVE_INFINITY;
+        for (Relief relief : engine.reliefs()) {
+            boolean senses = relief.sensing() == Relief.Sensing.PUMP_OUTLET;
+            double flow = senses && relief.law().isPresent() ? relief.law().get().flowRate(pressure, fluid) : 0;
+            if (senses && relief.law().isEmpty() && relief.setPressure() < lowest) {
+                lowest = relief.setPressure();
+                holding = flows.size();
+            }
+            rest -= flow;
+            flows.add(flow);
+        }
+        if (held && holding >= 0) {
+            flows.set(holding, Math.max(0, rest));
+        }
+        return flows;
+    }
+}

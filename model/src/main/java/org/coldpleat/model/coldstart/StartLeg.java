@@ -1,0 +1,269 @@
+package org.coldpleat.model.coldstart;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.hipparchus.analysis.UnivariateFunction;
+import org.hipparchus.analysis.solvers.BracketedUnivariateSolver;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.hipparchus.ode.ODEState;
+import org.hipparchus.ode.ODEStateAndDerivative;
+import org.hipparchus.ode.OrdinaryDifferentialEquation;
+import org.hipparchus.ode.events.Action;
+import org.hipparchus.ode.events.AdaptableInterval;
+import org.hipparchus.ode.events.ODEEventDetector;
+import org.hipparchus.ode.events.ODEEventHandler;
+import org.hipparchus.ode.nonstiff.DormandPrince54Integrator;
+import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
+import org.hipparchus.ode.nonstiff.EmbeddedRungeKuttaIntegrator;
+import org.hipparchus.ode.sampling.ODEStateInterpolator;
+
+/**
+ * Smooth stretch of a start between two changes of the discrete state: one integration that ends at its target time or
+ * where the first switch changes. Watches the valves that are shut for a swing to their opening pressure and back within
+ * one step, which no sign at the step ends shows.
+ */
+final class StartLeg {
+    /** Longest step [s], so that the series stays readable. */
+    private static final double LONGEST_STEP = 30;
+
+    /** Tolerance below which the method of order 8 is the cheaper one [K]. */
+    private static final double FINE = 1e-7;
+
+    /** Growth of a step over the one before [1]; small, since the flushing of the element is stiff. */
+    private static final double GROWTH = 2;
+
+    private static final double SHORTEST_STEP = 1e-10;
+    private static final double EVENT_TIME = 1e-10;
+    private static final double EVENT_CHECK = 1e9;
+    private static final int EVENT_STEPS = 100;
+    /** Difference over opening pressure from which a shut valve is watched between steps [1]. */
+    private static final double WATCH_FROM = 0.7;
+
+    /** Excess over the opening pressure beyond which a swing between two step ends counts as an opening [1]. */
+    private static final double HIDDEN = 1e-9;
+
+    private static final double GOLDEN = (3 - Math.sqrt(5)) / 2;
+
+    private final StartPlant plant;
+    private final List<StartSwitch> switches;
+    private final List<StartSwitch.Bypass> valves;
+    private final double[] slopes;
+
+    /** Points at the step ends, the start not among them. */
+    final List<StartRun.Sample> samples = new ArrayList<>();
+
+    /**
+     * Highest point of a shut valve found between step ends.
+     *
+     * @param valve which
+     * @param ratio difference over opening pressure [1]
+     * @param sample state there
+     */
+    record Swing(int valve, double ratio, StartRun.Sample sample) {}
+
+    final List<Swing> swings = new ArrayList<>();
+
+    /** The switch that ended the leg, or null. */
+    StartSwitch ended;
+
+    /** Whether the leg ended because the gallery is full. */
+    boolean filled;
+
+    /** Time within a step at which a valve taken for shut would be open; NaN if none. */
+    double hidden = Double.NaN;
+
+    int evaluations;
+
+    StartLeg(StartPlant plant, List<StartSwitch> switches, List<StartSwitch.Bypass> valves) {
+        this.plant = plant;
+        this.switches = switches;
+        this.valves = valves;
+        slopes = new double[valves.size()];
+    }
+
+    /** Integrates and returns where it ended. */
+    ODEState run(double start, double[] state, double target) {
+        double[] absolute = tolerances(plant.spec);
+        double[] relative = new double[StartPlant.SIZE];
+        double shortest = Math.min(SHORTEST_STEP, 1e-3 * (target - start));
+        double longest = Math.min(LONGEST_STEP, target - start);
+        EmbeddedRungeKuttaIntegrator integrator = plant.spec.tolerance() < FINE
+                ? new DormandPrince853Integrator(shortest, longest, absolute, relative)
+                : new DormandPrince54Integrator(shortest, longest, absolute, relative);
+        integrator.setMaxGrowth(GROWTH);
+        for (StartSwitch item : switches) {
+            if (item.isLive()) {
+                integrator.addEventDetector(new Crossing(
+                        s -> item.value(plant.oil(s.getTime(), s.getPrimaryState()), moment(s)), increasing -> {
+                            if (increasing == item.isOn()) {
+                                return Action.CONTINUE;
+                            }
+                            ended = item;
+                            return Action.STOP;
+                        }));
+            }
+        }
+        if (plant.isFilling()) {
+            double volume = plant.spec.galleryVolume();
+            integrator.addEventDetector(new Crossing(
+                    s -> {
+                        double[] y = s.getPrimaryState();
+                        return (y[StartPlant.FILTERED] + y[StartPlant.UNFILTERED]) / volume - 1;
+                    },
+                    increasing -> {
+                        filled = true;
+                        return Action.STOP;
+                    }));
+        }
+        Arrays.fill(slopes, Double.NaN);
+        integrator.addStepHandler(this::watch);
+        ODEState end = integrator.integrate(new Equations(plant), new ODEState(start, state), target);
+        evaluations = integrator.getEvaluations();
+        return end;
+    }
+
+    private static double[] tolerances(StartUpSpec spec) {
+        double heat = spec.tolerance()
+                * spec.thermal().oilMass()
+                * spec.engine().lubricant().heatCapacity(spec.startTemperature());
+        double volume = spec.tolerance()
+                * 1e-2
+                * spec.thermal().oilMass()
+                / spec.engine().lubricant().at(spec.startTemperature()).density();
+        double[] absolute = new double[StartPlant.SIZE];
+        Arrays.fill(absolute, 0, StartPlant.PUMPED, spec.tolerance());
+        Arrays.fill(absolute, StartPlant.PUMPED, StartPlant.PUMP_WORK, volume);
+        Arrays.fill(absolute, StartPlant.PUMP_WORK, StartPlant.SIZE, heat);
+        return absolute;
+    }
+
+    private StartPlant.Moment moment(ODEStateAndDerivative state) {
+        return plant.at(state.getTime(), state.getPrimaryState());
+    }
+
+    private double ratio(StartSwitch.Bypass valve, ODEStateAndDerivative state) {
+        return valve.ratio(moment(state));
+    }
+
+    private void watch(ODEStateInterpolator step) {
+        ODEStateAndDerivative end = step.getCurrentState();
+        double from = step.getPreviousState().getTime();
+        double to = end.getTime();
+        for (int i = 0; i < valves.size(); i++) {
+            StartSwitch.Bypass valve = valves.get(i);
+            if (valve.isOn()) {
+                continue;
+            }
+            double last = ratio(valve, end);
+            double first = ratio(valve, step.getPreviousState());
+            if (Math.max(first, last) < WATCH_FROM) {
+                slopes[i] = Double.NaN;
+                continue;
+            }
+            double probe = 1e-3 * (to - from);
+            double rising = Double.isNaN(slopes[i])
+                    ? ratio(valve, step.getInterpolatedState(from + probe)) - first
+                    : slopes[i];
+            double falling = last - ratio(valve, step.getInterpolatedState(to - probe));
+            slopes[i] = falling;
+            if (rising > 0 && falling < 0) {
+                follow(step, valve, from, to);
+            }
+            if (last > 1 + HIDDEN && Double.isNaN(hidden) && ended != valve) {
+                hidden = to;
+            }
+        }
+        plant.requirePlausible(end.getPrimaryState());
+        samples.add(new StartRun.Sample(to, end.getPrimaryState().clone(), moment(end)));
+    }
+
+    /** Golden section toward the highest point of the ratio within a step. */
+    private void follow(ODEStateInterpolator step, StartSwitch.Bypass valve, double from, double to) {
+        double a = from;
+        double b = to;
+        double x = a + GOLDEN * (b - a);
+        double y = b - GOLDEN * (b - a);
+        double atX = ratio(valve, step.getInterpolatedState(x));
+        double atY = ratio(valve, step.getInterpolatedState(y));
+        while (b - a > 1e-7 * (to - from)) {
+            if (atX > atY) {
+                b = y;
+                y = x;
+                atY = atX;
+                x = a + GOLDEN * (b - a);
+                atX = ratio(valve, step.getInterpolatedState(x));
+            } else {
+                a = x;
+                x = y;
+                atX = atY;
+                y = b - GOLDEN * (b - a);
+                atY = ratio(valve, step.getInterpolatedState(y));
+            }
+        }
+        ODEStateAndDerivative top = step.getInterpolatedState(atX > atY ? x : y);
+        if (ratio(valve, top) > 1 + HIDDEN && Double.isNaN(hidden)) {
+            hidden = top.getTime();
+        }
+        swings.add(new Swing(
+                valve.which,
+                ratio(valve, top),
+                new StartRun.Sample(top.getTime(), top.getPrimaryState(), moment(top))));
+    }
+
+    /** The rates in the form the integrator wants. */
+    private record Equations(StartPlant plant) implements OrdinaryDifferentialEquation {
+        @Override
+        public int getDimension() {
+            return StartPlant.SIZE;
+        }
+
+        @Override
+        public double[] computeDerivatives(double time, double[] state) {
+            return plant.rates(time, state);
+        }
+    }
+
+    /** What to do at a crossing. */
+    @FunctionalInterface
+    private interface Answer {
+        Action at(boolean increasing);
+    }
+
+    /** A crossing of zero in the form the integrator wants. */
+    private static final class Crossing implements ODEEventDetector {
+        private final ToDoubleFunction<ODEStateAndDerivative> value;
+        private final ODEEventHandler handler;
+
+        Crossing(ToDoubleFunction<ODEStateAndDerivative> value, Answer answer) {
+            this.value = value;
+            handler = (state, detector, increasing) -> answer.at(increasing);
+        }
+
+        @Override
+        public AdaptableInterval getMaxCheckInterval() {
+            return AdaptableInterval.of(EVENT_CHECK);
+        }
+
+        @Override
+        public int getMaxIterationCount() {
+            return EVENT_STEPS;
+        }
+
+        @Override
+        public BracketedUnivariateSolver<UnivariateFunction> getSolver() {
+            return new BracketingNthOrderBrentSolver(0, EVENT_TIME, 0, 5);
+        }
+
+        @Override
+        public ODEEventHandler getHandler() {
+            return handler;
+        }
+
+        @Override
+        public double g(ODEStateAndDerivative state) {
+            return value.applyAsDouble(state);
+        }
+    }
+}

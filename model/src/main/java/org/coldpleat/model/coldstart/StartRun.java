@@ -1,0 +1,278 @@
+package org.coldpleat.model.coldstart;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.coldpleat.model.filter.FilterPart;
+import org.hipparchus.exception.MathRuntimeException;
+import org.hipparchus.ode.ODEState;
+
+/** One run through the schedule: leg after leg, with the discrete state settled in between. Used once. */
+final class StartRun {
+    /** Moment of the record. */
+    record Sample(double time, double[] state, StartPlant.Moment moment) {}
+
+    private static final int MOST_LEGS = 20_000;
+    private static final double SAME_TIME = 1e-9;
+    /** A shut valve this close below its opening pressure at its highest point is called touched [1]. */
+    private static final double TOUCH = 1e-4;
+
+    private final StartUpSpec spec;
+    private final StartPlant plant;
+    private final List<StartSwitch> switches = new ArrayList<>();
+    private final List<StartSwitch.Bypass> valves = new ArrayList<>();
+    private final List<StartEvent> events = new ArrayList<>();
+    private final StartSeries series;
+    private final Map<FilterPart, Peak> partPeaks = new EnumMap<>(FilterPart.class);
+    private Peak dropPeak = new Peak(0, 0);
+    private Peak ratioPeak = new Peak(0, 0);
+
+    private double time;
+    private double[] state;
+    private final double[] openSeconds = new double[2];
+    private double fillTime = Double.NaN;
+    private double[] atFill;
+    private int evaluations;
+    private double metalHeat;
+    private double oilHeat;
+
+    StartRun(StartUpSpec spec) {
+        this.spec = spec;
+        plant = new StartPlant(spec);
+        state = plant.initialState();
+        atFill = state.clone();
+        switches.addAll(switchesOf(plant));
+        for (StartSwitch item : switches) {
+            if (item instanceof StartSwitch.Bypass valve) {
+                valves.add(valve);
+            }
+        }
+        series = new StartSeries(plant, valves);
+        if (!plant.isFilling()) {
+            fillTime = 0;
+        }
+    }
+
+    /** All switches of a plant: bypass valves, their stops, relief valves, and the oil being hot. */
+    static List<StartSwitch> switchesOf(StartPlant plant) {
+        List<StartSwitch> found = new ArrayList<>();
+        for (int i = 0; i < 2; i++) {
+            int which = i;
+            plant.valve(i).ifPresent(valve -> {
+                found.add(new StartSwitch.Bypass(plant, which, valve));
+                found.add(new StartSwitch.Stop(plant, which));
+            });
+        }
+        for (int i = 0; i < plant.spec.engine().reliefs().size(); i++) {
+            found.add(
+                    new StartSwitch.ReliefValve(i, plant.spec.engine().reliefs().get(i)));
+        }
+        found.add(new StartSwitch.Hot(plant.spec.hotTemperature()));
+        return found;
+    }
+
+    StartUpResult run() {
+        StartStatus status;
+        try {
+            status = follow();
+        } catch (StartPlant.NotSolved missing) {
+            status = StartStatus.CIRCUIT_NOT_SOLVED;
+        } catch (MathRuntimeException stalled) {
+            status = StartStatus.STEP_TOO_SMALL;
+        }
+        return result(status);
+    }
+
+    private StartStatus follow() {
+        List<StartPhase> phases = spec.schedule().phases();
+        int index = 0;
+        double phaseEnd = phases.get(0).duration();
+        note(StartEvent.Kind.PHASE, 0, plant.at(time, state));
+        settle(null);
+        double detour = Double.NaN;
+        for (int legs = 0; legs < MOST_LEGS; legs++) {
+            double target = Math.min(spec.end(), phaseEnd);
+            if (detour > time + SAME_TIME) {
+                target = Math.min(target, detour);
+            }
+            if (target - time > SAME_TIME) {
+                StartLeg leg = new StartLeg(plant, switches, valves);
+                ODEState end = leg.run(time, state.clone(), target);
+                evaluations += leg.evaluations;
+                if (leg.hidden < end.getTime() - SAME_TIME && leg.hidden > time + SAME_TIME) {
+                    detour = leg.hidden;
+                    continue;
+                }
+                accept(leg, end);
+                if (leg.filled) {
+                    connect();
+                } else if (leg.ended != null) {
+                    flip(leg.ended, plant.at(time, state));
+                    settle(leg.ended);
+                    series.add(new Sample(time, state, plant.at(time, state)), true);
+                    continue;
+                } else if (time == detour) {
+                    settle(null);
+                }
+            } else {
+                time = target;
+            }
+            if (time >= spec.end() - SAME_TIME) {
+                return StartStatus.COMPLETED;
+            }
+            if (time >= phaseEnd - SAME_TIME) {
+                index++;
+                phaseEnd += phases.get(index).duration();
+                plant.enter(phases.get(index));
+                note(StartEvent.Kind.PHASE, index, plant.at(time, state));
+                settle(null);
+            }
+        }
+        return StartStatus.TOO_MANY_EVENTS;
+    }
+
+    private void connect() {
+        plant.connect();
+        fillTime = time;
+        atFill = state.clone();
+        note(StartEvent.Kind.GALLERY_FILLED, 0, plant.at(time, state));
+        settle(null);
+    }
+
+    private void accept(StartLeg leg, ODEState end) {
+        double seconds = end.getTime() - time;
+        metalHeat += seconds * plant.phase().heatToMetal();
+        oilHeat += seconds * plant.phase().heatToOil();
+        if (plant.isAnyOpen()) {
+            openSeconds[plant.isFilling() ? 0 : 1] += seconds;
+        }
+        for (Sample sample : leg.samples) {
+            record(sample, sample.time() == end.getTime());
+        }
+        time = end.getTime();
+        state = end.getPrimaryState();
+        for (StartLeg.Swing swing : leg.swings) {
+            Sample top = swing.sample();
+            ratioPeak = ratioPeak.or(swing.ratio(), top.time());
+            if (swing.ratio() > 1 - TOUCH) {
+                double oil = plant.oil(top.time(), top.state());
+                events.add(event(top.time(), StartEvent.Kind.VALVE_TOUCHED, swing.valve(), oil, top.moment()));
+            }
+        }
+    }
+
+    private void record(Sample sample, boolean keep) {
+        series.add(sample, keep);
+        StartPlant.Moment moment = sample.moment();
+        double at = sample.time();
+        for (Map.Entry<FilterPart, Double> drop : moment.filter().partDrops().entrySet()) {
+            Peak peak = partPeaks.get(drop.getKey());
+            if (peak == null || drop.getValue() > peak.value()) {
+                partPeaks.put(drop.getKey(), new Peak(drop.getValue(), at));
+            }
+        }
+        dropPeak = dropPeak.or(moment.filter().totalDrop(), at);
+        for (StartSwitch.Bypass valve : valves) {
+            ratioPeak = ratioPeak.or(valve.ratio(moment), at);
+        }
+    }
+
+    /** Brings all switches to where they belong now, except the one whose crossing was just located. */
+    private void settle(StartSwitch located) {
+        Set<StartSwitch> moved = new HashSet<>();
+        boolean again = true;
+        while (again) {
+            again = false;
+            StartPlant.Moment moment = plant.at(time, state);
+            double oil = plant.oil(time, state);
+            for (StartSwitch item : switches) {
+                boolean belongsOn = item.value(oil, moment) > 0;
+                if (item != located && item.isLive() && belongsOn != item.isOn() && moved.add(item)) {
+                    flip(item, moment);
+                    again = true;
+                    break;
+                }
+            }
+        }
+        record(new Sample(time, state, plant.at(time, state)), true);
+    }
+
+    private void flip(StartSwitch item, StartPlant.Moment before) {
+        item.set(!item.isOn());
+        StartPlant.Moment after = item.isLaw() ? plant.at(time, state) : before;
+        note(item.isOn() ? item.turnsOn : item.turnsOff, item.which, after);
+    }
+
+    private void note(StartEvent.Kind kind, int which, StartPlant.Moment moment) {
+        events.add(event(time, kind, which, plant.oil(time, state), moment));
+    }
+
+    private StartEvent event(double at, StartEvent.Kind kind, int which, double oil, StartPlant.Moment moment) {
+        return new StartEvent(
+                at,
+                kind,
+                which,
+                oil,
+                moment.point().pumpPressure(),
+                moment.point().galleryPressure(),
+                series.leading(moment).difference());
+    }
+
+    private StartUpResult result(StartStatus status) {
+        double[] begin = plant.initialState();
+        boolean neverFull = Double.isNaN(fillTime);
+        double[] middle = neverFull ? state : atFill;
+        double full = neverFull ? time : fillTime;
+        double closed = Double.NaN;
+        double hot = Double.NaN;
+        for (StartEvent event : events) {
+            closed = event.kind() == StartEvent.Kind.VALVE_CLOSES ? event.time() : closed;
+            hot = event.kind() == StartEvent.Kind.HOT_REACHED ? event.time() : hot;
+        }
+        boolean openAtEnd = plant.isAnyOpen();
+        return new StartUpResult(
+                status,
+                time,
+                events,
+                tally(full, openSeconds[0], begin, middle),
+                tally(time - full, openSeconds[1], middle, state),
+                neverFull ? OptionalDouble.empty() : OptionalDouble.of(fillTime),
+                openAtEnd || Double.isNaN(closed) ? OptionalDouble.empty() : OptionalDouble.of(closed),
+                openAtEnd,
+                Double.isNaN(hot) ? OptionalDouble.empty() : OptionalDouble.of(hot),
+                partPeaks,
+                dropPeak,
+                ratioPeak,
+                series.thinned(),
+                spec.trace().isPresent() ? Optional.empty() : Optional.of(balance(begin)),
+                evaluations);
+    }
+
+    private static BypassTally tally(double seconds, double open, double[] from, double[] to) {
+        return new BypassTally(
+                seconds,
+                open,
+                to[StartPlant.UNFILTERED] - from[StartPlant.UNFILTERED],
+                to[StartPlant.FILTERED] - from[StartPlant.FILTERED],
+                to[StartPlant.PUMPED] - from[StartPlant.PUMPED]);
+    }
+
+    private HeatBalance balance(double[] begin) {
+        double[] stored = plant.stored(begin, state);
+        return new HeatBalance(
+                state[StartPlant.PUMP_WORK],
+                state[StartPlant.FILM],
+                metalHeat,
+                oilHeat,
+                state[StartPlant.OIL_LOSS],
+                state[StartPlant.METAL_LOSS],
+                stored[0],
+                stored[1],
+                stored[2]);
+    }
+}
