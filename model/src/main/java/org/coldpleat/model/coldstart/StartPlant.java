@@ -184,6 +184,9 @@ final class StartPlant {
     }
 
     private Moment solve(double oil, double element) {
+        if (Double.isNaN(oil + element)) {
+            throw new NotSolved("temperature");
+        }
         Fluid sump = lubricant.at(oil);
         Fluid held = element == oil ? sump : lubricant.at(element);
         FilterAssembly filter = filter();

@@ -116,7 +116,8 @@ class StartUpTest {
                 .orElseThrow();
         assertTrue(open.oilTemperature() - open.elementTemperature() > 3, open::toString);
         StartPoint last = result.series().get(result.series().size() - 1);
-        assertEquals(last.oilTemperature(), last.elementTemperature(), 0.2);
+        // flushed in about 2 s while the oil warms by about 0.1 K/s
+        assertEquals(last.oilTemperature(), last.elementTemperature(), 0.5);
     }
 
     @Test
