@@ -47,7 +47,8 @@ final class FillStage {
             double excess = Double.NEGATIVE_INFINITY;
             double excessSlope = 1;
             for (Relief relief : engine.reliefs()) {
-                if (relief.sensing() == Relief.Sensing.PUMP_OUTLET && relief.law().isPresent()) {
+                if (relief.sensing() == Relief.Sensing.PUMP_OUTLET
+                        && relief.law().isPresent()) {
                     surplus -= relief.law().get().flowRate(pressure, fluid);
                     slope -= relief.law().get().flowSlope(pressure, fluid) * drop.slope();
                 } else if (relief.sensing() == Relief.Sensing.PUMP_OUTLET) {
@@ -101,7 +102,8 @@ final class FillStage {
         double lowest = Double.POSITIVE_INFINITY;
         for (Relief relief : engine.reliefs()) {
             boolean senses = relief.sensing() == Relief.Sensing.PUMP_OUTLET;
-            double flow = senses && relief.law().isPresent() ? relief.law().get().flowRate(pressure, fluid) : 0;
+            double flow =
+                    senses && relief.law().isPresent() ? relief.law().get().flowRate(pressure, fluid) : 0;
             if (senses && relief.law().isEmpty() && relief.setPressure() < lowest) {
                 lowest = relief.setPressure();
                 holding = flows.size();

@@ -163,9 +163,8 @@ final class StartLeg {
                 continue;
             }
             double probe = 1e-3 * (to - from);
-            double rising = Double.isNaN(slopes[i])
-                    ? ratio(valve, step.getInterpolatedState(from + probe)) - first
-                    : slopes[i];
+            double rising =
+                    Double.isNaN(slopes[i]) ? ratio(valve, step.getInterpolatedState(from + probe)) - first : slopes[i];
             double falling = last - ratio(valve, step.getInterpolatedState(to - probe));
             slopes[i] = falling;
             if (rising > 0 && falling < 0) {

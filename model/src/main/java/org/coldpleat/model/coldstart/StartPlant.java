@@ -75,7 +75,8 @@ final class StartPlant {
         engine = spec.engine();
         lubricant = engine.lubricant();
         heat = spec.thermal();
-        elementOilMass = heat.elementVolume() * lubricant.at(spec.startTemperature()).density();
+        elementOilMass =
+                heat.elementVolume() * lubricant.at(spec.startTemperature()).density();
         double logged = spec.trace().map(TemperatureTrace::lowest).orElse(spec.startTemperature());
         coldest = Math.min(Math.min(spec.startTemperature(), heat.ambient()), logged) - BELOW;
         filling = spec.galleryVolume() > 0;
@@ -229,7 +230,8 @@ final class StartPlant {
         double exchange = heat.metalToOil() * (metal - oil);
         double oilLoss = heat.oilLoss() * (oil - heat.ambient());
         double metalLoss = heat.metalLoss() * (metal - heat.ambient());
-        double flush = filter.mediumFlow() + heat.bypassFlush() * filter.elementValve().flowRate();
+        double flush =
+                filter.mediumFlow() + heat.bypassFlush() * filter.elementValve().flowRate();
         double toElement = 0;
 
         double[] rate = new double[SIZE];
@@ -240,9 +242,7 @@ final class StartPlant {
             rate[ELEMENT] = toElement / held;
         }
         double intoOil = pumpWork + friction - filmToMetal + phase.heatToOil() + exchange - oilLoss - toElement;
-        rate[OIL] = spec.trace().isPresent()
-                ? spec.trace().get().rate(time)
-                : intoOil / (heat.oilMass() * capacity);
+        rate[OIL] = spec.trace().isPresent() ? spec.trace().get().rate(time) : intoOil / (heat.oilMass() * capacity);
         rate[METAL] = (phase.heatToMetal() + filmToMetal - exchange - metalLoss) / heat.metalHeatCapacity();
         rate[PUMPED] = point.pumpFlow();
         rate[FILTERED] = filter.mediumFlow();

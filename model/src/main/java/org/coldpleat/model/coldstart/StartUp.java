@@ -11,8 +11,9 @@ import org.coldpleat.shared.source.Validity;
  * and of the phase is located on the continuous solution and the integration starts afresh there. A bypass valve opens at
  * its opening pressure and shuts at its closing pressure.
  */
-@Source("Dormand and Prince 1980, J. Comput. Appl. Math. 6(1):19-26; order 8(5,3) after Hairer, Norsett, Wanner, Solving "
-        + "Ordinary Differential Equations I; balances derived here")
+@Source(
+        "Dormand and Prince 1980, J. Comput. Appl. Math. 6(1):19-26; order 8(5,3) after Hairer, Norsett, Wanner, Solving "
+                + "Ordinary Differential Equations I; balances derived here")
 @Validity("pressures settle at once (no waves, no inertia of the oil); the oil flows: below the pour point it may not")
 public final class StartUp {
     private StartUp() {}

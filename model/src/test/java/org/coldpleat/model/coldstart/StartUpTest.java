@@ -40,8 +40,7 @@ class StartUpTest {
     };
 
     private static FilterAssembly filter(double resistance, double closing) {
-        SpringValve valve =
-                new SpringValve(100e3, 11e-3, 1200, 3e-3, 1, 0.62, 0, AdditiveLaw.NONE, 1e-16, 0, closing);
+        SpringValve valve = new SpringValve(100e3, 11e-3, 1200, 3e-3, 1, 0.62, 0, AdditiveLaw.NONE, 1e-16, 0, closing);
         return FilterAssembly.ofPack(resistance).withBypass(BypassLocation.BASE, valve);
     }
 
@@ -79,7 +78,8 @@ class StartUpTest {
         assertEquals(closing, result.total().openSeconds(), 1e-9);
         StartEvent closes = result.events(StartEvent.Kind.VALVE_CLOSES).get(0);
         assertEquals(closing, closes.time());
-        // shut valve law at the closing pressure of the held-open one: no flow in either, so the difference is continuous
+        // shut valve law at the closing pressure of the held-open one: no flow in either, so the difference is
+        // continuous
         assertEquals(90e3, closes.valveDifference(), 1);
         assertTrue(result.hotTime().orElseThrow() > closing);
         assertTrue(result.fill().unfilteredVolume() > 0 && result.connected().unfilteredVolume() > 0);
@@ -90,7 +90,8 @@ class StartUpTest {
     void phasesBeginExactlyWhenScheduled() {
         StartUpResult result = StartUp.run(spec(4e8, 100e3));
         List<StartEvent> phases = result.events(StartEvent.Kind.PHASE);
-        assertEquals(List.of(0.0, 2.0, 62.0), phases.stream().map(StartEvent::time).toList());
+        assertEquals(
+                List.of(0.0, 2.0, 62.0), phases.stream().map(StartEvent::time).toList());
         assertEquals(600, result.endTime());
     }
 
@@ -98,10 +99,12 @@ class StartUpTest {
     void eventsAndSeriesRunForwardAndStaySmall() {
         StartUpResult result = StartUp.run(spec(8e9, 80e3));
         for (int i = 1; i < result.events().size(); i++) {
-            assertTrue(result.events().get(i).time() >= result.events().get(i - 1).time());
+            assertTrue(
+                    result.events().get(i).time() >= result.events().get(i - 1).time());
         }
         for (int i = 1; i < result.series().size(); i++) {
-            assertTrue(result.series().get(i).time() >= result.series().get(i - 1).time());
+            assertTrue(
+                    result.series().get(i).time() >= result.series().get(i - 1).time());
         }
         assertTrue(result.series().size() <= StartUpResult.MOST_POINTS);
         assertTrue(result.events().size() < 20);
@@ -132,7 +135,8 @@ class StartUpTest {
     @Test
     void loggedTemperatureReplacesTheHeatBalanceOfTheOil() {
         StartUpSpec base = spec(2e9, 90e3);
-        TemperatureTrace trace = new TemperatureTrace(new double[] {0, 100, 300, 600}, new double[] {258, 280, 330, 355});
+        TemperatureTrace trace =
+                new TemperatureTrace(new double[] {0, 100, 300, 600}, new double[] {258, 280, 330, 355});
         StartUpResult result = StartUp.run(new StartUpSpec(
                 base.engine(),
                 base.filter(),
@@ -175,8 +179,11 @@ class StartUpTest {
                         StartFault.Kind.HEAT_NEGATIVE,
                         StartFault.Kind.HEAT_NEGATIVE),
                 faults.stream().map(StartFault::kind).toList());
-        assertEquals(List.of(0, 1, 1, 2, 2), faults.stream().map(StartFault::phase).toList());
-        assertEquals(StartFault.Kind.NO_PHASES, StartSchedule.faults(List.of()).get(0).kind());
+        assertEquals(
+                List.of(0, 1, 1, 2, 2), faults.stream().map(StartFault::phase).toList());
+        assertEquals(
+                StartFault.Kind.NO_PHASES,
+                StartSchedule.faults(List.of()).get(0).kind());
         StartPhase still = new StartPhase(5, 0, 0, 0);
         assertEquals(
                 StartFault.Kind.NEVER_TURNS,
@@ -216,7 +223,11 @@ class StartUpTest {
             }
         };
         EngineCircuit engine = new EngineCircuit(
-                base.engine().pump(), base.engine().reliefs(), AdditiveLaw.NONE, base.engine().gallery(), broken);
+                base.engine().pump(),
+                base.engine().reliefs(),
+                AdditiveLaw.NONE,
+                base.engine().gallery(),
+                broken);
         StartUpResult result = StartUp.run(new StartUpSpec(
                 engine,
                 base.filter(),
