@@ -5,7 +5,8 @@ import org.coldpleat.shared.source.Source;
 
 /**
  * What an answer may turn out to be: the drawn values in order. Values of minus and plus infinity (never, always) take
- * part as the ends of the order, so everything is said with quantiles and shares, never with means.
+ * part as the ends of the order, so everything is said with quantiles and shares, never with means. If no draw gave an
+ * answer, {@link #count} is 0 and every number is {@code NaN}.
  */
 public final class Outcomes {
     private final double[] sorted;
@@ -20,9 +21,6 @@ public final class Outcomes {
     public static Outcomes of(double[] drawn) {
         double[] answered =
                 Arrays.stream(drawn).filter(v -> !Double.isNaN(v)).sorted().toArray();
-        if (answered.length == 0) {
-            throw new IllegalArgumentException("no draw gave an answer, of " + drawn.length + " draws");
-        }
         return new Outcomes(answered, drawn.length - answered.length);
     }
 
@@ -44,6 +42,9 @@ public final class Outcomes {
     public double quantile(double probability) {
         if (!(probability >= 0 && probability <= 1)) {
             throw new IllegalArgumentException("probability must be 0 to 1, was " + probability);
+        }
+        if (sorted.length == 0) {
+            return Double.NaN;
         }
         double place = Math.max(0, Math.min(sorted.length - 1.0, probability * sorted.length - 0.5));
         int below = (int) place;

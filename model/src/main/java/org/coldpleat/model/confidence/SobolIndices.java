@@ -7,7 +7,8 @@ import java.util.SplittableRandom;
 import org.coldpleat.shared.source.Source;
 
 /**
- * Shares of the variance of an answer by group of unknowns, with their sampling errors.
+ * Shares of the variance of an answer by group of unknowns, with their sampling errors. An answer that does not vary at
+ * all has no shares to give: they are 0. If no draw gave an answer the variance is {@code NaN}.
  *
  * @param variance variance of the answer [SI squared]
  * @param shares one entry a group that spreads, in the order of first appearance
@@ -149,7 +150,7 @@ public record SobolIndices(double variance, List<Share> shares, int evaluations,
             }
         }
         variance /= 2.0 * picked.length;
-        for (int g = 0; g < groups; g++) {
+        for (int g = 0; g < groups && variance > 0; g++) {
             result[1 + 2 * g] = 1 - result[1 + 2 * g] / (2 * picked.length * variance);
             result[2 + 2 * g] = result[2 + 2 * g] / (2 * picked.length * variance);
         }

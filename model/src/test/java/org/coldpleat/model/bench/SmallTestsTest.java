@@ -220,4 +220,37 @@ class SmallTestsTest {
                 AirTest.evaluate(air(rows, open, Optional.empty(), Optional.empty()), AIR)
                         .status());
     }
+
+    @Test
+    void plansNameReadingTimeAndResolution() {
+        Plan scale = ScaleTest.plan(83_000, 0.02, 1, 0.005, 0.03, 0.1);
+        assertEquals(83_000 * Math.PI * 1e-4 / 9.80665, scale.expected(), 1e-9);
+        assertEquals(Kind.MASS, scale.reading());
+        BubblePoint.Liquid alcohol = new BubblePoint.Liquid(normal(Kind.RATIO, 0.0217, 0.0005), 785, 0);
+        Plan bubble = BubblePoint.plan(50e-6, 0.01, alcohol, 10, 0.03, 0.3);
+        assertEquals(1736 + 77, bubble.expected(), 0.1);
+        assertTrue(bubble.cautions().contains("bench.caution.alcoholFire"));
+        Plan air = AirTest.plan(2.747e7, 0.002, 200, AIR, 1e-5, 30, 0.05, 0.5);
+        assertEquals(8e-4, air.expected(), 1e-7);
+        assertEquals(180, air.duration(), 1e-9);
+        Plan fiber = FiberSizing.plan(20e-6, 0.3, 36, 1.17e-6, 0.3);
+        assertEquals(Math.hypot(0.05, 2 * Math.sqrt(2) * 1.17 / 20 / Math.sqrt(12)), fiber.lnSigma(), 1e-12);
+        assertTrue(fiber.resolutionNeeded().orElseThrow() > 1.17e-6);
+    }
+
+    /** With exactly the resolution a plan asks for, the test knows just as much as is known now. */
+    @Test
+    void resolutionNeededIsTheBreakEven() {
+        double needed = ScaleTest.plan(83_000, 0.02, 1, 0.005, 0.03, 0.1)
+                .resolutionNeeded()
+                .orElseThrow();
+        assertEquals(0.1, ScaleTest.plan(83_000, 0.02, 1, needed, 0.03, 0.1).lnSigma(), 1e-12);
+    }
+
+    @Test
+    void refusedEstimateHasNoValue() {
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> new BenchEstimate(Status.USABLE, Optional.empty(), List.of(), List.of(), List.of()));
+    }
 }

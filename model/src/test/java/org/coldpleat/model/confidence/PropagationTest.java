@@ -97,7 +97,9 @@ class PropagationTest {
         Outcomes outcomes = Outcomes.of(new double[] {1, Double.NaN, 3});
         assertEquals(1, outcomes.unanswered());
         assertEquals(2, outcomes.median());
-        assertThrows(IllegalArgumentException.class, () -> Outcomes.of(new double[] {Double.NaN}));
+        Outcomes none = Outcomes.of(new double[] {Double.NaN});
+        assertEquals(0, none.count());
+        assertTrue(Double.isNaN(none.median()) && Double.isNaN(none.never()));
     }
 
     @Test
@@ -189,5 +191,30 @@ class PropagationTest {
                 .orElseThrow();
         assertEquals(1, indices.variance(), 0.01);
         assertEquals(1, indices.shares().get(0).first(), 1e-9);
+    }
+
+    @Test
+    void answerThatDoesNotVaryHasNoShares() {
+        SobolIndices indices = SobolIndices.estimate(
+                        x -> new double[] {Double.NEGATIVE_INFINITY},
+                        new Answer(0, -40, 150),
+                        List.of(normal("a", 0, 1)),
+                        64,
+                        1,
+                        Progress.NONE)
+                .orElseThrow();
+        assertEquals(0, indices.variance());
+        assertEquals(0, indices.shares().get(0).total());
+    }
+
+    @Test
+    void rowsWithoutAnswerAreLeftOutAndCounted() {
+        Model model = x -> new double[] {x[0] > 1.5 ? Double.NaN : x[0]};
+        SobolIndices indices = SobolIndices.estimate(
+                        model, Answer.finite(), List.of(normal("a", 0, 1), normal("b", 0, 1)), 1024, 1, Progress.NONE)
+                .orElseThrow();
+        assertTrue(indices.discarded() > 50 && indices.discarded() < 200);
+        assertEquals(1, indices.shares().get(0).first(), 0.05);
+        assertEquals(0, indices.shares().get(1).total(), 1e-12);
     }
 }

@@ -12,12 +12,14 @@ import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresOptimizer;
 import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
+import org.apache.commons.math3.random.SobolSequenceGenerator;
 import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 import org.apache.commons.math3.stat.regression.OLSMultipleLinearRegression;
 import org.coldpleat.model.bench.Repeats;
 import org.coldpleat.model.bench.RobustFit;
 import org.coldpleat.model.confidence.Outcomes;
+import org.coldpleat.model.confidence.SobolDraws;
 import org.coldpleat.model.confidence.Unknown;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
@@ -128,5 +130,40 @@ class GeneralLibrariesStatisticsTest {
             assertEquals(theirs.evaluate(values, 100 * p), ours.quantile(p), 1e-12, "p " + p);
         }
         assertEquals(new StandardDeviation().evaluate(values), ours.standardDeviation(), 1e-12);
+    }
+
+    /**
+     * Nested scrambling keeps the number of leading binary digits any two points share in a coordinate. Checked against
+     * the unscrambled sequence of the other library for all pairs of 128 points, far from the start too.
+     */
+    @Test
+    void scrambledPointsKeepTheNetOfTheSobolSequence() {
+        int dimension = 24;
+        int count = 128;
+        int first = 5000;
+        SobolSequenceGenerator plain = new SobolSequenceGenerator(dimension);
+        SobolDraws draws = new SobolDraws(dimension, 77);
+        double[][] theirs = new double[count][];
+        double[][] ours = new double[count][];
+        for (int i = 0; i < first; i++) {
+            plain.nextVector();
+        }
+        for (int i = 0; i < count; i++) {
+            theirs[i] = plain.nextVector();
+            ours[i] = draws.point(first + i);
+        }
+        for (int j = 0; j < dimension; j++) {
+            for (int a = 0; a < count; a++) {
+                for (int b = 0; b < a; b++) {
+                    assertEquals(
+                            sharedDigits(theirs[a][j], theirs[b][j]), sharedDigits(ours[a][j], ours[b][j]), "in " + j);
+                }
+            }
+        }
+    }
+
+    private static int sharedDigits(double u, double v) {
+        long different = (long) (u * 0x1p32) ^ (long) (v * 0x1p32);
+        return Math.min(32, Long.numberOfLeadingZeros(different) - 32);
     }
 }
