@@ -27,9 +27,12 @@ public final class ClosedForms {
         return filterShare(filterResistance, galleryResistance) * reliefPressure;
     }
 
-    /** Ratio psi_f/psi_g above which cold oil opens the bypass at all, {@code p_b/(p_r - p_b)} [1]; p_r above p_b. */
+    /** Ratio psi_f/psi_g above which cold oil opens the bypass at all, {@code p_b/(p_r - p_b)} [1]; infinite when
+     * the relief opens first. */
     public static double criticalRatio(double bypassPressure, double reliefPressure) {
-        return bypassPressure / (reliefPressure - bypassPressure);
+        return reliefPressure > bypassPressure
+                ? bypassPressure / (reliefPressure - bypassPressure)
+                : Double.POSITIVE_INFINITY;
     }
 
     /** Viscosity at which the bypass opens with the relief still shut, {@code p_b/(psi_f Q)} [Pa s]. */

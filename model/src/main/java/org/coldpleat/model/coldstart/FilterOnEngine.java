@@ -6,6 +6,7 @@ import org.coldpleat.model.circuit.EngineCircuit;
 import org.coldpleat.model.circuit.OperatingPoint;
 import org.coldpleat.model.filter.FilterAssembly;
 import org.coldpleat.model.filter.FilterState;
+import org.coldpleat.model.flow.Fluid;
 
 /**
  * An engine with one filter on it.
@@ -48,6 +49,26 @@ public record FilterOnEngine(EngineCircuit circuit, FilterAssembly filter) {
         OperatingPoint point = circuit.solve(speed, temperature, near.map(State::point));
         return new State(
                 point, filter.solve(point.filterFlow(), circuit.lubricant().at(temperature)));
+    }
+
+    /**
+     * Steady state with a pack that holds oil of its own temperature, as after a time in bypass.
+     *
+     * @param speed of the pump [rev/s], at least 0
+     * @param temperature of the sump [K]
+     * @param elementTemperature of the oil in the pack [K]
+     * @param near a state expected to be near; changes the time taken only
+     */
+    public State solve(double speed, double temperature, double elementTemperature, Optional<State> near) {
+        Fluid inPack = circuit.lubricant().at(elementTemperature);
+        OperatingPoint point = circuit.withFilter(filter.law(inPack)).solve(speed, temperature, near.map(State::point));
+        return new State(
+                point, filter.solve(point.filterFlow(), circuit.lubricant().at(temperature), inPack));
+    }
+
+    /** The same with valves that have opened and are held open by friction down to their closing pressures. */
+    public FilterOnEngine afterOpening() {
+        return mount(filter.afterOpening(), circuit);
     }
 
     /** Steady state without a state to start from. */

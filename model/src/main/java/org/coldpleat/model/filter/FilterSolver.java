@@ -179,15 +179,7 @@ final class FilterSolver {
                 totalSlope(),
                 parts,
                 mediumFlow,
-                new ValveState(
-                        elementValve != null,
-                        elementValveFlow,
-                        elementValveDifference,
-                        elementValve == null ? Double.POSITIVE_INFINITY : elementValve.openingPressure()),
-                new ValveState(
-                        blockValve != null,
-                        blockFlow,
-                        drop,
-                        blockValve == null ? Double.POSITIVE_INFINITY : blockValve.openingPressure()));
+                ValveState.of(filter.elementValve(), elementValveFlow, elementValveDifference),
+                ValveState.of(filter.blockValve(), blockFlow, drop));
     }
 }

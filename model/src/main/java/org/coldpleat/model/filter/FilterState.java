@@ -71,7 +71,17 @@ public record FilterState(
             notices.add(Notice.of("filter.notConverged", Severity.WARNING, "filter"));
         }
         if (totalFlow < 0) {
-            notices.add(Notice.of("filter.flowsBackward", Severity.WARNING, "filter", -totalFlow * 60e3 + " L/min"));
+            notices.add(Notice.of(
+                    "filter.flowsBackward",
+                    Severity.WARNING,
+                    "filter",
+                    Math.round(-totalFlow * 60e4) / 10.0 + " L/min"));
+        }
+        for (ValveState valve : List.of(elementValve, blockValve)) {
+            if (valve.isLiftedFully()) {
+                String difference = Math.round(valve.pressureDifference() / 1e3) + " kPa";
+                notices.add(Notice.of("valve.liftedFully", Severity.INFO, "filter", difference));
+            }
         }
         if (!elementValve.present() && !blockValve.present()) {
             String drop = Math.round(elementDrop() / 1e3) + " kPa";

@@ -1,5 +1,8 @@
 package org.coldpleat.model.filter;
 
+import java.util.Optional;
+import org.coldpleat.model.valve.SpringValve;
+
 /**
  * What one bypass valve does.
  *
@@ -7,11 +10,27 @@ package org.coldpleat.model.filter;
  * @param flowRate oil through it [m3/s]
  * @param pressureDifference what its faces see [Pa]; without a valve, what one there would see
  * @param openingPressure [Pa]; infinite without a valve
+ * @param fullLiftPressure at which the lid reaches its stop [Pa]; infinite without a valve
  */
-public record ValveState(boolean present, double flowRate, double pressureDifference, double openingPressure) {
+public record ValveState(
+        boolean present, double flowRate, double pressureDifference, double openingPressure, double fullLiftPressure) {
+    static ValveState of(Optional<SpringValve> valve, double flowRate, double pressureDifference) {
+        return new ValveState(
+                valve.isPresent(),
+                flowRate,
+                pressureDifference,
+                valve.map(SpringValve::openingPressure).orElse(Double.POSITIVE_INFINITY),
+                valve.map(SpringValve::fullLiftPressure).orElse(Double.POSITIVE_INFINITY));
+    }
+
     /** Whether the difference exceeds the opening pressure. */
     public boolean isOpen() {
         return pressureDifference > openingPressure;
+    }
+
+    /** Whether the lid stands at its stop. */
+    public boolean isLiftedFully() {
+        return pressureDifference >= fullLiftPressure;
     }
 
     /** Difference over opening pressure [1]; 0 without a valve. */

@@ -3,7 +3,8 @@ package org.coldpleat.model.flow;
 /**
  * Newton iteration for the root of a decreasing function that never leaves a bracket known to hold the root. Feed it
  * the value and slope at {@link #point()}; it moves the point. When Newton steps fail to halve the bracket or the value
- * often enough, it bisects. The upper end may be infinite: the point then at most quadruples in one step.
+ * often enough, it bisects. The upper end may be infinite: the point then at most
+ * quadruples in one step, or moves by 1.
  */
 public final class BracketedNewton {
     private double low;
@@ -56,10 +57,9 @@ public final class BracketedNewton {
         slow = size > 0.5 * lastValue ? slow + 1 : 0;
         lastValue = size;
         double ceiling = Double.isInfinite(high) ? Math.max(4 * point, low + 1) : high;
-        if (slow >= 3 && !Double.isInfinite(high)) {
-            slow = 0;
-            point = 0.5 * (low + high);
-        } else if (proposal > low && proposal < ceiling) {
+        boolean stuck = slow >= 3;
+        slow = stuck ? 0 : slow;
+        if (!stuck && proposal > low && proposal < ceiling) {
             point = proposal;
         } else {
             point = Double.isInfinite(high) ? ceiling : 0.5 * (low + high);

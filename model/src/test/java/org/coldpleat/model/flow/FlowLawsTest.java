@@ -1,0 +1,78 @@
+package org.coldpleat.model.flow;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+
+class FlowLawsTest {
+    private static final Fluid OIL = new Fluid(0.2, 870);
+    private static final AdditiveLaw HOLE = Openings.hole(3e-3, 2e-3, Openings.SHORT_TUBE);
+
+    @Test
+    void flowInvertsDropInBothDirections() {
+        for (double q = 1e-10; q < 1e-2; q *= 7) {
+            assertEquals(q, HOLE.flowRate(HOLE.pressureDrop(q, OIL), OIL), 1e-13 * q);
+            assertEquals(-q, HOLE.flowRate(HOLE.pressureDrop(-q, OIL), OIL), 1e-13 * q);
+        }
+        assertEquals(0, HOLE.pressureDrop(0, OIL));
+        assertEquals(0, HOLE.flowRate(0, OIL));
+    }
+
+    @Test
+    void slopesAreReciprocal() {
+        for (double q = 1e-8; q < 1e-2; q *= 7) {
+            double dp = HOLE.pressureDrop(q, OIL);
+            assertEquals(1, HOLE.slope(q, OIL) * HOLE.flowSlope(dp, OIL), 1e-12);
+            assertEquals(HOLE.slope(q, OIL), HOLE.at(q, OIL).slope());
+        }
+    }
+
+    @Test
+    void partsAddInSeriesAndShareInParallel() {
+        double one = HOLE.pressureDrop(1e-4, OIL);
+        assertEquals(2 * one, HOLE.plus(HOLE).pressureDrop(1e-4, OIL), 1e-12 * one);
+        assertEquals(3 * one, HOLE.times(3).pressureDrop(1e-4, OIL), 1e-12 * one);
+        assertEquals(one, HOLE.parallelOf(5).pressureDrop(5e-4, OIL), 1e-12 * one);
+        assertTrue(AdditiveLaw.NONE.isNone());
+    }
+
+    @Test
+    void freeAreaOfEqualHolesIsThatOfTheHoles() {
+        AdditiveLaw holes = Openings.hole(2e-3, 0, 0.61).parallelOf(30);
+        AdditiveLaw area = Openings.freeArea(30 * Math.PI * 1e-6, 30, 0.61);
+        assertEquals(holes.laminar(), area.laminar(), 1e-9 * holes.laminar());
+        assertEquals(holes.inertial(), area.inertial(), 1e-9 * holes.inertial());
+    }
+
+    @Test
+    void cornerIsSmoothAndStartsAtZero() {
+        assertEquals(0, Corner.ramp(0, 2));
+        assertEquals(2, Corner.ramp(2, 2));
+        assertEquals(1, Corner.slope(Math.nextDown(2.0), 2), 1e-12);
+        assertEquals(5, Corner.capped(7, 5, 0.1));
+        for (double y = 0; y < 2; y += 0.01) {
+            assertTrue(y - Corner.ramp(y, 2) < 0.15 * 2 && Corner.slope(y, 2) <= 4.0 / 3);
+        }
+    }
+
+    @Test
+    void bracketedNewtonFindsTheRootOfAwkwardFunctions() {
+        BracketedNewton newton = new BracketedNewton(0, Double.POSITIVE_INFINITY, 1e-3);
+        for (int i = 0; i < 100 && Math.abs(value(newton.point())) > 1e-14; i++) {
+            newton.step(value(newton.point()), -Math.pow(newton.point() / 3, 8) / 3);
+        }
+        assertEquals(Math.pow(9, 1.0 / 9) * 3, newton.point(), 1e-9);
+    }
+
+    private static double value(double x) {
+        return 1 - Math.pow(x / 3, 9) / 9;
+    }
+
+    @Test
+    void wrongUseNamesValueLimitAndUnit() {
+        IllegalArgumentException e = assertThrows(IllegalArgumentException.class, () -> Openings.hole(-1, 0, 0.6));
+        assertEquals("diameter must be finite and above 0 m, was -1.0", e.getMessage());
+    }
+}
