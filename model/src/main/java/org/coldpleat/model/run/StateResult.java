@@ -13,6 +13,8 @@ import java.util.Optional;
  * @param openingTemperature upper end of the cold open interval with its band [K]; empty for never, always, no valve
  * @param greatestRatio greatest valve difference over opening pressure in the range, with its band [1]; 0 without valve
  * @param greatestRatioAt oil temperature of that greatest ratio [K]
+ * @param fixedFlowOpening oil temperature below which the valve would open if the whole pump displacement went through
+ *     the filter however cold [K]; NaN if it would not, on a stand, or without a valve
  * @param chanceOpen chance that the valve opens anywhere in the range [1], first order
  * @param shares bypass share at the named temperatures
  * @param curve the whole range, for charts
@@ -22,9 +24,10 @@ public record StateResult(
         String state,
         Answer answer,
         List<double[]> intervals,
-        Optional<Band> openingTemperature,
+        Optional<OpeningBand> openingTemperature,
         Band greatestRatio,
         double greatestRatioAt,
+        double fixedFlowOpening,
         double chanceOpen,
         List<ShareAt> shares,
         Curve curve) {

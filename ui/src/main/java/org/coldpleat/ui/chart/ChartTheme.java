@@ -65,10 +65,12 @@ public final class ChartTheme {
     static final Font NOTE = new Font(Font.SANS_SERIF, Font.PLAIN, 14);
 
     static final float CURVE_WIDTH = 2.6f;
+    static final float SPAN_WIDTH = 9;
     static final float THIN_WIDTH = 1.4f;
 
     private static final double MARKER_SIZE = 5.5;
     private static final int BAND_ALPHA = 34;
+    private static final int SPAN_ALPHA = 95;
 
     private ChartTheme() {}
 
@@ -94,8 +96,17 @@ public final class ChartTheme {
 
     /** The color of a candidate, faint enough to lie under its curve. */
     static Color band(int index) {
+        return faint(index, BAND_ALPHA);
+    }
+
+    /** The color of a candidate for a bar that a curve must show through. */
+    static Color span(int index) {
+        return faint(index, SPAN_ALPHA);
+    }
+
+    private static Color faint(int index, int alpha) {
         Color color = color(index);
-        return new Color(color.getRed(), color.getGreen(), color.getBlue(), BAND_ALPHA);
+        return new Color(color.getRed(), color.getGreen(), color.getBlue(), alpha);
     }
 
     /** Number of the shade for a bypass share [1]. */

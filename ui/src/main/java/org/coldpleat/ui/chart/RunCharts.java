@@ -7,6 +7,7 @@ import org.coldpleat.model.run.Band;
 import org.coldpleat.model.run.CandidateResult;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.MapResult;
+import org.coldpleat.model.run.OpeningBand;
 import org.coldpleat.model.run.StateResult;
 
 /** From results of a run to what the charts take. */
@@ -67,7 +68,7 @@ public final class RunCharts {
                 if (end > from && end < to) {
                     spans.add(state.openingTemperature()
                             .filter(band -> Math.abs(band.value() - end) < SAME_TEMPERATURE)
-                            .map(RunCharts::span)
+                            .map(band -> span(band, from, to))
                             .orElseGet(() -> Span.exact(end)));
                 }
             }
@@ -78,8 +79,12 @@ public final class RunCharts {
     /** Two temperatures nearer than this are the same end of an interval [K]. */
     private static final double SAME_TEMPERATURE = 0.01;
 
-    private static Span span(Band band) {
-        return new Span(band.value(), band.low(), band.high());
+    /** The band cut off at the ends of the range: beyond them it is open-ended. */
+    private static Span span(OpeningBand band, double from, double to) {
+        return new Span(
+                band.value(),
+                Math.min(band.value(), Math.max(band.low(), from)),
+                Math.max(band.value(), Math.min(band.high(), to)));
     }
 
     /** A pressure band cut off above 0, which a logarithmic axis cannot show. */

@@ -148,7 +148,12 @@ public final class TemperatureCharts {
         double low = Axes.CELSIUS.applyAsDouble(temperature.low());
         double high = Axes.CELSIUS.applyAsDouble(temperature.high());
         plot.addAnnotation(new XYLineAnnotation(
-                low, y, high, y, new BasicStroke(ChartTheme.CURVE_WIDTH + 3), ChartTheme.color(index)));
+                low,
+                y,
+                high,
+                y,
+                new BasicStroke(ChartTheme.SPAN_WIDTH, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER),
+                ChartTheme.span(index)));
         plot.addAnnotation(
                 new RingAnnotation(Axes.CELSIUS.applyAsDouble(temperature.value()), y, ChartTheme.color(index)));
     }

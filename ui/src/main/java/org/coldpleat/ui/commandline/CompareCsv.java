@@ -39,7 +39,9 @@ final class CompareCsv {
                 .text(Texts.get("csv.setting"))
                 .text(Texts.get("csv.state"))
                 .text(Texts.get("csv.answer"));
-        both("csv.opening", temperature, units.temperatureDifference().symbol());
+        csv.text(Texts.get("csv.opening", temperature))
+                .text(Texts.get("csv.openingLow", temperature))
+                .text(Texts.get("csv.openingHigh", temperature));
         csv.text(Texts.get("csv.intervals", temperature))
                 .text(Texts.get("csv.greatestRatio"))
                 .text(Texts.get("csv.chanceOpen"));
@@ -71,8 +73,9 @@ final class CompareCsv {
         state.openingTemperature()
                 .ifPresentOrElse(
                         band -> csv.number(units.temperature().of(band.value()))
-                                .number(units.temperatureDifference().of(band.standardUncertainty())),
-                        () -> csv.text("").text(""));
+                                .number(units.temperature().of(band.low()))
+                                .number(units.temperature().of(band.high())),
+                        () -> csv.text("").text("").text(""));
         csv.text(state.intervals().stream()
                 .map(i -> Figures.fixed(units.temperature().of(i[0]), 2) + ".."
                         + Figures.fixed(units.temperature().of(i[1]), 2))

@@ -52,7 +52,7 @@ final class CompareJson {
             json.endArray().text("text", Sentences.of(verdict)).endObject();
         }
         json.endArray().array("assumptions");
-        comparison.assumptions().forEach(this::assumption);
+        comparison.assumptions().forEach(one -> assumption(comparison, one));
         json.endArray().array("notices");
         comparison.notices().forEach(notice -> NoticeJson.write(json, notice));
         json.endArray().endObject();
@@ -102,10 +102,15 @@ final class CompareJson {
         json.endArray();
         state.openingTemperature()
                 .ifPresentOrElse(
-                        band -> banded("openingTemperature_K", band),
-                        () -> json.nothing("openingTemperature_K").nothing("openingTemperature_K_u"));
+                        band -> json.number("openingTemperature_K", band.value())
+                                .number("openingTemperature_K_low", band.low())
+                                .number("openingTemperature_K_high", band.high()),
+                        () -> json.nothing("openingTemperature_K")
+                                .nothing("openingTemperature_K_low")
+                                .nothing("openingTemperature_K_high"));
         banded("greatestRatio", state.greatestRatio());
         json.number("greatestRatioAt_K", state.greatestRatioAt())
+                .number("fixedFlowOpening_K", state.fixedFlowOpening())
                 .number("chanceOpen", state.chanceOpen())
                 .array("shares");
         for (StateResult.ShareAt at : state.shares()) {
@@ -130,10 +135,13 @@ final class CompareJson {
         };
     }
 
-    private void assumption(Assumption assumption) {
+    private void assumption(Comparison comparison, Assumption assumption) {
+        int position = assumption.candidate();
+        String candidate =
+                position < 0 ? "" : comparison.candidates().get(position).name();
         json.element()
                 .text("path", assumption.path())
-                .text("candidate", assumption.candidate())
+                .text("candidate", candidate)
                 .text("kind", assumption.value().kind().name())
                 .number("value", assumption.value().value())
                 .number("low", assumption.value().low())

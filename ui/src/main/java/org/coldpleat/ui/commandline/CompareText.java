@@ -28,6 +28,7 @@ final class CompareText {
     private static final int NAME_WIDTH = 22;
     private static final int ANSWER_WIDTH = 34;
     private static final int SHARE_WIDTH = 14;
+    private static final double LEAST_HALF_BAND = 0.05;
     private static final double RESISTANCE_SCALE = 1e8;
 
     private final Comparison comparison;
@@ -176,10 +177,17 @@ final class CompareText {
         if (!Double.isFinite(share.value())) {
             return Texts.getOr("status." + at.status(), at.status());
         }
-        if (share.value() == 0 && half == 0) {
-            return "0";
+        if (half < LEAST_HALF_BAND) {
+            return Figures.percent(share.value());
         }
-        return half < 0.05 ? Figures.percent(share.value()) : Figures.banded(share, ShownUnit.scaled("%", 100));
+        boolean leavesRange = share.low() < 0 || share.high() > 1;
+        return leavesRange
+                ? Texts.get(
+                        "share.range",
+                        Figures.percent(share.value()),
+                        Figures.percent(Math.max(0, share.low())),
+                        Figures.percent(Math.min(1, share.high())))
+                : Figures.banded(share, ShownUnit.scaled("%", 100));
     }
 
     private void verdicts() {
@@ -198,9 +206,7 @@ final class CompareText {
             paragraph("  ", Texts.get("compare.noAssumptions"));
         }
         for (Assumption assumption : comparison.assumptions()) {
-            String owner = assumption.candidate().isEmpty()
-                    ? assumption.path()
-                    : assumption.candidate() + ", " + assumption.path();
+            String owner = owner(comparison, assumption);
             paragraph(
                     "  - ",
                     Texts.get(
@@ -209,6 +215,14 @@ final class CompareText {
                             MeasuredText.of(assumption.value(), system),
                             Sentences.assumption(assumption.code())));
         }
+    }
+
+    /** The candidate by name in front of the path, which only counts. */
+    private static String owner(Comparison comparison, Assumption assumption) {
+        return assumption.candidate() < 0
+                ? assumption.path()
+                : comparison.candidates().get(assumption.candidate()).name() + ", "
+                        + assumption.path().replaceFirst("^candidates\\[\\d+]\\.", "");
     }
 
     private void notices() {

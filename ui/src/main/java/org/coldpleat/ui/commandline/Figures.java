@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Locale;
 import org.coldpleat.model.run.Band;
+import org.coldpleat.shared.source.Source;
 
 /** Numbers for people: no more digits than the spread allows, the same everywhere. */
 final class Figures {
@@ -75,11 +76,10 @@ final class Figures {
         return rounded(value, decimals) + " ± " + rounded(half, decimals);
     }
 
-    /** Decimals that leave two significant digits of a spread, one if the first is 3 or more; negative left of the point. */
+    /** Decimals that leave two significant digits of a spread; negative left of the point. */
+    @Source("JCGM 100:2008 (GUM), 7.2.6: at most two significant digits")
     static int decimals(double spread) {
-        int exponent = (int) Math.floor(Math.log10(spread));
-        double first = spread / Math.pow(10, exponent);
-        return first < 3 ? 1 - exponent : -exponent;
+        return 1 - (int) Math.floor(Math.log10(spread));
     }
 
     /** A value rounded to decimals that may be negative. */

@@ -10,6 +10,7 @@ final class MeasuredText {
 
     static String of(Measured measured, UnitSystem units) {
         String value = measured.written().isEmpty() ? QuantityFormat.format(measured, units) : measured.written();
-        return value + " (" + Texts.get("provenance." + measured.provenance()) + ")";
+        String provenance = "(" + Texts.get("provenance." + measured.provenance()) + ")";
+        return value.endsWith(provenance) ? value : value + " " + provenance;
     }
 }

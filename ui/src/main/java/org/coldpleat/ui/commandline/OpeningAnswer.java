@@ -2,13 +2,16 @@ package org.coldpleat.ui.commandline;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.coldpleat.model.run.Band;
+import org.coldpleat.model.run.OpeningBand;
 import org.coldpleat.model.run.StateResult;
 
 /** The answer to "at which oil temperature does the bypass valve open", in words. */
 final class OpeningAnswer {
     /** Half band from which no decimal is shown [K or °F]. */
     private static final double COARSE = 10;
+
+    /** Unevenness of a band from which both ends are shown [1]. */
+    private static final double SKEWED = 0.15;
 
     private OpeningAnswer() {}
 
@@ -29,23 +32,37 @@ final class OpeningAnswer {
         };
     }
 
-    private static String below(Band band, ShownUnits units, ShownUnits others) {
+    private static String below(OpeningBand band, ShownUnits units, ShownUnits others) {
         ShownUnit unit = units.temperature();
-        ShownUnit beside = others.temperature();
-        double half = Figures.halfBand(band, units.temperatureDifference());
-        int decimals = half >= COARSE ? 0 : 1;
+        boolean coldEnd = Double.isFinite(band.low());
+        boolean warmEnd = Double.isFinite(band.high());
+        double half = units.temperatureDifference().of((band.high() - band.low()) / 2);
+        int decimals = coldEnd && warmEnd && half >= COARSE ? 0 : 1;
         String value = Figures.fixed(unit.of(band.value()), decimals);
-        String other = Figures.fixed(beside.of(band.value()), decimals);
-        return half > 0
-                ? Texts.get(
+        String low = Figures.fixed(unit.of(band.low()), decimals);
+        String high = Figures.fixed(unit.of(band.high()), decimals);
+        if (!coldEnd && warmEnd) {
+            return Texts.get("answer.belowOrNever", value, high, unit.symbol());
+        }
+        if (coldEnd && !warmEnd) {
+            return Texts.get("answer.belowOrWarmer", value, low, unit.symbol());
+        }
+        String other = Figures.fixed(others.temperature().of(band.value()), decimals);
+        String otherSymbol = others.temperature().symbol();
+        if (!coldEnd || !(half > 0)) {
+            return Texts.get("answer.below", value, unit.symbol(), other, otherSymbol);
+        }
+        double skew = Math.abs(band.high() + band.low() - 2 * band.value()) / (band.high() - band.low());
+        return skew > SKEWED
+                ? Texts.get("answer.belowRange", value, low, high, unit.symbol())
+                : Texts.get(
                         "answer.belowBand",
                         value,
                         unit.symbol(),
                         Figures.fixed(half, decimals),
                         units.temperatureDifference().symbol(),
                         other,
-                        beside.symbol())
-                : Texts.get("answer.below", value, unit.symbol(), other, beside.symbol());
+                        otherSymbol);
     }
 
     private static String intervals(StateResult result, double from, double to, ShownUnit unit) {

@@ -14,6 +14,7 @@ import org.coldpleat.model.run.CandidateSheet.HotReference;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.NamedTemperature;
+import org.coldpleat.model.run.OpeningBand;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.model.run.StateResult;
 import org.coldpleat.model.run.StateResult.Answer;
@@ -142,12 +143,12 @@ public final class FixtureCase {
                 List.of(
                         new Assumption(
                                 "candidates[1].medium.thickness",
-                                NAMES[1],
+                                1,
                                 Measured.between(Kind.LENGTH, 5e-4, 9e-4, Provenance.TYPICAL),
                                 "test.assumption"),
                         new Assumption(
                                 "valve.flowForceFactor",
-                                "",
+                                -1,
                                 Measured.exact(Kind.RATIO, 0, Provenance.GUESSED),
                                 "test.assumption")),
                 List.of(
@@ -173,6 +174,14 @@ public final class FixtureCase {
                 new Band(11.3e3 + 4e3 * c, 1.2e3),
                 new HotReference("idle after start", ICE + 90),
                 OPENING[c] == 0 ? Optional.empty() : Optional.of(new Band(OPENING[c], 0.04 * OPENING[c])));
+    }
+
+    private static OpeningBand opening(int c, double opens) {
+        return switch (c) {
+            case 1 -> new OpeningBand(opens, opens - 3, opens + 7);
+            case 2 -> new OpeningBand(opens, Double.NEGATIVE_INFINITY, opens + 4);
+            default -> new OpeningBand(opens, opens - 3.1, opens + 3.1);
+        };
     }
 
     private static StateResult state(
@@ -221,9 +230,10 @@ public final class FixtureCase {
                 name,
                 answer,
                 intervals,
-                Double.isFinite(opens) ? Optional.of(new Band(opens, 1.6)) : Optional.empty(),
+                Double.isFinite(opens) ? Optional.of(opening(c, opens)) : Optional.empty(),
                 new Band(1.8, 0.2),
                 FROM,
+                ICE - 5,
                 0.97,
                 shares,
                 new Curve(t, drop, valve, share));
