@@ -38,19 +38,23 @@ final class CandidateChecks {
     }
 
     private void smaller(Section inner, String innerKey, Section outer, String outerKey) {
-        compare(inner, innerKey, outer, outerKey, "case.insideNotSmaller");
+        compare(inner, innerKey, outer, outerKey, "case.insideNotSmaller", false);
     }
 
+    /** A part fits where it just fills the room: pleats may be as high as the element is long. */
     private void fits(Section part, String partKey, Section room, String roomKey) {
-        compare(part, partKey, room, roomKey, "case.doesNotFit");
+        compare(part, partKey, room, roomKey, "case.doesNotFit", true);
     }
 
-    private void compare(Section small, String smallKey, Section large, String largeKey, String code) {
+    private void compare(
+            Section small, String smallKey, Section large, String largeKey, String code, boolean mayBeEqual) {
         Optional<Measured> low = small.quantity(smallKey);
         Optional<Measured> high = large.quantity(largeKey);
-        if (low.isPresent()
-                && high.isPresent()
-                && low.get().value() >= high.get().value()) {
+        if (low.isEmpty() || high.isEmpty()) {
+            return;
+        }
+        double over = low.get().value() - high.get().value();
+        if (over > 0 || (over == 0 && !mayBeEqual)) {
             checks.atKey(
                     small,
                     smallKey,
