@@ -1,0 +1,49 @@
+package org.coldpleat.model.run;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.coldpleat.model.evidence.EvidenceCombination;
+import org.coldpleat.model.filter.FilterAssembly;
+import org.coldpleat.model.filter.FilterPart;
+import org.coldpleat.model.pleat.PackResult;
+import org.coldpleat.shared.notice.Notice;
+
+/**
+ * A candidate in computing form.
+ *
+ * @param name name
+ * @param filter filter with the valve inside it; a valve in the engine block is added by the duty
+ * @param pack pleat pack
+ * @param grossArea unfolded medium, one side, after allowances [m2]
+ * @param mediumResistance [1/m]
+ * @param evidence what the resistance rests on
+ * @param thickness [m], if known
+ * @param basisWeight [kg/m2], if known
+ * @param solidity [1], if known
+ * @param leftOut parts whose drop is not counted
+ * @param notices findings
+ */
+record BuiltCandidate(
+        String name,
+        FilterAssembly filter,
+        PackResult pack,
+        double grossArea,
+        double mediumResistance,
+        EvidenceCombination evidence,
+        OptionalDouble thickness,
+        OptionalDouble basisWeight,
+        OptionalDouble solidity,
+        List<FilterPart> leftOut,
+        List<Notice> notices) {
+    BuiltCandidate {
+        leftOut = List.copyOf(leftOut);
+        notices = List.copyOf(notices);
+    }
+
+    /** Darcy permeability [m2], if the thickness is known. */
+    OptionalDouble permeability() {
+        return thickness.isPresent()
+                ? OptionalDouble.of(thickness.getAsDouble() / mediumResistance)
+                : OptionalDouble.empty();
+    }
+}

@@ -1,0 +1,131 @@
+package org.coldpleat.model.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.coldpleat.model.evidence.EvidenceCombination;
+import org.coldpleat.model.filter.FilterAssembly;
+import org.coldpleat.model.pleat.FlatPack;
+import org.coldpleat.model.pleat.PackModel;
+import org.coldpleat.model.pleat.PleatClosure;
+import org.coldpleat.model.pleat.PleatEnds;
+import org.coldpleat.model.pleat.PleatGeometry;
+import org.coldpleat.model.pleat.PleatPack;
+import org.coldpleat.shared.casefile.Section;
+import org.coldpleat.shared.notice.Notice;
+import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.Measured;
+import org.coldpleat.shared.source.Provenance;
+import org.coldpleat.shared.source.Source;
+
+/** Makes a candidate from its bench sheet. */
+final class CandidateBuilder {
+    /** Path below a candidate under which the combined medium resistance is known as an unknown. */
+    static final String RESISTANCE = "medium.combinedResistance";
+
+    /** Strip length that each pleat loses in its two folds, in thicknesses [1]. */
+    @Source("derived here: edge shape factor of adjoining walls, 2-D Stokes-Brinkman runs")
+    private static final double FOLD_LOSS = 1.84;
+
+    private CandidateBuilder() {}
+
+    static BuiltCandidate candidate(Section sheet, Inputs inputs) {
+        String name = sheet.text("name").orElseThrow();
+        List<Notice> notices = new ArrayList<>();
+        Optional<Section> medium = sheet.section("medium");
+        MediumBuilder builder =
+                medium.map(section -> new MediumBuilder(section, inputs)).orElseThrow();
+        Optional<Measured> thickness = builder.thickness();
+        AreaBuilder.Areas areas = AreaBuilder.areas(sheet, thickness, inputs, name);
+        notices.addAll(areas.notices());
+        Optional<Measured> basisWeight =
+                builder.basisWeight(OptionalDouble.of(areas.gross().value()));
+        EvidenceCombination evidence =
+                builder.resistance(basisWeight, thickness).orElseThrow();
+        notices.addAll(evidence.notices(name));
+        double resistance = inputs.derived(
+                sheet.path() + "." + RESISTANCE,
+                Measured.factor(Kind.MEDIUM_RESISTANCE, evidence.median(), evidence.lnSigma(), Provenance.MEASURED));
+        var pack = pack(sheet, thickness, areas, inputs).solve(resistance);
+        notices.addAll(pack.notices(name));
+        FilterBuilder filterBuilder = new FilterBuilder(sheet, inputs);
+        FilterAssembly filter = filterBuilder.build(pack.resistance());
+        if (!filterBuilder.leftOut().isEmpty()) {
+            notices.add(new Notice(
+                    "filter.partsLeftOut",
+                    Severity.WARNING,
+                    name,
+                    filterBuilder.leftOut().stream().map(Enum::name).toList()));
+        }
+        return new BuiltCandidate(
+                name,
+                filter,
+                pack,
+                areas.gross().value(),
+                resistance,
+                evidence,
+                value(thickness),
+                value(basisWeight),
+                value(builder.solidity(basisWeight, thickness)),
+                filterBuilder.leftOut(),
+                notices);
+    }
+
+    private static OptionalDouble value(Optional<Measured> measured) {
+        return measured.isPresent() ? OptionalDouble.of(measured.get().value()) : OptionalDouble.empty();
+    }
+
+    private static PackModel pack(Section sheet, Optional<Measured> thickness, AreaBuilder.Areas areas, Inputs inputs) {
+        Optional<Section> pleats = sheet.section("pleats");
+        Optional<Section> element = sheet.section("element");
+        if (pleats.isEmpty()
+                || element.isEmpty()
+                || thickness.isEmpty()
+                || areas.height().isEmpty()) {
+            return new FlatPack(areas.effective());
+        }
+        OptionalDouble count = inputs.value(pleats.get(), "count");
+        OptionalDouble outer = inputs.value(element.get(), "outsideDiameter");
+        OptionalDouble inner = inputs.value(element.get(), "insideDiameter");
+        double t = thickness.get().value();
+        if (count.isEmpty() || outer.isEmpty() || inner.isEmpty()) {
+            return new FlatPack(areas.effective());
+        }
+        PleatGeometry geometry = geometry(
+                pleats.get(), outer.getAsDouble() / 2, inner.getAsDouble() / 2, count.getAsDouble(), t, inputs);
+        PleatClosure closure = new PleatClosure(
+                inputs.constant("pleat.slipCoefficient"),
+                inputs.constant("pleat.inPlaneRatio"),
+                !pleats.get().flag("foldsSealed").orElse(false),
+                inputs.constant("pleat.gapFactor"));
+        double foldShare = areas.stripLength().isPresent()
+                ? 1 - FOLD_LOSS * t * count.getAsDouble() / areas.stripLength().getAsDouble()
+                : 1;
+        return new PleatPack(
+                        geometry,
+                        (int) Math.round(count.getAsDouble()),
+                        areas.height().getAsDouble())
+                .withClosure(closure)
+                .withStatedArea(areas.effective() * foldShare);
+    }
+
+    private static PleatGeometry geometry(
+            Section pleats, double outer, double inner, double count, double thickness, Inputs inputs) {
+        OptionalDouble together = inputs.value(pleats, "downstreamGap");
+        if (together.isPresent()) {
+            return PleatGeometry.radialLegsTogether(
+                    outer, inner, count, thickness, together.getAsDouble(), PleatEnds.FOLDED);
+        }
+        return PleatGeometry.radial(
+                outer,
+                inner,
+                count,
+                thickness,
+                inputs.valueOr(pleats, "outerFoldWidth", 0),
+                inputs.valueOr(pleats, "innerFoldWidth", 0),
+                inputs.valueOr(pleats, "gapFloor", 0),
+                PleatEnds.FOLDED);
+    }
+}

@@ -1,0 +1,96 @@
+package org.coldpleat.model.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.coldpleat.model.oil.OilResolver;
+import org.coldpleat.model.oil.OilResult;
+import org.coldpleat.shared.casefile.CaseDocument;
+import org.coldpleat.shared.casefile.Section;
+import org.coldpleat.shared.notice.Notice;
+import org.coldpleat.shared.quantity.Measured;
+
+/** Turns a document into computing form, or says with place and remedy why that cannot be. */
+final class CaseResolver {
+    /** Range looked at if a case names none [K]: -40 to 120 degrees C. */
+    private static final double DEFAULT_FROM = 233.15;
+
+    private static final double DEFAULT_TO = 393.15;
+
+    /** Oil temperatures shown if a case names none [K]: -20, 0 and 90 degrees C. */
+    private static final double[] DEFAULT_NAMED = {253.15, 273.15, 363.15};
+
+    private CaseResolver() {}
+
+    static Resolution resolve(CaseDocument document) {
+        Section root = document.root();
+        Problems problems = new Problems(document.file());
+        Section oil = root.section("oil").orElseThrow();
+        List<Notice> oilNotices = checkOil(oil, problems);
+        root.section("engine").ifPresent(engine -> EngineCheck.check(engine, oil, problems));
+        root.sections("candidates").forEach(sheet -> CandidateCheck.check(sheet, problems));
+        if (!problems.isEmpty()) {
+            return new Resolution(Optional.empty(), problems.all());
+        }
+        Optional<Section> range = root.section("temperatures");
+        double from = value(range, "from", DEFAULT_FROM);
+        double to = value(range, "to", DEFAULT_TO);
+        ResolvedCase resolved = new ResolvedCase(document, from, to, named(range), duties(root), oilNotices);
+        return new Resolution(Optional.of(resolved), List.of());
+    }
+
+    private static double value(Optional<Section> section, String key, double fallback) {
+        return section.flatMap(one -> one.quantity(key)).map(Measured::value).orElse(fallback);
+    }
+
+    private static List<Notice> checkOil(Section oil, Problems problems) {
+        OilResult result = OilResolver.resolve(OilBuilder.spec(oil, Inputs.shared()));
+        if (result instanceof OilResult.Refused refused) {
+            Section place = refused.anchors().isEmpty()
+                    ? oil
+                    : anchorSection(oil, refused.anchors().get(0));
+            problems.addWhole(place, refused.fault().code(), refused.values().toArray(String[]::new));
+            return List.of();
+        }
+        return ((OilResult.Resolved) result).notices();
+    }
+
+    private static Section anchorSection(Section oil, int position) {
+        List<Section> points = oil.sections("points");
+        return position < points.size()
+                ? points.get(position)
+                : oil.section("coldPoint").orElse(oil);
+    }
+
+    private static List<NamedTemperature> named(Optional<Section> range) {
+        List<NamedTemperature> named = new ArrayList<>();
+        range.ifPresent(section -> section.sections("named")
+                .forEach(one -> named.add(new NamedTemperature(
+                        one.text("name").orElse(""),
+                        one.quantity("temperature").orElseThrow().value()))));
+        if (named.isEmpty()) {
+            for (double temperature : DEFAULT_NAMED) {
+                named.add(new NamedTemperature("", temperature));
+            }
+        }
+        return named;
+    }
+
+    private static List<Duty> duties(Section root) {
+        List<Duty> duties = new ArrayList<>();
+        root.section("flowStand")
+                .ifPresent(stand ->
+                        stand.sections("states").forEach(state -> duties.add(duty(Duty.FLOW_STAND, state, "flow"))));
+        root.section("engine")
+                .ifPresent(engine ->
+                        engine.sections("states").forEach(state -> duties.add(duty(Duty.ENGINE, state, "speed"))));
+        return duties;
+    }
+
+    private static Duty duty(String setting, Section state, String drive) {
+        return new Duty(
+                setting,
+                state.text("name").orElseThrow(),
+                state.quantity(drive).orElseThrow().value());
+    }
+}

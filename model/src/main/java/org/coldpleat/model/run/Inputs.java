@@ -1,0 +1,131 @@
+package org.coldpleat.model.run;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.coldpleat.shared.casefile.Section;
+import org.coldpleat.shared.quantity.Measured;
+import org.coldpleat.shared.quantity.Spread;
+
+/**
+ * Reads the numbers of one build of the model: as written with default spreads added, or with one of them moved. Keeps a
+ * ledger of what was uncertain and what was assumed. Work object of one build.
+ */
+final class Inputs {
+    private static final String STATED = "assumption.stated";
+
+    private final Map<String, Double> moved;
+    private final int candidate;
+    private final Map<String, Unknown> unknowns = new LinkedHashMap<>();
+    private final List<Assumption> assumptions = new ArrayList<>();
+
+    private Inputs(Map<String, Double> moved, int candidate) {
+        this.moved = moved;
+        this.candidate = candidate;
+    }
+
+    /** Reads shared sections as written. */
+    static Inputs shared() {
+        return new Inputs(Map.of(), -1);
+    }
+
+    /** Reads the sheet of a candidate as written. */
+    static Inputs ofCandidate(int position) {
+        return new Inputs(Map.of(), position);
+    }
+
+    /** The same reading with some unknowns moved: path to moved value [SI]. */
+    Inputs moving(Map<String, Double> values) {
+        return new Inputs(Map.copyOf(values), candidate);
+    }
+
+    /** The quantity of a key with its default spread; its value moved if this build moves it. */
+    Optional<Measured> measured(Section section, String key) {
+        Optional<Measured> written = section.quantity(key);
+        return written.map(value -> take(section.pathOf(key), value, ""));
+    }
+
+    /** The quantity of a key with its default spread, whose spread enters the result through another unknown. */
+    Optional<Measured> folded(Section section, String key) {
+        String path = section.pathOf(key);
+        Optional<Measured> complete = section.quantity(key).map(value -> DefaultSpreads.complete(path, value));
+        complete.filter(value -> value.provenance().isAssumption())
+                .ifPresent(value -> assumptions.add(new Assumption(path, candidate, value, STATED)));
+        return complete;
+    }
+
+    /** The value of a key [SI]. */
+    OptionalDouble value(Section section, String key) {
+        Optional<Measured> measured = measured(section, key);
+        return measured.isPresent() ? OptionalDouble.of(measured.get().value()) : OptionalDouble.empty();
+    }
+
+    /** The value of a key [SI], or a fallback without spread where the key was left out. */
+    double valueOr(Section section, String key, double fallback) {
+        return value(section, key).orElse(fallback);
+    }
+
+    /** A value that is not in the file but stands in for one, noted among the assumptions. */
+    Measured assumed(String path, Measured value, String code) {
+        return take(path, value, code);
+    }
+
+    /** Notes a stand-in value whose spread enters the result through another unknown. */
+    void noteAssumption(String path, Measured value, String code) {
+        assumptions.add(new Assumption(path, candidate, value, code));
+    }
+
+    /** A value computed from readings, which enters the result as one unknown of its own. */
+    double derived(String path, Measured value) {
+        note(path, candidate, value, false);
+        return moved.getOrDefault(path, value.value());
+    }
+
+    /** A constant of the model [1]. */
+    double constant(String name) {
+        ModelConstant constant = ModelConstant.of(name);
+        String path = constant.own() ? "candidates[" + candidate + "]." + name : name;
+        note(path, constant.own() ? candidate : -1, constant.value(), constant.upwardOnly());
+        return moved.getOrDefault(path, constant.value().value());
+    }
+
+    private Measured take(String path, Measured written, String code) {
+        Measured complete = DefaultSpreads.complete(path, written);
+        note(path, candidate, complete, false);
+        if (complete.provenance().isAssumption() || !code.isEmpty()) {
+            assumptions.add(new Assumption(path, candidate, complete, code.isEmpty() ? STATED : code));
+        }
+        Double value = moved.get(path);
+        if (value == null) {
+            return complete;
+        }
+        return new Measured(
+                complete.kind(),
+                value,
+                complete.halfWidth(),
+                complete.spread(),
+                complete.provenance(),
+                complete.repeats(),
+                complete.written());
+    }
+
+    private void note(String path, int owner, Measured value, boolean upwardOnly) {
+        if (value.spread() != Spread.NONE && value.halfWidth() > 0) {
+            unknowns.put(path, new Unknown(path, owner, value, upwardOnly));
+        }
+    }
+
+    /** What was uncertain in this build, by path, in the order it was asked for. */
+    Map<String, Unknown> unknowns() {
+        return Collections.unmodifiableMap(unknowns);
+    }
+
+    /** Typical, guessed and stand-in values this build took. */
+    List<Assumption> assumptions() {
+        return List.copyOf(assumptions);
+    }
+}

@@ -1,0 +1,139 @@
+package org.coldpleat.model.run;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.coldpleat.model.filter.FilterAssembly;
+import org.coldpleat.model.oil.OilNotices;
+import org.coldpleat.shared.casefile.Section;
+import org.coldpleat.shared.notice.Notice;
+import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Measured;
+
+/** Gathers the findings of a comparison: once per cause, cautions last. */
+final class NoticeCollector {
+    private NoticeCollector() {}
+
+    static List<Notice> collect(ResolvedCase resolved, List<List<StateAnalysis>> duties) {
+        Set<Notice> notices = new LinkedHashSet<>(resolved.oilNotices());
+        notices.addAll(OilNotices.at(resolved.shared().oil().oil(), resolved.from()));
+        resolved.candidates().forEach(candidate -> notices.addAll(candidate.notices()));
+        for (List<StateAnalysis> duty : duties) {
+            statuses(duty, notices);
+        }
+        gallery(resolved, notices);
+        valves(resolved, notices);
+        cans(resolved, notices);
+        notices.add(Notice.of("scope.cleanAndSteady", Severity.INFO, ""));
+        notices.add(Notice.of("scope.cannotTell", Severity.INFO, ""));
+        notices.add(Notice.of("caution.specification", Severity.CAUTION, ""));
+        notices.add(Notice.of("caution.bench", Severity.CAUTION, ""));
+        List<Notice> ordered = new ArrayList<>(notices);
+        ordered.sort(
+                (a, b) -> Integer.compare(a.severity().ordinal(), b.severity().ordinal()));
+        return ordered;
+    }
+
+    /** Starved galleries and suction limits within the range, with the warmest temperature at which they occur. */
+    private static void statuses(List<StateAnalysis> duty, Set<Notice> notices) {
+        TreeSet<Double> starved = new TreeSet<>();
+        TreeSet<Double> limited = new TreeSet<>();
+        StateAnalysis first = duty.get(0);
+        if (!first.duty().isEngine()) {
+            return;
+        }
+        for (double temperature : first.result().curve().temperature()) {
+            SolvedPoint point = first.model().at(temperature);
+            if (point.point().galleryStarved()) {
+                starved.add(temperature);
+            }
+            if (point.point().suctionLimited()) {
+                limited.add(temperature);
+            }
+        }
+        if (!starved.isEmpty()) {
+            notices.add(Notice.of(
+                    "engine.starvedBelow", Severity.WARNING, first.duty().name(), Text.celsius(starved.last())));
+        }
+        if (!limited.isEmpty()) {
+            notices.add(Notice.of(
+                    "engine.suctionLimitedBelow", Severity.WARNING, first.duty().name(), Text.celsius(limited.last())));
+        }
+    }
+
+    private static void gallery(ResolvedCase resolved, Set<Notice> notices) {
+        resolved.shared().engine().ifPresent(engine -> {
+            engine.laminarShare()
+                    .ifPresent(share ->
+                            notices.add(Notice.of("engine.laminarShare", Severity.INFO, "", Text.percent(share))));
+            if (engine.reliefs().isEmpty()) {
+                notices.add(Notice.of("engine.noRelief", Severity.CAUTION, ""));
+            }
+        });
+    }
+
+    private static void valves(ResolvedCase resolved, Set<Notice> notices) {
+        boolean block = resolved.shared()
+                .engine()
+                .map(engine -> engine.blockValve().isPresent())
+                .orElse(false);
+        for (BuiltCandidate candidate : resolved.candidates()) {
+            FilterAssembly filter = candidate.filter();
+            if (filter.elementValve().isEmpty() && !block) {
+                notices.add(Notice.of("valve.noBypass", Severity.CAUTION, candidate.name()));
+            }
+            if (filter.elementValve().isPresent() && block) {
+                double own = filter.elementValve().get().openingPressure();
+                double other = resolved.shared()
+                        .engine()
+                        .orElseThrow()
+                        .blockValve()
+                        .orElseThrow()
+                        .openingPressure();
+                notices.add(Notice.of(
+                        own <= other ? "valve.ownOpensFirst" : "valve.blockOpensFirst",
+                        Severity.INFO,
+                        candidate.name(),
+                        Text.kilopascals(own),
+                        Text.kilopascals(other)));
+            }
+        }
+    }
+
+    /** Thin-cylinder hoop stress of each can at the highest relief setting, as an order of size. */
+    private static void cans(ResolvedCase resolved, Set<Notice> notices) {
+        double pressure = resolved.shared()
+                .engine()
+                .map(engine -> engine.reliefs().stream()
+                        .mapToDouble(relief -> relief.setPressure())
+                        .max()
+                        .orElse(0))
+                .orElse(0.0);
+        if (pressure == 0) {
+            return;
+        }
+        for (Section sheet : resolved.document().root().sections("candidates")) {
+            sheet.section("outside").ifPresent(outside -> {
+                if (outside.has("diameter") && outside.has("wallThickness")) {
+                    double diameter =
+                            outside.quantity("diameter").map(Measured::value).orElseThrow();
+                    double wall = outside.quantity("wallThickness")
+                            .map(Measured::value)
+                            .orElseThrow();
+                    double stress = pressure * (diameter - wall) / (2 * wall);
+                    notices.add(Notice.of(
+                            "can.hoopStress",
+                            Severity.CAUTION,
+                            sheet.text("name").orElse(""),
+                            Text.kilopascals(pressure),
+                            Text.megapascals(stress),
+                            outside.quantity("yieldStrength")
+                                    .map(value -> Text.megapascals(value.low()))
+                                    .orElse("180 MPa")));
+                }
+            });
+        }
+    }
+}

@@ -1,0 +1,68 @@
+package org.coldpleat.model.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.coldpleat.model.oil.Anchor;
+import org.coldpleat.model.oil.Oil;
+import org.coldpleat.model.oil.OilResolver;
+import org.coldpleat.model.oil.OilResult;
+import org.coldpleat.model.oil.OilSpec;
+import org.coldpleat.model.oil.SaeGrade;
+import org.coldpleat.shared.casefile.Section;
+import org.coldpleat.shared.quantity.Measured;
+
+/** Makes the oil of a case. */
+final class OilBuilder {
+    /** Temperature at which a density without one is taken [K]: 15 degrees C, as data sheets state it. */
+    private static final double DENSITY_TEMPERATURE = 288.15;
+
+    private OilBuilder() {}
+
+    /** What the oil section says, in the order of its points with the cold point last. */
+    static OilSpec spec(Section oil, Inputs inputs) {
+        List<Anchor> anchors = new ArrayList<>();
+        for (Section point : oil.sections("points")) {
+            anchors.add(anchor(point, Anchor.Method.LOW_SHEAR, inputs));
+        }
+        oil.section("coldPoint").ifPresent(point -> anchors.add(anchor(point, coldMethod(point), inputs)));
+        OptionalDouble density = value(inputs.folded(oil, "density"));
+        return new OilSpec(
+                oil.text("name").orElse(""),
+                anchors,
+                density,
+                value(inputs.folded(oil, "densityTemperature")).orElse(DENSITY_TEMPERATURE),
+                value(inputs.folded(oil, "pourPoint")),
+                grade(oil));
+    }
+
+    /** The oil, moved off its curve by a number of standard deviations if the build moves it. */
+    static Oil oil(Section section, Inputs inputs) {
+        OilResult result = OilResolver.resolve(spec(section, inputs));
+        return result.orThrow().shifted(inputs.constant("oil.coldCurve"));
+    }
+
+    private static OptionalDouble value(Optional<Measured> measured) {
+        return measured.isPresent() ? OptionalDouble.of(measured.get().value()) : OptionalDouble.empty();
+    }
+
+    private static Optional<SaeGrade> grade(Section oil) {
+        return oil.text("grade").flatMap(SaeGrade::parse);
+    }
+
+    private static Anchor.Method coldMethod(Section point) {
+        return point.choice("method").filter("highShear"::equals).isPresent()
+                ? Anchor.Method.HIGH_SHEAR
+                : Anchor.Method.LOW_SHEAR;
+    }
+
+    private static Anchor anchor(Section point, Anchor.Method dynamicMethod, Inputs inputs) {
+        Optional<Measured> kinematic = inputs.folded(point, "kinematic");
+        Measured value = kinematic.or(() -> inputs.folded(point, "dynamic")).orElseThrow();
+        double temperature = inputs.folded(point, "temperature").orElseThrow().value();
+        Anchor.Method method = kinematic.isPresent() ? Anchor.Method.KINEMATIC : dynamicMethod;
+        double lnUncertainty = Math.max(value.standardUncertainty() / value.value(), method.defaultLnUncertainty());
+        return new Anchor(method, temperature, value.value(), lnUncertainty, value.provenance());
+    }
+}

@@ -1,0 +1,169 @@
+package org.coldpleat.model.run;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.coldpleat.shared.casefile.CaseDocument;
+import org.coldpleat.shared.casefile.Section;
+import org.coldpleat.shared.notice.Notice;
+
+/**
+ * A case in computing form: SI values with their spreads, defaults named, and the way back to every input. Immutable;
+ * can be built anew with some unknowns moved.
+ */
+public final class ResolvedCase {
+    private final CaseDocument document;
+    private final double from;
+    private final double to;
+    private final List<NamedTemperature> named;
+    private final List<Duty> duties;
+    private final SharedModel shared;
+    private final List<BuiltCandidate> candidates;
+    private final Map<String, Unknown> sharedUnknowns;
+    private final List<Map<String, Unknown>> ownUnknowns;
+    private final List<Assumption> assumptions;
+    private final List<Notice> oilNotices;
+
+    ResolvedCase(
+            CaseDocument document,
+            double from,
+            double to,
+            List<NamedTemperature> named,
+            List<Duty> duties,
+            List<Notice> oilNotices) {
+        this.document = document;
+        this.from = from;
+        this.to = to;
+        this.named = List.copyOf(named);
+        this.duties = List.copyOf(duties);
+        this.oilNotices = List.copyOf(oilNotices);
+        Inputs common = Inputs.shared();
+        shared = buildShared(document.root(), common);
+        sharedUnknowns = common.unknowns();
+        List<Assumption> assumed = new ArrayList<>(common.assumptions());
+        List<BuiltCandidate> built = new ArrayList<>();
+        List<Map<String, Unknown>> own = new ArrayList<>();
+        List<Section> sheets = document.root().sections("candidates");
+        for (int i = 0; i < sheets.size(); i++) {
+            Inputs inputs = Inputs.ofCandidate(i);
+            built.add(CandidateBuilder.candidate(sheets.get(i), inputs));
+            own.add(inputs.unknowns());
+            assumed.addAll(inputs.assumptions());
+        }
+        candidates = List.copyOf(built);
+        ownUnknowns = List.copyOf(own);
+        assumptions = distinct(assumed);
+    }
+
+    private static List<Assumption> distinct(List<Assumption> all) {
+        Map<String, Assumption> byPath = new LinkedHashMap<>();
+        all.forEach(assumption -> byPath.putIfAbsent(assumption.path(), assumption));
+        return List.copyOf(byPath.values());
+    }
+
+    private static SharedModel buildShared(Section root, Inputs inputs) {
+        OilLubricant oil = new OilLubricant(OilBuilder.oil(root.section("oil").orElseThrow(), inputs));
+        Optional<EngineModel> engine =
+                root.section("engine").map(section -> EngineBuilder.engine(section, oil, inputs));
+        return new SharedModel(oil, engine);
+    }
+
+    /** The shared model with some unknowns moved: path to value [SI]. */
+    SharedModel sharedMoving(Map<String, Double> moved) {
+        return buildShared(document.root(), Inputs.shared().moving(moved));
+    }
+
+    /** A candidate with some unknowns moved: path to value [SI]. */
+    BuiltCandidate candidateMoving(int position, Map<String, Double> moved) {
+        return CandidateBuilder.candidate(
+                document.root().sections("candidates").get(position),
+                Inputs.ofCandidate(position).moving(moved));
+    }
+
+    /** The document this case was made from. */
+    public CaseDocument document() {
+        return document;
+    }
+
+    /** Title of the case. */
+    public String title() {
+        return document.root().text("title").orElse("");
+    }
+
+    /** Names of the candidates, in the order of the case. */
+    public List<String> candidateNames() {
+        return candidates.stream().map(BuiltCandidate::name).toList();
+    }
+
+    /** Names of the states, flow stand first. */
+    public List<String> stateNames() {
+        return duties.stream().map(Duty::name).toList();
+    }
+
+    /** Coldest oil temperature looked at [K]. */
+    public double from() {
+        return from;
+    }
+
+    /** Warmest oil temperature looked at [K]. */
+    public double to() {
+        return to;
+    }
+
+    /** Oil temperatures the reader wants to see by name. */
+    public List<NamedTemperature> named() {
+        return named;
+    }
+
+    double coldestNamed() {
+        return named.stream().mapToDouble(NamedTemperature::temperature).min().orElse(from);
+    }
+
+    double warmestNamed() {
+        return named.stream().mapToDouble(NamedTemperature::temperature).max().orElse(to);
+    }
+
+    List<Duty> duties() {
+        return duties;
+    }
+
+    SharedModel shared() {
+        return shared;
+    }
+
+    List<BuiltCandidate> candidates() {
+        return candidates;
+    }
+
+    /** Unknowns all candidates share, by path. */
+    Map<String, Unknown> sharedUnknowns() {
+        return sharedUnknowns;
+    }
+
+    /** Unknowns of one candidate, by path. */
+    Map<String, Unknown> ownUnknowns(int position) {
+        return Collections.unmodifiableMap(ownUnknowns.get(position));
+    }
+
+    List<Assumption> assumptions() {
+        return assumptions;
+    }
+
+    List<Notice> oilNotices() {
+        return oilNotices;
+    }
+
+    /** Position of a candidate by name. */
+    Optional<Integer> positionOf(String name) {
+        int position = candidateNames().indexOf(name);
+        return position < 0 ? Optional.empty() : Optional.of(position);
+    }
+
+    /** A state by name. */
+    Optional<Duty> duty(String name) {
+        return duties.stream().filter(duty -> duty.name().equals(name)).findFirst();
+    }
+}

@@ -1,0 +1,128 @@
+package org.coldpleat.model.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.coldpleat.model.explain.Explanation;
+import org.coldpleat.shared.casefile.CaseDocument;
+
+/** The single entry for all runs: the command line and the window call nothing else. */
+public final class Simulation {
+    private Simulation() {}
+
+    /** Turns a document into computing form, or says what stands in the way. */
+    public static Resolution resolve(CaseDocument document) {
+        return CaseResolver.resolve(document);
+    }
+
+    /** Compares all candidates in all states. */
+    public static Comparison compare(ResolvedCase resolved) {
+        Variants variants = new Variants(resolved);
+        int candidates = resolved.candidates().size();
+        int duties = resolved.duties().size();
+        StateAnalysis[] analyses = new StateAnalysis[candidates * duties];
+        IntStream.range(0, analyses.length)
+                .parallel()
+                .forEach(i -> analyses[i] = new StateAnalyzer(
+                                resolved,
+                                variants,
+                                i / duties,
+                                resolved.duties().get(i % duties))
+                        .analyze());
+        List<CandidateResult> results = new ArrayList<>();
+        for (int i = 0; i < candidates; i++) {
+            List<StateResult> states = new ArrayList<>();
+            for (int j = 0; j < duties; j++) {
+                states.add(analyses[i * duties + j].result());
+            }
+            results.add(new CandidateResult(
+                    resolved.candidates().get(i).name(), SheetWriter.sheet(resolved, variants, i), states));
+        }
+        List<List<StateAnalysis>> byDuty = new ArrayList<>();
+        for (int j = 0; j < duties; j++) {
+            List<StateAnalysis> one = new ArrayList<>();
+            for (int i = 0; i < candidates; i++) {
+                one.add(analyses[i * duties + j]);
+            }
+            byDuty.add(List.copyOf(one));
+        }
+        return new Comparison(
+                resolved.title(),
+                resolved.document().root().flag("invented").orElse(false),
+                resolved.document().digest(),
+                resolved.from(),
+                resolved.to(),
+                resolved.named(),
+                results,
+                VerdictWriter.write(resolved, variants, byDuty),
+                resolved.assumptions(),
+                NoticeCollector.collect(resolved, byDuty));
+    }
+
+    /**
+     * One operating point of a candidate in a state.
+     *
+     * @param candidate name of a candidate of the case
+     * @param state name of a state of the case
+     * @param temperature oil temperature [K], within -40 to 150 degrees C
+     * @throws IllegalArgumentException if the case has no such candidate or state
+     */
+    public static PointResult point(ResolvedCase resolved, String candidate, String state, double temperature) {
+        return PointWriter.inState(resolved, position(resolved, candidate), duty(resolved, state), temperature);
+    }
+
+    /**
+     * One operating point of a candidate on a flow stand.
+     *
+     * @param candidate name of a candidate of the case
+     * @param flow [m3/s], at least 0
+     * @param temperature oil temperature [K], within -40 to 150 degrees C
+     * @throws IllegalArgumentException if the case has no such candidate
+     */
+    public static PointResult pointAtFlow(ResolvedCase resolved, String candidate, double flow, double temperature) {
+        Duty duty = new Duty(Duty.FLOW_STAND, "", flow);
+        return PointWriter.inState(resolved, position(resolved, candidate), duty, temperature);
+    }
+
+    /**
+     * Bypass share of a candidate over oil temperature and engine speed, or flow where the case has no engine.
+     *
+     * @param candidate name of a candidate of the case
+     * @throws IllegalArgumentException if the case has no such candidate
+     */
+    public static MapResult map(ResolvedCase resolved, String candidate) {
+        return MapWriter.map(resolved, position(resolved, candidate));
+    }
+
+    /**
+     * The chain behind a number of a candidate.
+     *
+     * @param candidate name of a candidate of the case
+     * @param state name of a state of the case; the first one if empty
+     * @param quantity which number; the opening temperature if empty
+     * @throws IllegalArgumentException if the case has no such candidate or state, or there is no such quantity
+     */
+    public static Explanation explain(
+            ResolvedCase resolved, String candidate, Optional<String> state, Optional<String> quantity) {
+        Duty duty = state.map(name -> duty(resolved, name))
+                .orElseGet(() -> resolved.duties().get(0));
+        return Explainer.explain(resolved, position(resolved, candidate), duty, quantity);
+    }
+
+    /** Names of the numbers that can be explained. */
+    public static List<String> explainableQuantities() {
+        return Explainer.QUANTITIES;
+    }
+
+    private static int position(ResolvedCase resolved, String candidate) {
+        return resolved.positionOf(candidate)
+                .orElseThrow(() ->
+                        new IllegalArgumentException("no candidate " + candidate + " in " + resolved.candidateNames()));
+    }
+
+    private static Duty duty(ResolvedCase resolved, String state) {
+        return resolved.duty(state)
+                .orElseThrow(() -> new IllegalArgumentException("no state " + state + " in " + resolved.stateNames()));
+    }
+}

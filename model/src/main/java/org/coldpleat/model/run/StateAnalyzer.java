@@ -1,0 +1,218 @@
+package org.coldpleat.model.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.coldpleat.model.circuit.OperatingPoint;
+import org.coldpleat.model.coldstart.OpeningFinder;
+import org.coldpleat.model.coldstart.Openings;
+import org.coldpleat.shared.source.Source;
+
+/** Finds openings, shares, curve and bands of one candidate in one duty. */
+final class StateAnalyzer {
+    private static final double GRID_STEP = 4;
+    private static final double FINEST_STEP = 0.1;
+    private static final double TOLERANCE = 1e-4;
+    private static final int CURVE_POINTS = 161;
+    private static final double SLOPE_STEP = 0.05;
+    private static final double SMALLEST_RATIO = 1e-12;
+
+    /** Two-sided 95 % quantile of the normal distribution [1]. */
+    @Source("JCGM 100:2008, table G.1")
+    private static final double COVERAGE_95 = 1.96;
+
+    private final ResolvedCase resolved;
+    private final Variants variants;
+    private final int position;
+    private final Duty duty;
+    private final DutyModel model;
+    private Optional<OperatingPoint> last = Optional.empty();
+
+    StateAnalyzer(ResolvedCase resolved, Variants variants, int position, Duty duty) {
+        this.resolved = resolved;
+        this.variants = variants;
+        this.position = position;
+        this.duty = duty;
+        model = new DutyModel(
+                resolved.shared(), resolved.candidates().get(position).filter(), duty);
+    }
+
+    StateAnalysis analyze() {
+        StateResult.Curve curve = curve();
+        if (!model.hasValve()) {
+            return withoutValve(curve);
+        }
+        Openings openings =
+                new OpeningFinder(resolved.from(), resolved.to(), GRID_STEP, FINEST_STEP, TOLERANCE).find(this::ratio);
+        StateResult.Answer answer = answer(openings);
+        double reference = answer == StateResult.Answer.BELOW ? openings.warmestOpen() : openings.greatestAt();
+        List<NamedTemperature> named = resolved.named();
+        double coldestAt = resolved.coldestNamed();
+        List<Map<String, Double>> changes = variants.contributions(
+                position, duty, named.size() + 2, moved -> quantities(moved, reference, coldestAt));
+        double logSlope =
+                (logRatio(model, reference + SLOPE_STEP) - logRatio(model, reference - SLOPE_STEP)) / (2 * SLOPE_STEP);
+        double logRatio = Math.log(Math.max(SMALLEST_RATIO, openings.greatestRatio()));
+        double sigma = Variants.norm(changes.get(0));
+        List<StateResult.ShareAt> shares = shares(changes.subList(2, changes.size()));
+        StateResult result = new StateResult(
+                duty.setting(),
+                duty.name(),
+                answer,
+                openings.intervals().stream()
+                        .map(interval -> new double[] {interval.low(), interval.high()})
+                        .toList(),
+                answer == StateResult.Answer.BELOW ? Optional.of(band(curve, reference, sigma)) : Optional.empty(),
+                new Band(openings.greatestRatio(), openings.greatestRatio() * sigma),
+                openings.greatestAt(),
+                fixedFlowOpening(),
+                Chance.above(logRatio, sigma),
+                shares,
+                curve);
+        return new StateAnalysis(
+                position,
+                duty,
+                model,
+                result,
+                reference,
+                answer == StateResult.Answer.BELOW ? 0 : logRatio,
+                logSlope,
+                changes.get(0),
+                logRatio(model, coldestAt),
+                changes.get(1));
+    }
+
+    private StateAnalysis withoutValve(StateResult.Curve curve) {
+        StateResult result = new StateResult(
+                duty.setting(),
+                duty.name(),
+                StateResult.Answer.NO_VALVE,
+                List.of(),
+                Optional.empty(),
+                Band.exact(0),
+                resolved.from(),
+                Double.NaN,
+                0,
+                shares(List.of()),
+                curve);
+        return new StateAnalysis(
+                position, duty, model, result, resolved.from(), Double.NEGATIVE_INFINITY, 0, Map.of(), 0, Map.of());
+    }
+
+    private double ratio(double temperature) {
+        SolvedPoint point = model.heldShutAt(temperature, last);
+        last = StateAnalysis.near(point);
+        return point.isAnswer() ? model.ratio(point) : Double.NaN;
+    }
+
+    private static StateResult.Answer answer(Openings openings) {
+        if (openings.unresolved() > 0) {
+            return StateResult.Answer.UNRESOLVED;
+        }
+        return switch (openings.kind()) {
+            case NEVER -> StateResult.Answer.NEVER;
+            case ALWAYS -> StateResult.Answer.ALWAYS;
+            case BELOW -> StateResult.Answer.BELOW;
+            case INTERVALS -> StateResult.Answer.INTERVALS;
+            case UNKNOWN -> StateResult.Answer.UNRESOLVED;
+        };
+    }
+
+    /** Log ratio at the reference and at the coldest named temperature, then the share at each named temperature. */
+    private double[] quantities(DutyModel moved, double reference, double coldestAt) {
+        List<NamedTemperature> named = resolved.named();
+        double[] values = new double[named.size() + 2];
+        values[0] = logRatio(moved, reference);
+        values[1] = logRatio(moved, coldestAt);
+        for (int i = 0; i < named.size(); i++) {
+            values[i + 2] = moved.at(named.get(i).temperature(), last).filter().bypassShare();
+        }
+        return values;
+    }
+
+    private double logRatio(DutyModel moved, double temperature) {
+        return Math.log(Math.max(SMALLEST_RATIO, moved.ratio(moved.heldShutAt(temperature, last))));
+    }
+
+    private List<StateResult.ShareAt> shares(List<Map<String, Double>> changes) {
+        List<StateResult.ShareAt> shares = new ArrayList<>();
+        for (int i = 0; i < resolved.named().size(); i++) {
+            NamedTemperature at = resolved.named().get(i);
+            SolvedPoint point = model.at(at.temperature(), last);
+            double spread = changes.isEmpty() ? 0 : Variants.norm(changes.get(i));
+            shares.add(new StateResult.ShareAt(
+                    at.name(),
+                    at.temperature(),
+                    new Band(point.filter().bypassShare(), spread),
+                    point.filter().totalDrop(),
+                    point.isAnswer() ? "CONVERGED" : point.point().status().name()));
+        }
+        return shares;
+    }
+
+    private StateResult.Curve curve() {
+        double[] temperature = new double[CURVE_POINTS];
+        double[] drop = new double[CURVE_POINTS];
+        double[] difference = new double[CURVE_POINTS];
+        double[] share = new double[CURVE_POINTS];
+        for (int i = CURVE_POINTS - 1; i >= 0; i--) {
+            double at = resolved.from() + (resolved.to() - resolved.from()) * i / (CURVE_POINTS - 1);
+            SolvedPoint point = model.at(at, last);
+            last = StateAnalysis.near(point);
+            temperature[i] = at;
+            drop[i] = point.isAnswer() ? point.filter().totalDrop() : Double.NaN;
+            difference[i] = point.isAnswer() && model.hasValve()
+                    ? point.filter().leadingValve().pressureDifference()
+                    : Double.NaN;
+            share[i] = point.isAnswer() ? point.filter().bypassShare() : Double.NaN;
+        }
+        return new StateResult.Curve(temperature, drop, difference, share);
+    }
+
+    /**
+     * The band of an opening temperature: where the log ratio is within 1.96 standard uncertainties of 0. The ratio, not
+     * the temperature, is what the unknowns move evenly; where the curve flattens in the cold, the band runs out of it.
+     */
+    @Source("derived here: first-order propagation of ln(ratio), carried to temperature along the curve")
+    private OpeningBand band(StateResult.Curve curve, double opening, double sigma) {
+        double reach = COVERAGE_95 * sigma;
+        double low = Double.NEGATIVE_INFINITY;
+        double high = Double.POSITIVE_INFINITY;
+        double step = (resolved.to() - resolved.from()) / (CURVE_POINTS - 1);
+        double before = 0;
+        for (double at = opening; at <= resolved.to() + step; at += step) {
+            double value = at == opening ? 0 : logRatio(model, Math.min(at, resolved.to()));
+            if (value <= -reach) {
+                high = at - step * (value == before ? 0 : (value + reach) / (value - before));
+                break;
+            }
+            before = value;
+        }
+        before = 0;
+        for (double at = opening; at >= resolved.from() - step; at -= step) {
+            double value = at == opening ? 0 : logRatio(model, Math.max(at, resolved.from()));
+            if (value >= reach) {
+                low = at + step * (value == before ? 0 : (value - reach) / (value - before));
+                break;
+            }
+            before = value;
+        }
+        if (reach == 0) {
+            return new OpeningBand(opening, opening, opening);
+        }
+        return new OpeningBand(opening, low, high);
+    }
+
+    /** What pump displacement times cold resistance would predict. */
+    private double fixedFlowOpening() {
+        if (!duty.isEngine()) {
+            return Double.NaN;
+        }
+        EngineModel engine = resolved.shared().engine().orElseThrow();
+        double flow = engine.pump().displacement() * duty.drive() * engine.pumpTurns();
+        Openings naive = new OpeningFinder(resolved.from(), resolved.to(), GRID_STEP, FINEST_STEP, TOLERANCE)
+                .find(at -> model.ratioAtFlow(flow, at));
+        return naive.kind() == Openings.Kind.BELOW ? naive.warmestOpen() : Double.NaN;
+    }
+}

@@ -1,0 +1,57 @@
+package org.coldpleat.model.run;
+
+import java.util.Locale;
+
+/** Numbers with units for the placeholders of messages: metric trade units with the US ones behind. */
+final class Text {
+    private static final double PASCALS_PER_PSI = 6894.757293168361;
+    private static final double ZERO_CELSIUS = 273.15;
+
+    private Text() {}
+
+    static String millimeters(double meters) {
+        return format("%.2f mm", 1e3 * meters);
+    }
+
+    static String kilopascals(double pascals) {
+        return format("%.0f kPa (%.1f psi)", pascals / 1e3, pascals / PASCALS_PER_PSI);
+    }
+
+    static String celsius(double kelvin) {
+        double degrees = kelvin - ZERO_CELSIUS;
+        return format("%.1f °C (%.0f °F)", degrees, 32 + 1.8 * degrees);
+    }
+
+    static String kelvins(double difference) {
+        return format("%.1f K", difference);
+    }
+
+    static String percent(double share) {
+        double percent = 100 * share;
+        return percent > 0 && percent < 1 ? format("%.2f %%", percent) : format("%.0f %%", percent);
+    }
+
+    static String area(double squareMeters) {
+        return format("%.0f cm² (%.0f in²)", 1e4 * squareMeters, squareMeters / (0.0254 * 0.0254));
+    }
+
+    static String resistance(double perMeter) {
+        return format("%.3g 1/m", perMeter);
+    }
+
+    static String megapascals(double pascals) {
+        return format("%.0f MPa", pascals / 1e6);
+    }
+
+    static String number(double value) {
+        return format("%.2g", value);
+    }
+
+    static String litersPerMinute(double flow) {
+        return format("%.1f L/min", flow * 6e4);
+    }
+
+    private static String format(String pattern, Object... values) {
+        return String.format(Locale.ROOT, pattern, values);
+    }
+}

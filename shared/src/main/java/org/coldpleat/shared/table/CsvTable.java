@@ -1,0 +1,102 @@
+package org.coldpleat.shared.table;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/**
+ * Reads a small table that lies beside a class: comment lines beginning with {@code #}, one header line, rows. Text with
+ * commas stands in quotes.
+ */
+public final class CsvTable {
+    private CsvTable() {}
+
+    /**
+     * One row.
+     *
+     * @param cells cell text by column name
+     */
+    public record Row(Map<String, String> cells) {
+        public Row {
+            cells = Map.copyOf(cells);
+        }
+
+        /** Text of a column. */
+        public String text(String column) {
+            String cell = cells.get(column);
+            if (cell == null) {
+                throw new IllegalArgumentException("no column " + column + " in " + cells.keySet());
+            }
+            return cell;
+        }
+
+        /** Number of a column. */
+        public double number(String column) {
+            return Double.parseDouble(text(column));
+        }
+    }
+
+    /**
+     * All rows of a table, each turned into a value.
+     *
+     * @param beside class beside which the table lies
+     * @param resource file name
+     * @param reader turns a row into a value
+     */
+    public static <T> List<T> read(Class<?> beside, String resource, Function<Row, T> reader) {
+        try (InputStream stream = beside.getResourceAsStream(resource)) {
+            if (stream == null) {
+                throw new IllegalStateException("missing table " + resource + " beside " + beside.getName());
+            }
+            BufferedReader lines = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8));
+            List<String> rows = lines.lines()
+                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
+                    .toList();
+            List<String> header = cells(rows.get(0));
+            return rows.stream()
+                    .skip(1)
+                    .map(line -> reader.apply(row(header, cells(line))))
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Row row(List<String> header, List<String> cells) {
+        if (cells.size() != header.size()) {
+            throw new IllegalStateException("row " + cells + " has other columns than " + header);
+        }
+        Map<String, String> byName = new HashMap<>();
+        for (int i = 0; i < header.size(); i++) {
+            byName.put(header.get(i), cells.get(i));
+        }
+        return new Row(byName);
+    }
+
+    private static List<String> cells(String line) {
+        List<String> cells = new ArrayList<>();
+        StringBuilder cell = new StringBuilder();
+        boolean quoted = false;
+        for (int i = 0; i < line.length(); i++) {
+            char character = line.charAt(i);
+            if (character == '"') {
+                quoted = !quoted;
+            } else if (character == ',' && !quoted) {
+                cells.add(cell.toString().strip());
+                cell.setLength(0);
+            } else {
+                cell.append(character);
+            }
+        }
+        cells.add(cell.toString().strip());
+        return cells;
+    }
+}
