@@ -1,7 +1,6 @@
 package org.coldpleat.model.run;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -23,7 +22,6 @@ final class NoticeCollector {
         resolved.candidates().forEach(candidate -> notices.addAll(candidate.notices()));
         for (List<StateAnalysis> duty : duties) {
             statuses(duty, notices);
-            duty.forEach(one -> lifted(resolved, one, notices));
         }
         gallery(resolved, notices);
         valves(resolved, notices);
@@ -63,22 +61,6 @@ final class NoticeCollector {
             notices.add(Notice.of(
                     "engine.suctionLimitedBelow", Severity.WARNING, first.duty().name(), Text.celsius(limited.last())));
         }
-    }
-
-    /** A valve of the filter that stands at its stop in the coldest oil. */
-    private static void lifted(ResolvedCase resolved, StateAnalysis one, Set<Notice> notices) {
-        one.model().filter().elementValve().ifPresent(valve -> {
-            SolvedPoint coldest = one.model().at(resolved.from());
-            if (coldest.isAnswer()
-                    && coldest.filter().elementValve().pressureDifference() >= valve.fullLiftPressure()) {
-                notices.add(Notice.of(
-                        "valve.liftedFully",
-                        Severity.WARNING,
-                        resolved.candidateNames().get(one.position()) + ", "
-                                + one.duty().name(),
-                        Text.celsius(resolved.from())));
-            }
-        });
     }
 
     private static void gallery(ResolvedCase resolved, Set<Notice> notices) {

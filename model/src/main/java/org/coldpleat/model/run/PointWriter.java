@@ -29,6 +29,7 @@ final class PointWriter {
         OperatingPoint point = solved.point();
         List<Notice> notices = new ArrayList<>(OilNotices.at(oil, temperature));
         notices.addAll(point.notices());
+        notices.addAll(filter.notices());
         notices.addAll(candidate.notices());
         return new PointResult(
                 candidate.name(),
