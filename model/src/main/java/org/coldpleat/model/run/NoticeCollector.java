@@ -1,7 +1,6 @@
 package org.coldpleat.model.run;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
