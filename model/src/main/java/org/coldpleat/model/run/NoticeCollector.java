@@ -1,6 +1,7 @@
 package org.coldpleat.model.run;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -31,8 +32,7 @@ final class NoticeCollector {
         notices.add(Notice.of("caution.specification", Severity.CAUTION, ""));
         notices.add(Notice.of("caution.bench", Severity.CAUTION, ""));
         List<Notice> ordered = new ArrayList<>(notices);
-        ordered.sort(
-                (a, b) -> Integer.compare(a.severity().ordinal(), b.severity().ordinal()));
+        ordered.sort(Comparator.comparing(Notice::severity));
         return ordered;
     }
 
