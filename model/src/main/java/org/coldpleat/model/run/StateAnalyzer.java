@@ -63,7 +63,7 @@ final class StateAnalyzer {
                 openings.intervals().stream()
                         .map(interval -> new double[] {interval.low(), interval.high()})
                         .toList(),
-                answer == StateResult.Answer.BELOW ? Optional.of(band(curve, reference, sigma)) : Optional.empty(),
+                answer == StateResult.Answer.BELOW ? Optional.of(band(reference, sigma)) : Optional.empty(),
                 new Band(openings.greatestRatio(), openings.greatestRatio() * sigma),
                 openings.greatestAt(),
                 fixedFlowOpening(),
@@ -175,7 +175,7 @@ final class StateAnalyzer {
      * the temperature, is what the unknowns move evenly; where the curve flattens in the cold, the band runs out of it.
      */
     @Source("derived here: first-order propagation of ln(ratio), carried to temperature along the curve")
-    private OpeningBand band(StateResult.Curve curve, double opening, double sigma) {
+    private OpeningBand band(double opening, double sigma) {
         double reach = COVERAGE_95 * sigma;
         double low = Double.NEGATIVE_INFINITY;
         double high = Double.POSITIVE_INFINITY;
