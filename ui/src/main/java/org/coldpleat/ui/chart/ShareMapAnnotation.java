@@ -7,7 +7,9 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jfree.chart.annotations.AbstractXYAnnotation;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.PlotRenderingInfo;
@@ -49,11 +51,14 @@ final class ShareMapAnnotation extends AbstractXYAnnotation {
         shades(g2, plot, dataArea, domainAxis, rangeAxis);
         g2.setRenderingHint(
                 RenderingHints.KEY_ANTIALIASING, smooth == null ? RenderingHints.VALUE_ANTIALIAS_ON : smooth);
+        List<Label> labels = new ArrayList<>();
         for (double level : ChartTheme.SHARE_STEPS) {
             for (List<double[]> line : LevelLines.of(grid.temperature(), grid.drive(), grid.share(), level)) {
-                levelLine(g2, plot, dataArea, domainAxis, rangeAxis, level, line);
+                levelLine(g2, plot, dataArea, domainAxis, rangeAxis, level, line)
+                        .ifPresent(labels::add);
             }
         }
+        labels.forEach(label -> label(g2, label.text(), label.x(), label.y(), dataArea));
     }
 
     /** Runs of equal shade along rows a few pixels high: small files, and no seams. */
@@ -96,7 +101,10 @@ final class ShareMapAnnotation extends AbstractXYAnnotation {
         return level == ChartTheme.SHARE_STEPS[0] ? ChartTheme.CURVE_WIDTH : ChartTheme.THIN_WIDTH;
     }
 
-    private void levelLine(
+    /** A label that is drawn after all lines, so that none runs through it. */
+    private record Label(String text, double x, double y) {}
+
+    private Optional<Label> levelLine(
             Graphics2D g2,
             XYPlot plot,
             Rectangle2D area,
@@ -125,10 +133,12 @@ final class ShareMapAnnotation extends AbstractXYAnnotation {
         g2.setPaint(ChartTheme.INK);
         g2.setStroke(new BasicStroke(width(level)));
         g2.draw(path);
-        if (length >= SHORTEST_LABELED) {
-            int middle = halfway(px, py, length * labelShare(level));
-            label(g2, ChartTexts.get("map.contour", Charts.number(100 * level)), px[middle], py[middle], area);
+        if (length < SHORTEST_LABELED) {
+            return Optional.empty();
         }
+        int middle = halfway(px, py, length * labelShare(level));
+        return Optional.of(
+                new Label(ChartTexts.get("map.contour", Charts.number(100 * level)), px[middle], py[middle]));
     }
 
     /** Labels of neighboring levels sit at different places along their lines, so that they do not collide. */

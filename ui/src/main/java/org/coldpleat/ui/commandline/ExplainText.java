@@ -31,7 +31,7 @@ final class ExplainText {
         String title = Sentences.explanation(link.key(), "title").orElse(link.key());
         String named = link.subject().isEmpty() ? title : title + " [" + link.subject() + "]";
         String value = value(link);
-        String spread = link.spread().isEmpty() ? "" : " ± " + link.spread().replaceFirst("^± ?", "");
+        String spread = link.spread().isEmpty() ? "" : " (" + link.spread() + ")";
         put(depth, value.isEmpty() ? named : named + " = " + value + spread);
         if (!link.origin().isEmpty()) {
             put(depth + 1, Texts.get("explain.origin", link.origin()));

@@ -2,18 +2,72 @@ package org.coldpleat.ui.service;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import org.coldpleat.model.explain.Explanation;
+import org.coldpleat.model.run.Comparison;
+import org.coldpleat.model.run.MapResult;
+import org.coldpleat.model.run.PointResult;
+import org.coldpleat.model.run.Resolution;
+import org.coldpleat.model.run.ResolvedCase;
+import org.coldpleat.model.run.Simulation;
+import org.coldpleat.shared.casefile.CaseProblem;
 import org.coldpleat.shared.casefile.CaseReader;
+import org.coldpleat.shared.casefile.CaseReading;
 
 /** Opens cases with the case reader and runs them with the model. */
 final class ModelCases {
     private ModelCases() {}
 
     static List<String> explainable() {
-        return List.of();
+        return Simulation.explainableQuantities();
     }
 
     static Opening open(Path file) {
-        return Opening.failed(
-                CaseReader.read(file).problems().stream().map(Problem::of).toList());
+        CaseReading reading = CaseReader.read(file);
+        if (reading.document().isEmpty()) {
+            return failed(reading.problems());
+        }
+        Resolution resolution = Simulation.resolve(reading.document().get());
+        return resolution.resolved().map(ModelCases::opened).orElseGet(() -> failed(resolution.problems()));
+    }
+
+    private static Opening failed(List<CaseProblem> problems) {
+        return Opening.failed(problems.stream().map(Problem::of).toList());
+    }
+
+    private static Opening opened(ResolvedCase resolved) {
+        return Opening.of(new OpenedCase(
+                resolved.title(),
+                resolved.document().root().flag("invented").orElse(false),
+                resolved.candidateNames(),
+                resolved.stateNames(),
+                new ModelRuns(resolved)));
+    }
+
+    private record ModelRuns(ResolvedCase resolved) implements Runs {
+        @Override
+        public Comparison compare() {
+            return Simulation.compare(resolved);
+        }
+
+        @Override
+        public PointResult point(String candidate, String state, double temperature) {
+            return Simulation.point(resolved, candidate, state, temperature);
+        }
+
+        @Override
+        public PointResult pointAtFlow(String candidate, double flow, double temperature) {
+            return Simulation.pointAtFlow(resolved, candidate, flow, temperature);
+        }
+
+        @Override
+        public MapResult map(String candidate) {
+            return Simulation.map(resolved, candidate);
+        }
+
+        @Override
+        public Explanation explain(String candidate, Optional<String> state, Optional<String> quantity) {
+            return Simulation.explain(resolved, candidate, state, quantity);
+        }
     }
 }

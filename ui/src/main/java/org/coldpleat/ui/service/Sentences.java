@@ -13,8 +13,8 @@ import org.coldpleat.shared.quantity.QuantityProblem;
 
 /** The words of verdicts, assumptions, explanations and notices, from the bundles beside the code that reports them. */
 public final class Sentences {
-    private static final Wording VERDICTS = wording(Verdict.class, "verdicts");
-    private static final Wording EXPLANATIONS = wording(Explanation.class, "explanations");
+    private static final Wording VERDICTS = Wording.beside(Verdict.class, "verdicts");
+    private static final Wording EXPLANATIONS = Wording.beside(Explanation.class, "explanations");
     private static final Wording PROBLEMS = Wording.beside(CaseProblem.class, "problems");
 
     private Sentences() {}
@@ -51,10 +51,5 @@ public final class Sentences {
     public static Optional<String> explanation(String key, String part) {
         String code = key + "." + part;
         return EXPLANATIONS.has(code) ? Optional.of(EXPLANATIONS.text(code, List.of())) : Optional.empty();
-    }
-
-    private static Wording wording(Class<?> owner, String name) {
-        boolean there = owner.getResource(name + ".properties") != null;
-        return there ? Wording.beside(owner, name) : Wording.beside(CaseProblem.class, "problems");
     }
 }

@@ -1,0 +1,95 @@
+package org.coldpleat.ui;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.coldpleat.ui.commandline.CommandLineFace;
+import org.coldpleat.ui.service.CaseService;
+import org.coldpleat.ui.service.OpenedCase;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every demo case goes through every command, and says that its data are invented. */
+class DemoCasesTest {
+    private static final CaseService SERVICE = CaseService.standard();
+
+    /** What a run left behind. */
+    private record Run(int code, String out, String err) {}
+
+    static List<Path> cases() throws IOException {
+        Path at = Path.of("").toAbsolutePath();
+        while (!Files.isDirectory(at.resolve("demo-cases"))) {
+            at = at.getParent();
+        }
+        try (Stream<Path> all = Files.walk(at.resolve("demo-cases"), 2)) {
+            return all.filter(file -> file.endsWith("case.yaml")).sorted().toList();
+        }
+    }
+
+    private static Run run(String... words) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int code = CommandLineFace.run(List.of(words), SERVICE, new PrintWriter(out), new PrintWriter(err));
+        return new Run(code, out.toString(), err.toString());
+    }
+
+    @Test
+    void thereAreDemoCases() throws IOException {
+        assertFalse(cases().isEmpty());
+    }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void everyCommandAnswers(Path file) {
+        String name = file.toString();
+        Run check = run("check", name);
+        assertEquals(0, check.code(), check.out());
+        OpenedCase opened = SERVICE.open(file).opened().orElseThrow();
+        assertTrue(opened.invented(), name);
+        List<String[]> lines = new ArrayList<>();
+        lines.add(new String[] {"compare", name, "--format", "csv"});
+        for (String candidate : opened.candidates()) {
+            lines.add(new String[] {"explain", name, "--candidate", candidate});
+            for (String quantity : SERVICE.explainable()) {
+                lines.add(new String[] {"explain", name, "--candidate", candidate, "--quantity", quantity});
+            }
+            for (String state : opened.states()) {
+                lines.add(new String[] {
+                    "point", name, "--candidate", candidate, "--temperature", "-10 °C", "--state", state
+                });
+            }
+        }
+        lines.add(new String[] {
+            "point", name, "--candidate", opened.candidates().get(0), "--temperature", "14 °F", "--flow", "2 gpm"
+        });
+        lines.add(new String[] {"map", name, "--candidate", opened.candidates().get(0)});
+        for (String[] line : lines) {
+            Run run = run(line);
+            assertEquals(0, run.code(), String.join(" ", line) + ": " + run.err());
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void samePageEveryTimeAndNothingLeftUnworded(Path file) {
+        Run first = run("compare", file.toString());
+        assertEquals(0, first.code(), first.err());
+        assertEquals(first.out(), run("compare", file.toString()).out());
+        assertTrue(first.out().contains("INVENTED DATA"), first.out());
+        for (String line : first.out().lines().toList()) {
+            assertTrue(line.codePointCount(0, line.length()) <= 110, line);
+            assertFalse(line.matches(".*\\b[a-z]+\\.[a-z]+[A-Z][A-Za-z]* \\[.*"), "a code without words: " + line);
+            assertFalse(line.matches(".*\\{\\d}.*"), "a placeholder left open: " + line);
+        }
+    }
+}
