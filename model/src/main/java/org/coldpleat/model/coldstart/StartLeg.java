@@ -46,6 +46,9 @@ final class StartLeg {
 
     private static final double GOLDEN = (3 - Math.sqrt(5)) / 2;
 
+    /** Narrows a step to its ten-millionth. */
+    private static final int GOLDEN_STEPS = 34;
+
     private final StartPlant plant;
     private final List<StartSwitch> switches;
     private final List<StartSwitch.Bypass> valves;
@@ -186,7 +189,7 @@ final class StartLeg {
         double y = b - GOLDEN * (b - a);
         double atX = ratio(valve, step.getInterpolatedState(x));
         double atY = ratio(valve, step.getInterpolatedState(y));
-        while (b - a > 1e-7 * (to - from)) {
+        for (int i = 0; i < GOLDEN_STEPS && b > a; i++) {
             if (atX > atY) {
                 b = y;
                 y = x;

@@ -223,9 +223,10 @@ final class StartPlant {
             Bearings bearings = engine.gallery().bearings();
             double omega = 2 * Math.PI * phase.speed();
             friction = lubricant.at(point.filmTemperature()).dynamicViscosity() * bearings.friction() * omega * omega;
+            double loss = bearings.heatLoss();
             double carried = density * capacity * point.bearingFlow();
             double freed = friction + point.bearingPressure() * point.bearingFlow();
-            filmToMetal = freed * bearings.heatLoss() / (carried + bearings.heatLoss());
+            filmToMetal = loss == 0 ? 0 : freed * loss / (carried + loss);
         }
         double exchange = heat.metalToOil() * (metal - oil);
         double oilLoss = heat.oilLoss() * (oil - heat.ambient());

@@ -203,6 +203,9 @@ final class StartRun {
     }
 
     private void flip(StartSwitch item, StartPlant.Moment before) {
+        if (item instanceof StartSwitch.Bypass valve && !valve.isOn()) {
+            ratioPeak = ratioPeak.or(Math.max(1, valve.ratio(before)), time);
+        }
         item.set(!item.isOn());
         StartPlant.Moment after = item.isLaw() ? plant.at(time, state) : before;
         note(item.isOn() ? item.turnsOn : item.turnsOff, item.which, after);
