@@ -5,6 +5,7 @@ import static org.coldpleat.model.loading.Limits.atLeast;
 
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
+import org.coldpleat.shared.table.CsvTable;
 
 /**
  * Cleanliness code of an oil: scale numbers of the particle counts at and above 4, 6 and 14 um(c).
@@ -27,7 +28,7 @@ public record Iso4406(int at4, int at6, int at14) {
     /** Particles in a cubic meter for one in a milliliter. */
     private static final double PER_MILLILITER = 1e6;
 
-    private static final double[] LIMITS = LoadingTable.columns("iso4406_scale.csv")[1];
+    private static final double[] LIMITS = CsvTable.columns(Iso4406.class, "iso4406_scale.csv", "up_to_per_mL")[0];
 
     public Iso4406 {
         for (int scale : new int[] {at4, at6, at14}) {

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
+import org.coldpleat.shared.table.CsvTable;
 
 /**
  * Grades of the standard test dust made from Arizona sand. The three tables come from two kinds of instrument: do not read
@@ -40,7 +41,11 @@ public enum TestDust {
                 Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(Function.identity(), Tables::read));
 
         private static ParticleSizes read(TestDust grade) {
-            double[][] table = LoadingTable.columns("iso12103_" + grade.name().toLowerCase(Locale.ROOT) + ".csv");
+            double[][] table = CsvTable.columns(
+                    TestDust.class,
+                    "iso12103_" + grade.name().toLowerCase(Locale.ROOT) + ".csv",
+                    "size_um",
+                    "passing_percent");
             double[] size = Arrays.stream(table[0]).map(um -> um / MICROMETERS).toArray();
             double[] finer =
                     Arrays.stream(table[1]).map(percent -> percent / 100).toArray();

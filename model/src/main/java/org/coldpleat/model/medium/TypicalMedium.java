@@ -1,17 +1,12 @@
 package org.coldpleat.model.medium;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.source.Provenance;
 import org.coldpleat.shared.source.Source;
+import org.coldpleat.shared.table.CsvTable;
 
 /**
  * Typical ranges of a fiber family, each as an interval marked typical.
@@ -60,39 +55,28 @@ public record TypicalMedium(
 
     private static Map<FiberFamily, TypicalMedium> read() {
         Map<FiberFamily, TypicalMedium> table = new EnumMap<>(FiberFamily.class);
-        for (String line : lines()) {
-            if (line.isBlank() || line.startsWith("#") || line.startsWith("family,")) {
-                continue;
-            }
-            String[] cells = line.split(",", -1);
-            table.put(
-                    FiberFamily.valueOf(cells[0]),
-                    new TypicalMedium(
-                            interval(cells, 1, Kind.BASIS_WEIGHT, 1e-3),
-                            interval(cells, 3, Kind.LENGTH, 1e-3),
-                            interval(cells, 5, Kind.FACE_VELOCITY, AirPermeability.LITER_PER_SQUARE_METER_SECOND),
-                            interval(cells, 7, Kind.FRACTION, 1),
-                            interval(cells, 9, Kind.DENSITY, 1),
-                            interval(cells, 11, Kind.LENGTH, 1e-6),
-                            interval(cells, 13, Kind.LENGTH, 1e-6)));
-        }
+        CsvTable.read(TypicalMedium.class, "fiber_families.csv", row -> row)
+                .forEach(row -> table.put(FiberFamily.valueOf(row.text("family")), of(row)));
         return table;
     }
 
-    private static Measured interval(String[] cells, int column, Kind kind, double unit) {
-        return Measured.between(
-                kind,
-                Double.parseDouble(cells[column]) * unit,
-                Double.parseDouble(cells[column + 1]) * unit,
-                Provenance.TYPICAL);
+    private static TypicalMedium of(CsvTable.Row row) {
+        return new TypicalMedium(
+                interval(row, "basis_weight", "_g_m2", Kind.BASIS_WEIGHT, 1e-3),
+                interval(row, "thickness", "_mm", Kind.LENGTH, 1e-3),
+                interval(
+                        row, "air_permeability", "", Kind.FACE_VELOCITY, AirPermeability.LITER_PER_SQUARE_METER_SECOND),
+                interval(row, "solidity", "", Kind.FRACTION, 1),
+                interval(row, "fiber_density", "_kg_m3", Kind.DENSITY, 1),
+                interval(row, "effective_fiber_diameter", "_um", Kind.LENGTH, 1e-6),
+                interval(row, "mean_flow_pore", "_um", Kind.LENGTH, 1e-6));
     }
 
-    private static List<String> lines() {
-        try (BufferedReader reader = new BufferedReader(new InputStreamReader(
-                TypicalMedium.class.getResourceAsStream("fiber_families.csv"), StandardCharsets.UTF_8))) {
-            return reader.lines().toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+    private static Measured interval(CsvTable.Row row, String name, String unitName, Kind kind, double unit) {
+        return Measured.between(
+                kind,
+                row.number(name + "_low" + unitName) * unit,
+                row.number(name + "_high" + unitName) * unit,
+                Provenance.TYPICAL);
     }
 }

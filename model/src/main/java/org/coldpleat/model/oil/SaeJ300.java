@@ -4,14 +4,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.coldpleat.shared.source.Source;
+import org.coldpleat.shared.table.CsvTable;
 
 /** Grades of engine oils and their limits. Limits are fences, never points of a viscosity curve. */
 @Source("SAE J300 (2015 table; same numbers in the 2021 and 2024 editions where seen)")
 public final class SaeJ300 {
     private static final double TEMPERATURE_MATCH = 0.05;
 
-    private static final List<WinterGrade> WINTER = CsvTable.read("sae_j300_winter.csv", WinterGrade::of);
-    private static final List<HotGrade> HOT = CsvTable.read("sae_j300_hot.csv", HotGrade::of);
+    private static final List<WinterGrade> WINTER =
+            CsvTable.read(SaeJ300.class, "sae_j300_winter.csv", WinterGrade::of);
+    private static final List<HotGrade> HOT = CsvTable.read(SaeJ300.class, "sae_j300_hot.csv", HotGrade::of);
 
     private SaeJ300() {}
 

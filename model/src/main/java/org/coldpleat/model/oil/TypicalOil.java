@@ -1,5 +1,7 @@
 package org.coldpleat.model.oil;
 
+import org.coldpleat.shared.table.CsvTable;
+
 /**
  * Typical new oil of a grade, for the user who knows no more than the grade.
  *

@@ -2,10 +2,11 @@ package org.coldpleat.model.oil;
 
 import java.util.List;
 import java.util.Optional;
+import org.coldpleat.shared.table.CsvTable;
 
 /** Typical new oils by grade, each row with its source and its band. */
 public final class TypicalOils {
-    private static final List<TypicalOil> ROWS = CsvTable.read("typical_oils.csv", TypicalOil::of);
+    private static final List<TypicalOil> ROWS = CsvTable.read(TypicalOils.class, "typical_oils.csv", TypicalOil::of);
 
     private TypicalOils() {}
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
+import org.coldpleat.shared.table.CsvTable;
 
 /**
  * Viscosity index from the kinematic viscosities at 40 and 100 degrees C. L and H come from the published piecewise fit,
@@ -20,7 +21,7 @@ public final class ViscosityIndex {
     /** Least KV100 for which the index is defined [m2/s]. */
     public static final double MIN_VISCOSITY = 2e-6;
 
-    private static final List<Piece> PIECES = CsvTable.read("viscosity_index_fit.csv", Piece::of);
+    private static final List<Piece> PIECES = CsvTable.read(ViscosityIndex.class, "viscosity_index_fit.csv", Piece::of);
 
     private ViscosityIndex() {}
 

@@ -1,5 +1,7 @@
 package org.coldpleat.model.oil;
 
+import org.coldpleat.shared.table.CsvTable;
+
 /**
  * One winter grade of SAE J300.
  *

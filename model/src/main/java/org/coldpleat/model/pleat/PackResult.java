@@ -105,13 +105,7 @@ public record PackResult(
             notices.add(Notice.of("pleat.gapFloorHolds", Severity.INFO, place));
         }
         if (flags.contains(PackFlag.NARROW_GAP)) {
-            double smallest = Math.min(smallestUpstreamGap, smallestDownstreamGap);
-            notices.add(Notice.of(
-                    "pleat.narrowGap",
-                    Severity.WARNING,
-                    place,
-                    String.format(Locale.ROOT, "%.2f mm", 1e3 * smallest),
-                    percent(PleatClosure.NARROW_GAP_LN_SIGMA)));
+            notices.add(Notice.of("pleat.narrowGap", Severity.WARNING, place));
         }
         return List.copyOf(notices);
     }

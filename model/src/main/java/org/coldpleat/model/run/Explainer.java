@@ -1,13 +1,16 @@
 package org.coldpleat.model.run;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.coldpleat.model.circuit.ClosedForms;
 import org.coldpleat.model.circuit.Relief;
 import org.coldpleat.model.coldstart.OpeningFinder;
 import org.coldpleat.model.coldstart.Openings;
 import org.coldpleat.model.explain.Explanation;
+import org.coldpleat.model.filter.BypassLocation;
 import org.coldpleat.model.filter.FilterAssembly;
 import org.coldpleat.model.filter.FilterPart;
 import org.coldpleat.model.flow.AdditiveLaw;
@@ -89,7 +92,8 @@ final class Explainer {
         List<Explanation> parts = new ArrayList<>();
         parts.add(flow(point));
         parts.add(viscosity(at));
-        parts.addAll(parts(point));
+        Set<FilterPart> beside = besideLeadingValve(point);
+        parts.addAll(parts(point, beside));
         return Leaves.link(
                 "valveRatio",
                 Kind.RATIO,
@@ -120,7 +124,7 @@ final class Explainer {
         List<Explanation> inputs = new ArrayList<>();
         inputs.add(flow(point));
         inputs.add(viscosity(at));
-        inputs.addAll(parts(point));
+        inputs.addAll(parts(point, EnumSet.allOf(FilterPart.class)));
         return Leaves.link(key, Kind.PRESSURE_DIFFERENCE, point.filter().totalDrop(), inputs);
     }
 
@@ -174,11 +178,23 @@ final class Explainer {
                 "dynamicViscosity", Kind.DYNAMIC_VISCOSITY, oil.dynamicViscosity(at), List.of(kinematic, density));
     }
 
-    /** Parts of the filtered path that drop pressure at this point, the pack with its own chain. */
-    private List<Explanation> parts(SolvedPoint point) {
+    /** Parts to which the valve that opens first is parallel. */
+    private Set<FilterPart> besideLeadingValve(SolvedPoint point) {
+        boolean own = point.filter().elementValve().ratio()
+                >= point.filter().blockValve().ratio();
+        if (!own) {
+            return EnumSet.allOf(FilterPart.class);
+        }
+        return model.filter().elementValveLocation() == BypassLocation.DOME
+                ? EnumSet.of(FilterPart.PLEAT_PACK, FilterPart.TUBE_OPENINGS)
+                : EnumSet.range(FilterPart.CAN_ANNULUS, FilterPart.CENTER_TUBE);
+    }
+
+    /** Those of some parts that drop pressure at this point, the pack with its own chain. */
+    private List<Explanation> parts(SolvedPoint point, Set<FilterPart> some) {
         List<Explanation> parts = new ArrayList<>();
         point.filter().partDrops().forEach((part, drop) -> {
-            if (drop != 0) {
+            if (drop != 0 && some.contains(part)) {
                 parts.add(new Explanation(
                         "part",
                         part.name(),

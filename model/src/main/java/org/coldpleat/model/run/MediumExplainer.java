@@ -9,6 +9,7 @@ import org.coldpleat.model.evidence.ResistanceEvidence;
 import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.Measured;
 
 /** Builds the chains behind the pleat pack of a candidate: medium resistance, area, channel factor. */
 final class MediumExplainer {
@@ -81,6 +82,20 @@ final class MediumExplainer {
         return leaves;
     }
 
+    /** Room between two legs at the core [m]: pitch there less two thicknesses; below 0 the legs touch. */
+    private Optional<Double> coreGap() {
+        Optional<Double> core = sheet.section("element")
+                .flatMap(one -> one.quantity("insideDiameter"))
+                .map(Measured::value);
+        Optional<Double> count =
+                sheet.section("pleats").flatMap(one -> one.quantity("count")).map(Measured::value);
+        if (core.isEmpty() || count.isEmpty() || candidate.thickness().isEmpty()) {
+            return Optional.empty();
+        }
+        double thickness = candidate.thickness().getAsDouble();
+        return Optional.of((core.get() + 2 * thickness) * Math.tan(Math.PI / count.get()) - 2 * thickness);
+    }
+
     Explanation area() {
         List<Explanation> inputs = new ArrayList<>();
         Optional<Section> medium = sheet.section("medium");
@@ -100,10 +115,7 @@ final class MediumExplainer {
         inputs.addAll(Leaves.of(sheet.section("pleats"), "count", "downstreamGap", "gapFloor"));
         inputs.addAll(Leaves.of(sheet.section("medium"), "thickness"));
         inputs.add(Leaves.link("crowdedShare", Kind.FRACTION, candidate.pack().crowdedShare(), List.of()));
-        if (!candidate.pack().channelsUnknown()) {
-            inputs.add(
-                    Leaves.link("downstreamGap", Kind.LENGTH, candidate.pack().smallestDownstreamGap(), List.of()));
-        }
+        coreGap().ifPresent(gap -> inputs.add(Leaves.link("coreGap", Kind.LENGTH, gap, List.of())));
         return Leaves.link("channelFactor", Kind.RATIO, candidate.pack().channelFactor(), inputs);
     }
 }

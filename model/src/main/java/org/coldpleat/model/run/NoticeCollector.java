@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.coldpleat.model.filter.FilterAssembly;
@@ -12,9 +13,14 @@ import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
 import org.coldpleat.shared.quantity.Measured;
+import org.coldpleat.shared.source.Source;
 
 /** Gathers the findings of a comparison: once per cause, cautions last. */
 final class NoticeCollector {
+    /** Stress at which deep-drawn steel begins to yield, low end [Pa]. */
+    @Source("common practice, no source")
+    private static final double COMMON_YIELD = 180e6;
+
     private NoticeCollector() {}
 
     static List<Notice> collect(ResolvedCase resolved, List<List<StateAnalysis>> duties) {
@@ -102,7 +108,7 @@ final class NoticeCollector {
         }
     }
 
-    /** Thin-cylinder hoop stress of each can at the highest relief setting, as an order of size. */
+    /** Thin-cylinder hoop stress at the highest relief setting of the can that carries most, as an order of size. */
     private static void cans(ResolvedCase resolved, Set<Notice> notices) {
         double pressure = resolved.shared()
                 .engine()
@@ -114,26 +120,42 @@ final class NoticeCollector {
         if (pressure == 0) {
             return;
         }
+        String worst = "";
+        double greatest = 0;
+        double yieldStress = COMMON_YIELD;
         for (Section sheet : resolved.document().root().sections("candidates")) {
-            sheet.section("outside").ifPresent(outside -> {
-                if (outside.has("diameter") && outside.has("wallThickness")) {
-                    double diameter =
-                            outside.quantity("diameter").map(Measured::value).orElseThrow();
-                    double wall = outside.quantity("wallThickness")
-                            .map(Measured::value)
-                            .orElseThrow();
-                    double stress = pressure * (diameter - wall) / (2 * wall);
-                    notices.add(Notice.of(
-                            "can.hoopStress",
-                            Severity.CAUTION,
-                            sheet.text("name").orElse(""),
-                            Text.kilopascals(pressure),
-                            Text.megapascals(stress),
-                            outside.quantity("yieldStrength")
-                                    .map(value -> Text.megapascals(value.low()))
-                                    .orElse("180 MPa")));
-                }
-            });
+            double stress = hoopStress(sheet, pressure);
+            if (stress > greatest) {
+                greatest = stress;
+                worst = sheet.text("name").orElse("");
+                yieldStress = sheet.section("outside")
+                        .flatMap(outside -> outside.quantity("yieldStrength"))
+                        .map(Measured::low)
+                        .orElse(COMMON_YIELD);
+            }
         }
+        if (greatest > 0) {
+            notices.add(Notice.of(
+                    "can.hoopStress",
+                    Severity.CAUTION,
+                    worst,
+                    Text.kilopascals(pressure),
+                    Text.megapascals(greatest),
+                    Text.megapascals(yieldStress)));
+        }
+    }
+
+    /** Stress in the can wall [Pa], {@code p (D - t)/(2 t)}; 0 if diameter or wall are not known. */
+    private static double hoopStress(Section sheet, double pressure) {
+        Optional<Section> outside =
+                sheet.section("outside").filter(one -> one.has("diameter") && one.has("wallThickness"));
+        if (outside.isEmpty()) {
+            return 0;
+        }
+        double diameter =
+                outside.get().quantity("diameter").map(Measured::value).orElseThrow();
+        double wall =
+                outside.get().quantity("wallThickness").map(Measured::value).orElseThrow();
+        return pressure * (diameter - wall) / (2 * wall);
     }
 }

@@ -13,6 +13,7 @@ final class RankSentences {
     private final ResolvedCase resolved;
     private final Variants variants;
     private final List<Verdict> verdicts = new ArrayList<>();
+    private final Set<List<String>> once = new HashSet<>();
     private final Set<List<String>> reasoned = new HashSet<>();
 
     private RankSentences(ResolvedCase resolved, Variants variants) {
@@ -38,8 +39,12 @@ final class RankSentences {
             Ranking.Gap gap = Ranking.gap(first, second);
             boolean kelvins = !Double.isNaN(gap.kelvins());
             String size = kelvins ? Text.kelvins(gap.kelvins()) : Text.number(Math.exp(gap.logRatio()));
-            String kind = kelvins ? "Warmer" : "Nearer";
-            say(first.duty(), (gap.separated() ? "rank.opens" : "rank.notSeparated") + kind, names, size);
+            String code = (gap.separated() ? "rank.opens" : "rank.notSeparated") + (kelvins ? "Warmer" : "Nearer");
+            boolean said = !once.add(List.of(code, names.get(0), names.get(1)));
+            if (said && !kelvins) {
+                continue;
+            }
+            say(first.duty(), code, names, size);
             if (gap.separated() && reasoned.add(names)) {
                 reasons(first, second, names, kelvins ? second.reference() : resolved.coldestNamed());
             }

@@ -2,6 +2,7 @@ package org.coldpleat.shared.casefile;
 
 import java.util.List;
 import java.util.Objects;
+import org.coldpleat.shared.notice.NoticeText;
 import org.coldpleat.shared.notice.Wording;
 
 /**
@@ -27,9 +28,12 @@ public record CaseProblem(
         values = List.copyOf(values);
     }
 
-    /** What was found, what is allowed and how to mend it, without the place. */
+    /**
+     * What was found, what is allowed and how to mend it, without the place. Problems that only the model finds have their
+     * words among the notices.
+     */
     public String sentence() {
-        return WORDING.text(code, values);
+        return WORDING.has(code) ? WORDING.text(code, values) : NoticeText.text(code, values);
     }
 
     /** The whole message: file, line, field and sentence. */

@@ -1,5 +1,6 @@
 package org.coldpleat.shared.notice;
 
+import java.util.List;
 import java.util.Set;
 
 /** Turns notices into sentences. */
@@ -16,7 +17,12 @@ public final class NoticeText {
 
     /** The sentence of a notice without its place. */
     public static String sentence(Notice notice) {
-        return WORDING.text(notice.code(), notice.values());
+        return text(notice.code(), notice.values());
+    }
+
+    /** The text of a code with its values. */
+    public static String text(String code, List<String> values) {
+        return WORDING.text(code, values);
     }
 
     /** True if the bundle has a text for the code. */

@@ -70,6 +70,25 @@ public final class CsvTable {
         }
     }
 
+    /**
+     * A table of numbers by columns.
+     *
+     * @param beside class beside which the table lies
+     * @param resource file name
+     * @param columns names of the wanted columns
+     * @return double[columns][rows]
+     */
+    public static double[][] columns(Class<?> beside, String resource, String... columns) {
+        List<Row> rows = read(beside, resource, row -> row);
+        double[][] numbers = new double[columns.length][rows.size()];
+        for (int c = 0; c < columns.length; c++) {
+            for (int r = 0; r < rows.size(); r++) {
+                numbers[c][r] = rows.get(r).number(columns[c]);
+            }
+        }
+        return numbers;
+    }
+
     private static Row row(List<String> header, List<String> cells) {
         if (cells.size() != header.size()) {
             throw new IllegalStateException("row " + cells + " has other columns than " + header);

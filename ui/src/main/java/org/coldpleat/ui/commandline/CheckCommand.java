@@ -38,6 +38,7 @@ final class CheckCommand implements Callable<Integer> {
                         opened.candidates().size(),
                         opened.states().size())
                 + "\n");
+        console.result(CheckText.of(opened));
         return ExitCode.DONE;
     }
 }

@@ -2,7 +2,9 @@ package org.coldpleat.ui.commandline;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.coldpleat.model.run.Assumption;
 import org.coldpleat.model.run.Band;
@@ -205,24 +207,22 @@ final class CompareText {
         if (comparison.assumptions().isEmpty()) {
             paragraph("  ", Texts.get("compare.noAssumptions"));
         }
+        Map<String, List<String>> owners = new LinkedHashMap<>();
         for (Assumption assumption : comparison.assumptions()) {
-            String owner = owner(comparison, assumption);
-            paragraph(
-                    "  - ",
-                    Texts.get(
-                            "compare.assumption",
-                            owner,
-                            MeasuredText.of(assumption.value(), system),
-                            Sentences.assumption(assumption.code())));
+            String field = assumption.path().replaceFirst("^candidates\\[\\d+]\\.", "");
+            String sentence = Texts.get(
+                    "compare.assumption",
+                    field,
+                    MeasuredText.of(assumption.value(), system),
+                    Sentences.assumption(assumption.code()));
+            owners.computeIfAbsent(sentence, key -> new ArrayList<>());
+            if (assumption.candidate() >= 0) {
+                owners.get(sentence)
+                        .add(comparison.candidates().get(assumption.candidate()).name());
+            }
         }
-    }
-
-    /** The candidate by name in front of the path, which only counts. */
-    private static String owner(Comparison comparison, Assumption assumption) {
-        return assumption.candidate() < 0
-                ? assumption.path()
-                : comparison.candidates().get(assumption.candidate()).name() + ", "
-                        + assumption.path().replaceFirst("^candidates\\[\\d+]\\.", "");
+        owners.forEach((sentence, names) ->
+                paragraph("  - ", names.isEmpty() ? sentence : String.join(", ", names) + ": " + sentence));
     }
 
     private void notices() {

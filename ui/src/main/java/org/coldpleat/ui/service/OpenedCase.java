@@ -1,7 +1,11 @@
 package org.coldpleat.ui.service;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import org.coldpleat.shared.quantity.Measured;
 
 /** A case that was read and resolved without problems. Immutable; hand it back to {@link CaseService} to run it. */
 public final class OpenedCase {
@@ -9,13 +13,21 @@ public final class OpenedCase {
     private final boolean invented;
     private final List<String> candidates;
     private final List<String> states;
+    private final Map<String, Measured> understood;
     private final Runs runs;
 
-    OpenedCase(String title, boolean invented, List<String> candidates, List<String> states, Runs runs) {
+    OpenedCase(
+            String title,
+            boolean invented,
+            List<String> candidates,
+            List<String> states,
+            Map<String, Measured> understood,
+            Runs runs) {
         this.title = Objects.requireNonNull(title, "title");
         this.invented = invented;
         this.candidates = List.copyOf(candidates);
         this.states = List.copyOf(states);
+        this.understood = Collections.unmodifiableMap(new LinkedHashMap<>(understood));
         this.runs = Objects.requireNonNull(runs, "runs");
     }
 
@@ -37,6 +49,11 @@ public final class OpenedCase {
     /** Names of the states in the order of the case, flow stand first. */
     public List<String> states() {
         return states;
+    }
+
+    /** Every quantity that was understood, by its path, in the order of the file; spreads are those that were written. */
+    public Map<String, Measured> understood() {
+        return understood;
     }
 
     Runs runs() {

@@ -2,6 +2,7 @@ package org.coldpleat.ui.service;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.coldpleat.model.explain.Explanation;
@@ -59,7 +60,7 @@ public final class FixtureCase {
 
     private static OpenedCase opened(boolean unresolved) {
         List<String> states = List.of("stand, 20 L/min", "idle after start");
-        return new OpenedCase("Fixture: four cans and a spacer", true, List.of(NAMES), states, new Runs() {
+        return new OpenedCase("Fixture: four cans and a spacer", true, List.of(NAMES), states, Map.of(), new Runs() {
             @Override
             public Comparison compare() {
                 return comparison(unresolved);
