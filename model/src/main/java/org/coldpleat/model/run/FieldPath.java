@@ -1,16 +1,33 @@
 package org.coldpleat.model.run;
 
+import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
-/** Compares the path of a value with a field of a table. */
+/** Finds the row of a table for the path of a value: the row whose field is the path, or the longest end of it. */
 final class FieldPath {
     private static final Pattern INDEX = Pattern.compile("\\[\\d+]");
 
     private FieldPath() {}
 
-    /** True if the path, its list indexes left out, is the field or ends with it. */
-    static boolean endsWith(String path, String field) {
-        String plain = INDEX.matcher(path).replaceAll("");
-        return plain.equals(field) || plain.endsWith("." + field);
+    /**
+     * Row for a path.
+     *
+     * @param rows rows by field, without list indexes
+     * @param path full path of a value, such as {@code candidates[1].medium.thickness}
+     */
+    static <T> Optional<T> find(Map<String, T> rows, String path) {
+        String end = INDEX.matcher(path).replaceAll("");
+        while (true) {
+            T row = rows.get(end);
+            if (row != null) {
+                return Optional.of(row);
+            }
+            int point = end.indexOf('.');
+            if (point < 0) {
+                return Optional.empty();
+            }
+            end = end.substring(point + 1);
+        }
     }
 }

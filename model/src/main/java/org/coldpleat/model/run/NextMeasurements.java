@@ -1,6 +1,7 @@
 package org.coldpleat.model.run;
 
-import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.coldpleat.shared.table.CsvTable;
 
 /** Which measurement would narrow an unknown; see the table {@code next-measurements.csv}. */
@@ -8,19 +9,14 @@ final class NextMeasurements {
     /** Key of the sentence for an unknown that the table does not list. */
     static final String OTHER = "next.other";
 
-    private static final List<Row> ROWS = CsvTable.read(
-            NextMeasurements.class, "next-measurements.csv", row -> new Row(row.text("field"), row.text("code")));
+    private static final Map<String, String> CODES =
+            CsvTable.read(NextMeasurements.class, "next-measurements.csv", row -> row).stream()
+                    .collect(Collectors.toUnmodifiableMap(row -> row.text("field"), row -> row.text("code")));
 
     private NextMeasurements() {}
 
-    private record Row(String field, String code) {}
-
     /** Key of the sentence that suggests a measurement for the unknown of a path. */
     static String codeFor(String path) {
-        return ROWS.stream()
-                .filter(row -> FieldPath.endsWith(path, row.field()))
-                .map(Row::code)
-                .findFirst()
-                .orElse(OTHER);
+        return FieldPath.find(CODES, path).orElse(OTHER);
     }
 }

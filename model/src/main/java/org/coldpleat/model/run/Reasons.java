@@ -4,12 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.coldpleat.model.filter.FilterAssembly;
 import org.coldpleat.model.valve.SpringValve;
 
 /**
- * Why one candidate opens earlier than another: each of their differences is put into the first candidate alone, and the
- * change of its ratio of valve difference to opening pressure is what that difference is worth.
+ * Why one candidate opens earlier than another: their differences are put into the first candidate, and the change of
+ * its ratio of valve difference to opening pressure is what a difference is worth.
  */
 final class Reasons {
     /** Least change of the logarithm of the ratio that is worth a sentence [1]. */
@@ -38,46 +39,70 @@ final class Reasons {
         }
     }
 
-    /** Differences that make the first open earlier or later than the second, largest first. */
+    /**
+     * Differences that make the first open earlier or later than the second, largest first. Each is the mean of its worth
+     * when the differences are put into the first candidate one after the other in one order and in the reverse order, so
+     * that together they make up the whole.
+     */
     List<Reason> between(BuiltCandidate first, BuiltCandidate second) {
-        double own = logRatio(first.filter());
+        List<Step> steps = steps(first, second);
+        double[] worth = new double[steps.size()];
+        addWorth(first.filter(), steps, worth, false);
+        addWorth(first.filter(), steps, worth, true);
         List<Reason> reasons = new ArrayList<>();
-        double pack = first.filter().elementResistance();
-        double area = first.pack().effectiveArea() / second.pack().effectiveArea();
-        double resistance = second.mediumResistance() / first.mediumResistance();
-        double channels = second.pack().channelFactor() / first.pack().channelFactor();
-        double explained = 0;
-        explained += add(reasons, "area", own - withPack(first, pack * area));
-        explained += add(reasons, "resistance", own - withPack(first, pack * resistance));
-        explained += add(reasons, "channels", own - withPack(first, pack * channels));
-        Optional<FilterAssembly> reset = withOpening(first.filter(), second.filter());
-        if (reset.isPresent()) {
-            explained += add(reasons, "opening", own - logRatio(reset.get()));
+        for (int i = 0; i < worth.length; i++) {
+            if (Math.abs(worth[i]) >= WORTH_SAYING) {
+                reasons.add(new Reason(steps.get(i).code(), worth[i]));
+            }
         }
-        double whole = own - logRatio(second.filter());
-        add(reasons, "passages", whole - explained);
-        reasons.removeIf(reason -> !(Math.abs(reason.logEffect()) >= WORTH_SAYING));
         reasons.sort(Comparator.comparingDouble((Reason reason) -> -Math.abs(reason.logEffect()))
                 .thenComparing(Reason::code));
         return List.copyOf(reasons);
     }
 
-    private static double add(List<Reason> reasons, String code, double logEffect) {
-        reasons.add(new Reason(code, logEffect));
-        return logEffect;
+    /** One difference and how to put it into a filter. */
+    private record Step(String code, UnaryOperator<FilterAssembly> change) {}
+
+    private static List<Step> steps(BuiltCandidate first, BuiltCandidate second) {
+        double area = first.pack().effectiveArea() / second.pack().effectiveArea();
+        double resistance = second.mediumResistance() / first.mediumResistance();
+        double channels = second.pack().channelFactor() / first.pack().channelFactor();
+        return List.of(
+                new Step("area", filter -> withPack(filter, area)),
+                new Step("resistance", filter -> withPack(filter, resistance)),
+                new Step("channels", filter -> withPack(filter, channels)),
+                new Step("opening", filter -> withOpening(filter, second.filter())),
+                new Step("passages", filter -> withPassages(filter, second.filter())));
     }
 
-    private double withPack(BuiltCandidate candidate, double packResistance) {
-        return logRatio(candidate.filter().withElementResistance(packResistance));
-    }
-
-    private static Optional<FilterAssembly> withOpening(FilterAssembly first, FilterAssembly second) {
-        if (first.elementValve().isEmpty() || second.elementValve().isEmpty()) {
-            return Optional.empty();
+    private void addWorth(FilterAssembly start, List<Step> steps, double[] worth, boolean reverse) {
+        FilterAssembly filter = start;
+        double before = logRatio(filter);
+        for (int k = 0; k < worth.length; k++) {
+            int i = reverse ? worth.length - 1 - k : k;
+            filter = steps.get(i).change().apply(filter);
+            double after = logRatio(filter);
+            worth[i] += (before - after) / 2;
+            before = after;
         }
-        SpringValve valve = first.elementValve().get();
-        double pressure = second.elementValve().get().openingPressure();
-        return Optional.of(first.withBypass(first.elementValveLocation(), valve.withOpeningPressure(pressure)));
+    }
+
+    private static FilterAssembly withPack(FilterAssembly filter, double factor) {
+        return filter.withElementResistance(filter.elementResistance() * factor);
+    }
+
+    private static FilterAssembly withOpening(FilterAssembly filter, FilterAssembly other) {
+        if (filter.elementValve().isEmpty() || other.elementValve().isEmpty()) {
+            return filter;
+        }
+        double pressure = other.elementValve().get().openingPressure();
+        SpringValve valve = filter.elementValve().get().withOpeningPressure(pressure);
+        return filter.withBypass(filter.elementValveLocation(), valve);
+    }
+
+    /** Everything of the other filter but its pack and, where both have a valve inside, its opening pressure. */
+    private static FilterAssembly withPassages(FilterAssembly filter, FilterAssembly other) {
+        return withOpening(other.withElementResistance(filter.elementResistance()), filter);
     }
 
     private double logRatio(FilterAssembly filter) {

@@ -1,6 +1,7 @@
 package org.coldpleat.model.run;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,6 +18,9 @@ final class StateAnalyzer {
     private static final int CURVE_POINTS = 161;
     private static final double SLOPE_STEP = 0.05;
     private static final double SMALLEST_RATIO = 1e-12;
+
+    /** Standard uncertainties beyond which a valve counts as shut whatever is not known [1]. */
+    private static final double FAR = 5;
 
     /** Two-sided 95 % quantile of the normal distribution [1]. */
     @Source("JCGM 100:2008, table G.1")
@@ -47,15 +51,14 @@ final class StateAnalyzer {
                 new OpeningFinder(resolved.from(), resolved.to(), GRID_STEP, FINEST_STEP, TOLERANCE).find(this::ratio);
         StateResult.Answer answer = answer(openings);
         double reference = answer == StateResult.Answer.BELOW ? openings.warmestOpen() : openings.greatestAt();
-        List<NamedTemperature> named = resolved.named();
         double coldestAt = resolved.coldestNamed();
         List<Map<String, Double>> changes = variants.contributions(
-                position, duty, named.size() + 2, moved -> quantities(moved, reference, coldestAt));
+                position, duty, 2, moved -> new double[] {logRatio(moved, reference), logRatio(moved, coldestAt)});
         double logSlope =
                 (logRatio(model, reference + SLOPE_STEP) - logRatio(model, reference - SLOPE_STEP)) / (2 * SLOPE_STEP);
         double logRatio = Math.log(Math.max(SMALLEST_RATIO, openings.greatestRatio()));
         double sigma = Variants.norm(changes.get(0));
-        List<StateResult.ShareAt> shares = shares(changes.subList(2, changes.size()));
+        List<StateResult.ShareAt> shares = shares(sigma);
         StateResult result = new StateResult(
                 duty.setting(),
                 duty.name(),
@@ -94,7 +97,7 @@ final class StateAnalyzer {
                 resolved.from(),
                 Double.NaN,
                 0,
-                shares(List.of()),
+                resolved.named().stream().map(named -> share(named, 0)).toList(),
                 curve);
         return new StateAnalysis(
                 position, duty, model, result, resolved.from(), Double.NEGATIVE_INFINITY, 0, Map.of(), 0, Map.of());
@@ -119,36 +122,46 @@ final class StateAnalyzer {
         };
     }
 
-    /** Log ratio at the reference and at the coldest named temperature, then the share at each named temperature. */
-    private double[] quantities(DutyModel moved, double reference, double coldestAt) {
-        List<NamedTemperature> named = resolved.named();
-        double[] values = new double[named.size() + 2];
-        values[0] = logRatio(moved, reference);
-        values[1] = logRatio(moved, coldestAt);
-        for (int i = 0; i < named.size(); i++) {
-            values[i + 2] = moved.at(named.get(i).temperature(), last).filter().bypassShare();
-        }
-        return values;
-    }
-
     private double logRatio(DutyModel moved, double temperature) {
         return Math.log(Math.max(SMALLEST_RATIO, moved.ratio(moved.heldShutAt(temperature, last))));
     }
 
-    private List<StateResult.ShareAt> shares(List<Map<String, Double>> changes) {
+    /** Bypass shares at the named temperatures; where no unknown can open the valve, their band has no width. */
+    private List<StateResult.ShareAt> shares(double sigma) {
+        double[] maybeOpen = resolved.named().stream()
+                .mapToDouble(NamedTemperature::temperature)
+                .filter(at -> logRatio(model, at) + FAR * sigma > 0)
+                .toArray();
+        List<Map<String, Double>> changes = maybeOpen.length == 0
+                ? List.of()
+                : variants.contributions(
+                        position,
+                        duty,
+                        maybeOpen.length,
+                        moved -> Arrays.stream(maybeOpen)
+                                .map(at -> moved.at(at, last).filter().bypassShare())
+                                .toArray());
         List<StateResult.ShareAt> shares = new ArrayList<>();
-        for (int i = 0; i < resolved.named().size(); i++) {
-            NamedTemperature at = resolved.named().get(i);
-            SolvedPoint point = model.at(at.temperature(), last);
-            double spread = changes.isEmpty() ? 0 : Variants.norm(changes.get(i));
-            shares.add(new StateResult.ShareAt(
-                    at.name(),
-                    at.temperature(),
-                    new Band(point.filter().bypassShare(), spread),
-                    point.filter().totalDrop(),
-                    point.isAnswer() ? "CONVERGED" : point.point().status().name()));
+        for (NamedTemperature named : resolved.named()) {
+            double spread = 0;
+            for (int i = 0; i < maybeOpen.length; i++) {
+                if (maybeOpen[i] == named.temperature()) {
+                    spread = Variants.norm(changes.get(i));
+                }
+            }
+            shares.add(share(named, spread));
         }
         return shares;
+    }
+
+    private StateResult.ShareAt share(NamedTemperature named, double spread) {
+        SolvedPoint point = model.at(named.temperature(), last);
+        return new StateResult.ShareAt(
+                named.name(),
+                named.temperature(),
+                new Band(point.filter().bypassShare(), spread),
+                point.filter().totalDrop(),
+                point.isAnswer() ? "CONVERGED" : point.point().status().name());
     }
 
     private StateResult.Curve curve() {
