@@ -45,7 +45,7 @@ final class RankSentences {
                 continue;
             }
             say(first.duty(), code, names, size);
-            if (gap.separated() && reasoned.add(names)) {
+            if (gap.separated() && reasoned.add(List.of(first.duty().setting(), names.get(0), names.get(1)))) {
                 reasons(first, second, names, kelvins ? second.reference() : resolved.coldestNamed());
             }
         }

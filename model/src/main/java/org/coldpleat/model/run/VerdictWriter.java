@@ -61,8 +61,15 @@ final class VerdictWriter {
                 code.equals(NextMeasurements.OTHER) ? List.of(path, share) : List.of(share)));
     }
 
-    /** The most medium among candidates whose valve stays shut down to the coldest named temperature in every state. */
-    private void choose(List<List<StateAnalysis>> duties) {
+    /**
+     * The most medium among candidates whose valve stays shut down to the coldest named temperature in every state of the
+     * engine; of the flow stand where there is no engine.
+     */
+    private void choose(List<List<StateAnalysis>> all) {
+        boolean engine = resolved.shared().engine().isPresent();
+        List<List<StateAnalysis>> duties = all.stream()
+                .filter(duty -> duty.get(0).duty().isEngine() == engine)
+                .toList();
         if (resolved.candidates().size() < 2) {
             return;
         }
@@ -79,10 +86,10 @@ final class VerdictWriter {
             verdicts.add(new Verdict("choice.noneShut", "", "", List.of(), List.of(coldest)));
             return;
         }
-        boolean all = shut.size() == resolved.candidates().size();
+        boolean everyOne = shut.size() == resolved.candidates().size();
         String names = String.join(", ", shut.stream().map(BuiltCandidate::name).toList());
         verdicts.add(new Verdict(
-                all ? "choice.allShut" : shut.size() == 1 ? "choice.oneShut" : "choice.mostMedium",
+                everyOne ? "choice.allShut" : shut.size() == 1 ? "choice.oneShut" : "choice.mostMedium",
                 "",
                 "",
                 List.of(most.get().name()),

@@ -29,7 +29,8 @@ final class ExplainText {
 
     private void link(Explanation link, int depth) {
         String title = Sentences.explanation(link.key(), "title").orElse(link.key());
-        String named = link.subject().isEmpty() ? title : title + " [" + link.subject() + "]";
+        String subject = Texts.getOr("part." + link.subject(), link.subject());
+        String named = subject.isEmpty() ? title : title + " [" + subject + "]";
         String value = value(link);
         String spread = link.spread().isEmpty() ? "" : " (" + link.spread() + ")";
         put(depth, value.isEmpty() ? named : named + " = " + value + spread);

@@ -1,0 +1,124 @@
+package org.coldpleat.validation.published;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.coldpleat.model.loading.CaptureFamily;
+import org.coldpleat.model.loading.RatingPair;
+import org.coldpleat.model.run.CandidateSheet;
+import org.coldpleat.model.run.Comparison;
+import org.coldpleat.model.run.Resolution;
+import org.coldpleat.model.run.Simulation;
+import org.coldpleat.model.run.StateResult;
+import org.coldpleat.shared.casefile.CaseReader;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Readings that teardown benches of small spin-on filters commonly report hang together when put through the whole
+ * program. All readings: common practice, no source.
+ */
+class CommonPracticeSheetsTest {
+    private static final double SQUARE_INCH = 0.0254 * 0.0254;
+
+    private static Comparison compare(String candidate) {
+        String text = """
+                formatVersion: 1
+                title: Common readings
+                oil:
+                  name: Oil
+                  points:
+                    - {temperature: 40 °C, kinematic: 63.2 cSt}
+                    - {temperature: 100 °C, kinematic: 10.1 cSt}
+                  density: 859 kg/m3
+                flowStand:
+                  states:
+                    - {name: hot test, flow: 3 gpm}
+                temperatures:
+                  named:
+                    - {name: hot, temperature: 93 °C}
+                candidates:
+                """ + candidate;
+        Resolution resolution = Simulation.resolve(
+                CaseReader.read("common.yaml", text).document().orElseThrow());
+        return Simulation.compare(resolution.resolved().orElseThrow());
+    }
+
+    private static String sheet(int pleats, String length, String width, String thickness, String opening) {
+        return """
+                  - name: Reading
+                    bypass: {position: dome, openingPressure: %s}
+                    pleats: {count: %d, height: %s}
+                    element: {outsideDiameter: 66 mm, insideDiameter: 36 mm, length: 60 mm}
+                    medium:
+                      family: cellulose
+                      strip: {length: %s, width: %s}
+                      thickness: %s
+                """.formatted(opening, pleats, width, length, width, thickness);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "42, 46 in, 1.35 in, 0.76 mm, 8 psi, 46, 1.35",
+        "42, 50 in, 2.2 in, 1.14 mm, 12 to 15 psi, 50, 2.2",
+        "48, 46 in, 2.2 in, 0.76 mm, 12 to 15 psi, 46, 2.2",
+        "48, 50 in, 1.35 in, 1.14 mm, 8 psi, 50, 1.35"
+    })
+    void geometryFromCommonReadingsLandsInTheUsualRanges(
+            int pleats, String length, String width, String thickness, String opening, double inches, double wide) {
+        Comparison comparison = compare(sheet(pleats, length, width, thickness, opening));
+        CandidateSheet sheet = comparison.candidates().get(0).sheet();
+        assertEquals(inches * wide * SQUARE_INCH, sheet.grossArea().value(), 1e-9);
+        // medium areas of small spin-on filters, 400 to 1000 cm2: common practice, no source
+        assertTrue(sheet.grossArea().value() > 0.039 && sheet.grossArea().value() < 0.1);
+        double depth = inches * 0.0254 / (2 * pleats);
+        // pleats 8 to 20 mm deep: common practice, no source
+        assertTrue(depth > 0.008 && depth < 0.020);
+        assertEquals(0, sheet.crowdedShare());
+        assertTrue(sheet.channelFactor().value() >= 1);
+        // clean hot drop of a spin-on below 35 kPa at rated flow: common practice, no source
+        assertTrue(sheet.hotPressureDrop().value() < 35e3);
+        StateResult state = comparison.candidates().get(0).states().get(0);
+        assertEquals(0, state.shares().get(0).share().value());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"7.0 g, 46 in, 1.35 in", "8.6 g, 50 in, 2.2 in", "11.5 g, 46 in, 2.2 in"})
+    void basisWeightFromStripMassAndSizeLiesBetweenOneHundredAndTwoHundredGrams(
+            String mass, String length, String width) {
+        String candidate = """
+                  - name: Reading
+                    bypass: {position: dome, openingPressure: 8 psi}
+                    medium:
+                      family: cellulose
+                      strip: {length: %1$s, width: %2$s}
+                      thickness: 0.9 mm
+                      mass: %3$s
+                """.formatted(length, width, mass);
+        double basisWeight =
+                compare(candidate).candidates().get(0).sheet().basisWeight().orElseThrow();
+        assertTrue(basisWeight > 0.100 && basisWeight < 0.200, "basis weight " + basisWeight);
+    }
+
+    @Test
+    void nominalAndAbsoluteSizesMakeACaptureCurve() {
+        RatingPair nominal = new RatingPair(23e-6, 0.50);
+        RatingPair absolute = new RatingPair(45e-6, 1 - 1 / 75.0);
+        for (CaptureFamily family : CaptureFamily.values()) {
+            double at23 = family.through(nominal, absolute).efficiency(23e-6);
+            double at45 = family.through(nominal, absolute).efficiency(45e-6);
+            assertEquals(0.50, at23, 1e-9);
+            assertEquals(1 - 1 / 75.0, at45, 1e-9);
+            assertTrue(family.through(nominal, absolute).efficiency(30e-6) > 0.7);
+        }
+    }
+
+    @Test
+    void singleRatingFixesItsOwnPointOnly() {
+        RatingPair single = new RatingPair(20e-6, 0.965);
+        for (double spread : new double[] {1.3, 1.5, 1.8}) {
+            assertEquals(0.965, CaptureFamily.LOG_NORMAL.through(single, spread).efficiency(20e-6), 1e-9);
+        }
+    }
+}
