@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.coldpleat.model.evidence.EvidenceCombination;
 import org.coldpleat.model.filter.FilterAssembly;
+import org.coldpleat.model.filter.FilterPart;
 import org.coldpleat.model.pleat.FlatPack;
 import org.coldpleat.model.pleat.PackModel;
 import org.coldpleat.model.pleat.PleatClosure;
@@ -14,6 +15,7 @@ import org.coldpleat.model.pleat.PleatGeometry;
 import org.coldpleat.model.pleat.PleatPack;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.notice.Notice;
+import org.coldpleat.shared.notice.NoticeText;
 import org.coldpleat.shared.notice.Severity;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
@@ -53,11 +55,7 @@ final class CandidateBuilder {
         FilterBuilder filterBuilder = new FilterBuilder(sheet, inputs);
         FilterAssembly filter = filterBuilder.build(pack.resistance());
         if (!filterBuilder.leftOut().isEmpty()) {
-            notices.add(new Notice(
-                    "filter.partsLeftOut",
-                    Severity.WARNING,
-                    name,
-                    filterBuilder.leftOut().stream().map(Enum::name).toList()));
+            notices.add(Notice.of("filter.partsLeftOut", Severity.WARNING, name, names(filterBuilder.leftOut())));
         }
         return new BuiltCandidate(
                 name,
@@ -71,6 +69,14 @@ final class CandidateBuilder {
                 value(builder.solidity(basisWeight, thickness)),
                 filterBuilder.leftOut(),
                 notices);
+    }
+
+    private static String names(List<FilterPart> parts) {
+        return String.join(
+                ", ",
+                parts.stream()
+                        .map(part -> NoticeText.text("part." + part.name(), List.of()))
+                        .toList());
     }
 
     private static OptionalDouble value(Optional<Measured> measured) {

@@ -2,8 +2,10 @@ package org.coldpleat.model.run;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -12,7 +14,10 @@ import org.coldpleat.model.oil.OilNotices;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
+import org.coldpleat.shared.quantity.Spread;
+import org.coldpleat.shared.source.Provenance;
 import org.coldpleat.shared.source.Source;
 
 /** Gathers the findings of a comparison: once per cause, cautions last. */
@@ -37,9 +42,41 @@ final class NoticeCollector {
         notices.add(Notice.of("scope.cannotTell", Severity.INFO, ""));
         notices.add(Notice.of("caution.specification", Severity.CAUTION, ""));
         notices.add(Notice.of("caution.bench", Severity.CAUTION, ""));
-        List<Notice> ordered = new ArrayList<>(notices);
+        spreads(resolved).ifPresent(notices::add);
+        List<Notice> ordered = new ArrayList<>(oncePerCause(notices));
         ordered.sort(Comparator.comparing(Notice::severity));
         return ordered;
+    }
+
+    /** Findings that differ in nothing but their place become one. */
+    private static List<Notice> oncePerCause(Set<Notice> notices) {
+        Map<Notice, List<String>> places = new LinkedHashMap<>();
+        for (Notice notice : notices) {
+            Notice cause = new Notice(notice.code(), notice.severity(), "", notice.values());
+            places.computeIfAbsent(cause, key -> new ArrayList<>()).add(notice.place());
+        }
+        return places.entrySet().stream()
+                .map(entry -> new Notice(
+                        entry.getKey().code(),
+                        entry.getKey().severity(),
+                        String.join(", ", entry.getValue()),
+                        entry.getKey().values()))
+                .toList();
+    }
+
+    private static Optional<Notice> spreads(ResolvedCase resolved) {
+        long count = resolved.understood().entrySet().stream()
+                .filter(entry -> entry.getValue().spread() != Spread.NONE)
+                .filter(entry ->
+                        resolved.document().quantities().get(entry.getKey()).spread() == Spread.NONE)
+                .count();
+        double label = DefaultSpreads.complete(
+                        "candidates[0].bypass.openingPressure",
+                        Measured.exact(Kind.PRESSURE_DIFFERENCE, 1, Provenance.PRINTED))
+                .halfWidth();
+        return count == 0
+                ? Optional.empty()
+                : Optional.of(Notice.of("spread.usual", Severity.INFO, "", Long.toString(count), Text.percent(label)));
     }
 
     /** Starved galleries and suction limits within the range, with the warmest temperature at which they occur. */

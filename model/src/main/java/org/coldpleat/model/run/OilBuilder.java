@@ -29,7 +29,7 @@ final class OilBuilder {
         oil.section("coldPoint").ifPresent(point -> anchors.add(anchor(point, coldMethod(point), inputs)));
         OptionalDouble density = value(inputs.folded(oil, "density"));
         return new OilSpec(
-                oil.text("name").orElse(""),
+                oil.text("name").or(() -> oil.text("grade")).orElse(""),
                 anchors,
                 density,
                 value(inputs.folded(oil, "densityTemperature")).orElse(DENSITY_TEMPERATURE),

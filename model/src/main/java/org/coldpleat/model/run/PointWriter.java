@@ -35,7 +35,7 @@ final class PointWriter {
                 candidate.name(),
                 duty.setting(),
                 duty.name(),
-                solved.isAnswer() ? point.status().name() : "NOT_CONVERGED",
+                solved.status(),
                 temperature,
                 filter.totalFlow(),
                 filter.totalDrop(),

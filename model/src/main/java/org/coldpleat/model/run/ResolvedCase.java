@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.coldpleat.shared.casefile.CaseDocument;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.notice.Notice;
+import org.coldpleat.shared.quantity.Measured;
 
 /**
  * A case in computing form: SI values with their spreads, defaults named, and the way back to every input. Immutable;
@@ -86,6 +87,16 @@ public final class ResolvedCase {
     /** The document this case was made from. */
     public CaseDocument document() {
         return document;
+    }
+
+    /**
+     * Every quantity of the case by its path, in the order of the file, with the usual spread of its bench reading where
+     * none was written.
+     */
+    public Map<String, Measured> understood() {
+        Map<String, Measured> understood = new LinkedHashMap<>();
+        document.quantities().forEach((path, value) -> understood.put(path, DefaultSpreads.complete(path, value)));
+        return Collections.unmodifiableMap(understood);
     }
 
     /** Title of the case. */

@@ -1,6 +1,7 @@
 package org.coldpleat.model.run;
 
 import org.coldpleat.model.circuit.OperatingPoint;
+import org.coldpleat.model.circuit.SolveStatus;
 import org.coldpleat.model.filter.FilterState;
 import org.coldpleat.model.flow.Fluid;
 
@@ -15,5 +16,18 @@ record SolvedPoint(OperatingPoint point, FilterState filter, Fluid fluid) {
     /** Whether the numbers may be used. */
     boolean isAnswer() {
         return point.status().isAnswer() && filter.converged();
+    }
+
+    /** How the solution ended: a converged point may have a starved gallery or a pump that its pickup limits. */
+    String status() {
+        if (!isAnswer()) {
+            return filter.converged() ? point.status().name() : "NOT_CONVERGED";
+        }
+        if (point.status() == SolveStatus.CONVERGED && point.galleryStarved()) {
+            return "STARVED_GALLERY";
+        }
+        return point.status() == SolveStatus.CONVERGED && point.suctionLimited()
+                ? "SUCTION_LIMITED"
+                : point.status().name();
     }
 }

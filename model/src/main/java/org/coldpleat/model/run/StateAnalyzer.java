@@ -161,7 +161,7 @@ final class StateAnalyzer {
                 named.temperature(),
                 new Band(point.filter().bypassShare(), spread),
                 point.filter().totalDrop(),
-                point.isAnswer() ? "CONVERGED" : point.point().status().name());
+                point.status());
     }
 
     private StateResult.Curve curve() {

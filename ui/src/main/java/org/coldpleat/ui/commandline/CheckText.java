@@ -31,6 +31,6 @@ final class CheckText {
                     QuantityFormat.format(value, UnitSystem.METRIC),
                     QuantityFormat.format(value, UnitSystem.US));
         }
-        return String.join("\n", table.lines()) + "\n";
+        return Texts.get("check.spreads") + "\n\n" + String.join("\n", table.lines()) + "\n";
     }
 }

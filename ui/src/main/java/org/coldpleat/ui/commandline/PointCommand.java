@@ -33,7 +33,7 @@ final class PointCommand implements Callable<Integer> {
     }
 
     /** Statuses with numbers that may be used. */
-    private static final Set<String> ANSWERS = Set.of("CONVERGED", "NO_FLOW");
+    private static final Set<String> ANSWERS = Set.of("CONVERGED", "NO_FLOW", "STARVED_GALLERY", "SUCTION_LIMITED");
 
     private final CaseService service;
     private final Console console;

@@ -41,7 +41,7 @@ final class ModelCases {
                 resolved.document().root().flag("invented").orElse(false),
                 resolved.candidateNames(),
                 resolved.stateNames(),
-                resolved.document().quantities(),
+                resolved.understood(),
                 new ModelRuns(resolved)));
     }
 

@@ -51,7 +51,10 @@ public final class OpenedCase {
         return states;
     }
 
-    /** Every quantity that was understood, by its path, in the order of the file; spreads are those that were written. */
+    /**
+     * Every quantity that was understood, by its path, in the order of the file; with the usual spread of
+     * its bench reading where none was written.
+     */
     public Map<String, Measured> understood() {
         return understood;
     }
