@@ -11,7 +11,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
+import org.coldpleat.model.run.CandidateResult;
+import org.coldpleat.model.run.StateResult;
 import org.coldpleat.ui.commandline.CommandLineFace;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
@@ -46,6 +49,27 @@ class DemoCasesTest {
     @Test
     void thereAreDemoCases() throws IOException {
         assertFalse(cases().isEmpty());
+    }
+
+    /** Our own earlier answers: they guard the story of a case, they prove nothing. */
+    @ParameterizedTest
+    @MethodSource("cases")
+    void answersTellTheStoryOfTheCase(Path file) throws IOException {
+        List<String> answers = new ArrayList<>();
+        for (CandidateResult candidate :
+                SERVICE.compare(SERVICE.open(file).opened().orElseThrow()).candidates()) {
+            for (StateResult state : candidate.states()) {
+                answers.add(String.join(
+                        ",",
+                        candidate.name(),
+                        state.setting(),
+                        state.state(),
+                        state.answer().name().toLowerCase(Locale.ROOT)));
+            }
+        }
+        List<String> expected = Files.readAllLines(file.resolveSibling("expected.csv"));
+        assertEquals(expected.subList(2, expected.size()), answers);
+        assertTrue(Files.readString(file.resolveSibling("story.md")).contains("Invented"));
     }
 
     @ParameterizedTest
