@@ -25,6 +25,7 @@ final class CaseChecks {
         root.section("flowStand").ifPresent(stand -> uniqueNames(stand.sections("states")));
         root.section("engine").ifPresent(this::engine);
         root.section("temperatures").ifPresent(this::temperatures);
+        root.section("start").ifPresent(start -> new StartChecks(this).check(start, root));
         List<Section> candidates = root.sections("candidates");
         uniqueNames(candidates);
         boolean blockValve =
@@ -156,7 +157,8 @@ final class CaseChecks {
         }
     }
 
-    private void uniqueNames(List<Section> named) {
+    /** Notes names that stand twice. */
+    void uniqueNames(List<Section> named) {
         Map<String, Integer> lines = new HashMap<>();
         for (Section section : named) {
             Optional<String> name = section.text("name");

@@ -2,6 +2,7 @@ package org.coldpleat.shared.casefile;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.coldpleat.shared.quantity.Measured;
@@ -12,12 +13,14 @@ import org.coldpleat.shared.quantity.Measured;
  * @param file name of the file as given
  * @param digest SHA-256 of the text in UTF-8, as lower-case hexadecimal digits
  * @param root the top of the file
+ * @param startTrace logged oil temperatures of a start, from the case itself or the file it names; empty without a log
  */
-public record CaseDocument(String file, String digest, Section root) {
+public record CaseDocument(String file, String digest, Section root, List<LoggedTemperature> startTrace) {
     public CaseDocument {
         Objects.requireNonNull(file, "file");
         Objects.requireNonNull(digest, "digest");
         Objects.requireNonNull(root, "root");
+        startTrace = List.copyOf(startTrace);
     }
 
     /** Every quantity by its full path, in the order of the file. */

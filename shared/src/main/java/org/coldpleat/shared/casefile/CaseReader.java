@@ -8,11 +8,14 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Optional;
 import org.coldpleat.shared.casefile.Tree.Keys;
 import org.coldpleat.shared.casefile.Tree.Pair;
 import org.coldpleat.shared.casefile.Tree.Scalar;
+import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.source.Provenance;
 
 /** Reads case files. Bad content never throws: all problems of a file come back together, in file order. */
@@ -82,10 +85,33 @@ public final class CaseReader {
             return CaseReading.of(problems);
         }
         Section root = new CaseWalker(problems).section(keys, CaseSchema.ROOT, Place.ROOT, Provenance.MEASURED);
-        new CaseChecks(problems).check(root);
+        CaseChecks checks = new CaseChecks(problems);
+        checks.check(root);
+        List<LoggedTemperature> trace = startTrace(root, fileName, problems, checks);
         return problems.isEmpty()
-                ? CaseReading.of(new CaseDocument(fileName, digest(body), root))
+                ? CaseReading.of(new CaseDocument(fileName, digest(body), root, trace))
                 : CaseReading.of(problems);
+    }
+
+    /** The logged temperatures of a start; as far as they were understood. */
+    private static List<LoggedTemperature> startTrace(Section root, String file, Problems problems, CaseChecks checks) {
+        Optional<Section> trace = root.section("start").flatMap(start -> start.section("trace"));
+        if (trace.isEmpty()) {
+            return List.of();
+        }
+        if (trace.get().text("file").isPresent()) {
+            return TraceFile.read(trace.get(), file, problems, checks);
+        }
+        List<LoggedTemperature> readings = new ArrayList<>();
+        for (Section point : trace.get().sections("points")) {
+            Optional<Measured> time = point.quantity("time");
+            Optional<Measured> temperature = point.quantity("temperature");
+            if (time.isPresent() && temperature.isPresent()) {
+                readings.add(new LoggedTemperature(
+                        time.get().value(), temperature.get().value()));
+            }
+        }
+        return readings;
     }
 
     /** False if the file is of a version whose other fields cannot be judged. */

@@ -25,6 +25,11 @@ final class Problems {
         add(Place.ROOT, line, column, code, values);
     }
 
+    /** Takes over the problems of another file. */
+    void addAll(Problems other) {
+        found.addAll(other.found);
+    }
+
     boolean isEmpty() {
         return found.isEmpty();
     }

@@ -57,6 +57,10 @@ public enum Kind {
     SLIP("m3"),
     /** Heat conductance [W/K]. */
     HEAT_CONDUCTANCE("W/K"),
+    /** Heat flow or mechanical power [W]. */
+    POWER("W"),
+    /** Heat taken up for one degree of warming [J/K]. */
+    HEAT_CAPACITY("J/K"),
     /** Plain angle [rad]. */
     ANGLE("rad"),
     /** Share of a whole [1]. */

@@ -118,6 +118,8 @@ public final class QuantityFormat {
             case OVERRIDE -> us ? "psi/gpm" : "kPa/(L/min)";
             case SLIP -> "mm3";
             case HEAT_CONDUCTANCE -> "W/K";
+            case POWER -> us ? "hp" : "kW";
+            case HEAT_CAPACITY -> "kJ/K";
             case ANGLE -> "deg";
             case FRACTION -> "%";
             case COUNT, RATIO -> "1";

@@ -53,6 +53,15 @@ public final class Units {
     @Source("NIST SP 811 (2008), B.9: T/K = (t/F + 459.67)/1.8")
     private static final double FAHRENHEIT_ZERO = 459.67 / 1.8;
 
+    @Source("NIST SP 811 (2008), B.8: 550 foot pound-force per second [W]")
+    private static final double HORSEPOWER = 550 * FOOT * POUND_FORCE;
+
+    @Source("NIST SP 811 (2008), B.8: 75 kilogram-force meter per second [W]")
+    private static final double METRIC_HORSEPOWER = 75 * FREE_FALL;
+
+    @Source("NIST SP 811 (2008), B.8: British thermal unit, international table [J]")
+    private static final double BTU = 1055.05585262;
+
     private static final double LITER = 1e-3;
     private static final double MINUTE = 60;
     private static final double HOUR = 3600;
@@ -271,7 +280,21 @@ public final class Units {
                         unit("bar/(L/min)", 1e5 * MINUTE / LITER, "bar/(l/min)"),
                         unit("psi/gpm", PSI * MINUTE / GALLON)));
         table.put(Kind.SLIP, List.of(unit("m3", 1), unit("mm3", 1e-9)));
-        table.put(Kind.HEAT_CONDUCTANCE, List.of(unit("W/K", 1)));
+        table.put(Kind.HEAT_CONDUCTANCE, List.of(unit("W/K", 1, "W/°C"), unit("kW/K", 1e3, "kW/°C")));
+        table.put(
+                Kind.POWER,
+                List.of(
+                        unit("W", 1),
+                        unit("kW", 1e3),
+                        unit("hp", HORSEPOWER),
+                        unit("PS", METRIC_HORSEPOWER),
+                        unit("BTU/h", BTU / HOUR, "Btu/h")));
+        table.put(
+                Kind.HEAT_CAPACITY,
+                List.of(
+                        unit("J/K", 1, "J/°C"),
+                        unit("kJ/K", 1e3, "kJ/°C"),
+                        unit("BTU/°F", BTU * 1.8, "Btu/°F", "BTU/F", "Btu/F")));
         table.put(Kind.ANGLE, List.of(unit("rad", 1), unit("deg", Math.PI / 180, "°", "degrees")));
         table.put(Kind.FRACTION, List.of(unit("1", 1), unit("%", 1e-2, "percent")));
         table.put(Kind.COUNT, List.of(unit("1", 1)));

@@ -16,8 +16,8 @@ import org.coldpleat.shared.notice.Wording;
 import org.junit.jupiter.api.Test;
 
 class ProblemTextsTest {
-    private static final Pattern CODE =
-            Pattern.compile("\"((?:file|yaml|version|key|list|text|flag|choice|typical|spread|range|quantity|case)"
+    private static final Pattern CODE = Pattern.compile(
+            "\"((?:file|yaml|version|key|list|text|flag|choice|typical|spread|range|quantity|case|start|trace)"
                     + "\\.[a-zA-Z0-9]+(?:\\.near)?)\"");
 
     /** Codes put together in the code from a stem and an ending. */
