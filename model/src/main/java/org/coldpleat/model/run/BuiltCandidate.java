@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import org.coldpleat.model.evidence.EvidenceCombination;
 import org.coldpleat.model.filter.FilterAssembly;
 import org.coldpleat.model.filter.FilterPart;
+import org.coldpleat.model.pleat.PackModel;
 import org.coldpleat.model.pleat.PackResult;
 import org.coldpleat.shared.notice.Notice;
 
@@ -13,7 +14,8 @@ import org.coldpleat.shared.notice.Notice;
  *
  * @param name name
  * @param filter filter with the valve inside it; a valve in the engine block is added by the duty
- * @param pack pleat pack
+ * @param pack clean pleat pack
+ * @param packModel the pack for any resistance of the medium
  * @param grossArea unfolded medium, one side, after allowances [m2]
  * @param mediumResistance [1/m]
  * @param evidence what the resistance rests on
@@ -27,6 +29,7 @@ record BuiltCandidate(
         String name,
         FilterAssembly filter,
         PackResult pack,
+        PackModel packModel,
         double grossArea,
         double mediumResistance,
         EvidenceCombination evidence,

@@ -50,7 +50,8 @@ final class CandidateBuilder {
         double resistance = inputs.derived(
                 sheet.path() + "." + RESISTANCE,
                 Measured.factor(Kind.MEDIUM_RESISTANCE, evidence.median(), evidence.lnSigma(), Provenance.MEASURED));
-        var pack = pack(sheet, thickness, areas, inputs).solve(resistance);
+        PackModel packModel = pack(sheet, thickness, areas, inputs);
+        var pack = packModel.solve(resistance);
         notices.addAll(pack.notices(name));
         FilterBuilder filterBuilder = new FilterBuilder(sheet, inputs);
         FilterAssembly filter = filterBuilder.build(pack.resistance());
@@ -61,6 +62,7 @@ final class CandidateBuilder {
                 name,
                 filter,
                 pack,
+                packModel,
                 areas.gross().value(),
                 resistance,
                 evidence,

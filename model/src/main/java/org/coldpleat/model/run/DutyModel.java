@@ -61,6 +61,11 @@ final class DutyModel {
         return filter;
     }
 
+    /** The engine circuit, in an engine duty. */
+    Optional<EngineCircuit> circuit() {
+        return circuit;
+    }
+
     /** True if any bypass valve acts on the filter in this duty. */
     boolean hasValve() {
         return filter.elementValve().isPresent() || filter.blockValve().isPresent();

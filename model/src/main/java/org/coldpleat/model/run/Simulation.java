@@ -3,8 +3,10 @@ package org.coldpleat.model.run;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.coldpleat.model.explain.Explanation;
+import org.coldpleat.model.loading.Leak;
 import org.coldpleat.shared.casefile.CaseDocument;
 
 /** The single entry for all runs: the command line and the window call nothing else. */
@@ -113,6 +115,41 @@ public final class Simulation {
     /** Names of the numbers that can be explained. */
     public static List<String> explainableQuantities() {
         return Explainer.QUANTITIES;
+    }
+
+    /** True if the case says what its filters go through in service. */
+    public static boolean hasService(ResolvedCase resolved) {
+        return resolved.document().root().section("duty").isPresent();
+    }
+
+    /**
+     * Service life of all candidates.
+     *
+     * @param horizon running time to look at [s], above 0; that of the case if empty
+     * @throws IllegalArgumentException if the case has no duty
+     */
+    public static ServiceResult service(ResolvedCase resolved, OptionalDouble horizon) {
+        DutyCycle cycle = DutyCycle.of(resolved)
+                .orElseThrow(() -> new IllegalArgumentException("the case must have a duty, had none"));
+        return ServiceWriter.write(
+                resolved, horizon.isPresent() ? cycle.withHorizon(horizon.getAsDouble()) : cycle);
+    }
+
+    /** True if the sheet of a candidate says what a virtual multi-pass test needs: a capacity or family, and a rating. */
+    public static boolean hasMultiPass(ResolvedCase resolved, String candidate) {
+        return MultiPassWriter.isPossible(resolved, position(resolved, candidate));
+    }
+
+    /**
+     * A virtual multi-pass test.
+     *
+     * @param candidate name of a candidate of the case
+     * @param leakShare share of the flow that leaks past the clean element [0..1, below 1]; grows with the pressure drop
+     * @throws IllegalArgumentException if there is no such candidate or its sheet says too little
+     */
+    public static MultiPassReport multiPass(ResolvedCase resolved, String candidate, double leakShare) {
+        return MultiPassWriter.run(
+                resolved, position(resolved, candidate), new Leak(leakShare, Leak.Kind.LAMINAR_GAP));
     }
 
     private static int position(ResolvedCase resolved, String candidate) {

@@ -26,6 +26,14 @@ final class Text {
         return format("%.1f K", difference);
     }
 
+    static String gramsPerArea(double value) {
+        return format("%.0f g/m²", 1e3 * value);
+    }
+
+    static String hours(double seconds) {
+        return format("%.0f h", seconds / 3600);
+    }
+
     static String percent(double share) {
         double percent = 100 * share;
         return percent > 0 && percent < 1 ? format("%.2f %%", percent) : format("%.0f %%", percent);

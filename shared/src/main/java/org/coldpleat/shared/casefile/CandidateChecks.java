@@ -86,6 +86,7 @@ final class CandidateChecks {
     }
 
     private void medium(Section medium) {
+        medium.section("capacity").ifPresent(capacity -> capacity(capacity, medium));
         medium.section("strip").ifPresent(this::strip);
         medium.section("airTest").ifPresent(test -> {
             boolean flowAndArea = test.has("flow") && test.has("area");
@@ -103,6 +104,20 @@ final class CandidateChecks {
             } else if (!efficiency && !beta) {
                 checks.at(rating, "case.ratingWithoutValue");
             }
+        }
+    }
+
+    private void capacity(Section capacity, Section medium) {
+        if (capacity.has("mass") && capacity.has("perArea")) {
+            checks.atKey(capacity, "perArea", "duty.capacityTwice");
+        } else if (!capacity.has("mass") && !capacity.has("perArea")) {
+            checks.at(capacity, "duty.capacityEmpty");
+        } else if (capacity.has("mass")
+                && !(capacity.has("terminalPressureDrop") && capacity.has("atFlow") && capacity.has("viscosity"))) {
+            checks.atKey(capacity, "mass", "duty.capacityIncomplete");
+        }
+        if (capacity.typicalAsked("perArea") && !medium.has("family")) {
+            checks.atKey(capacity, "perArea", "duty.capacityNoFamily");
         }
     }
 

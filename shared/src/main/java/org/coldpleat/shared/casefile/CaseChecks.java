@@ -26,6 +26,7 @@ final class CaseChecks {
         root.section("engine").ifPresent(this::engine);
         root.section("temperatures").ifPresent(this::temperatures);
         root.section("start").ifPresent(start -> new StartChecks(this).check(start, root));
+        root.section("duty").ifPresent(duty -> new DutyChecks(this).check(duty, root));
         List<Section> candidates = root.sections("candidates");
         uniqueNames(candidates);
         boolean blockValve =

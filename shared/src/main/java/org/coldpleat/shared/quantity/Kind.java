@@ -13,6 +13,8 @@ public enum Kind {
     VOLUME("m3"),
     /** Mass [kg]. */
     MASS("kg"),
+    /** Mass flow [kg/s]. */
+    MASS_RATE("kg/s"),
     /** Time span [s]. */
     DURATION("s"),
     /** Temperature [K]. */

@@ -98,6 +98,7 @@ public final class QuantityFormat {
             case AREA -> us ? "in2" : "cm2";
             case VOLUME -> us ? "qt" : "L";
             case MASS -> us ? "oz" : "g";
+            case MASS_RATE -> "mg/h";
             case DURATION -> "s";
             case TEMPERATURE, TEMPERATURE_DIFFERENCE -> us ? "°F" : kind == Kind.TEMPERATURE ? "°C" : "K";
             case PRESSURE_DIFFERENCE, GAUGE_PRESSURE -> us ? "psi" : "kPa";

@@ -177,6 +177,14 @@ public final class Units {
                         unit("oz", OUNCE),
                         unit("lb", POUND, "lbs")));
         table.put(
+                Kind.MASS_RATE,
+                List.of(
+                        unit("kg/s", 1),
+                        unit("g/h", 1e-3 / HOUR),
+                        unit("mg/h", 1e-6 / HOUR),
+                        unit("g/1000h", 1e-6 / HOUR),
+                        unit("mg/min", 1e-6 / MINUTE)));
+        table.put(
                 Kind.DURATION,
                 List.of(
                         unit("s", 1, "sec", "seconds"),

@@ -1,0 +1,147 @@
+package org.coldpleat.model.loading;
+
+import static org.coldpleat.model.loading.Limits.above;
+import static org.coldpleat.model.loading.Limits.atLeast;
+import static org.coldpleat.model.loading.Limits.share;
+
+import java.util.Objects;
+import org.coldpleat.model.pleat.PackModel;
+
+/**
+ * What an element goes through in service. Cycle after cycle the engine starts, which takes {@code startDuration}, and
+ * then runs hot for {@code hotDuration}; all times are running time.
+ *
+ * @param classes size classes of the dirt
+ * @param efficiency share caught by the medium in one pass [0..1], double[classes]
+ * @param source dirt coming into the oil, wear and ingestion together [kg/s], double[classes]
+ * @param sumpVolume oil in circulation [m3], above 0
+ * @param oilLife running time between oil changes [s], above 0; infinite for none
+ * @param topUp oil lost with its dirt and made up with clean oil [m3/s], at least 0
+ * @param pack pleat pack
+ * @param mediumResistance of the clean medium [1/m], above 0
+ * @param law how the medium blocks
+ * @param hot flows while running hot
+ * @param starts outcome of starts; not asked if {@code startDuration} is 0
+ * @param startDuration running time that a start takes [s], at least 0; 0 for no starts
+ * @param hotDuration hot running after each start [s], above 0
+ * @param startTemperatures start temperature of each cycle of a year [K], double[k]; begins again behind the last one
+ * @param horizon running time to be computed [s], above 0
+ */
+public record ServicePlan(
+        SizeClasses classes,
+        double[] efficiency,
+        double[] source,
+        double sumpVolume,
+        double oilLife,
+        double topUp,
+        PackModel pack,
+        double mediumResistance,
+        BlockingLaw law,
+        HotDuty hot,
+        StartDuty starts,
+        double startDuration,
+        double hotDuration,
+        double[] startTemperatures,
+        double horizon) {
+    /** Flows through a filter whose pack has a resistance, hot. */
+    @FunctionalInterface
+    public interface HotDuty {
+        /** State with a pack of a resistance ratio [1, loaded over clean pack]. */
+        HotState at(double packRatio);
+    }
+
+    /**
+     * Hot running with one pack.
+     *
+     * @param flow through filter and valves [m3/s]
+     * @param bypassShare share of it that goes round the medium [1]
+     * @param pressureDrop of the filter [Pa]
+     */
+    public record HotState(double flow, double bypassShare, double pressureDrop) {}
+
+    /** Outcome of starts. */
+    @FunctionalInterface
+    public interface StartDuty {
+        /** Outcome from a temperature [K] with a pack of a resistance ratio [1, loaded over clean pack]. */
+        StartDose at(double temperature, double packRatio);
+    }
+
+    /**
+     * Outcome of one start.
+     *
+     * @param unfilteredVolume oil that went round the medium [m3]
+     * @param filteredVolume oil through the medium [m3]
+     */
+    public record StartDose(double unfilteredVolume, double filteredVolume) {}
+
+    public ServicePlan {
+        efficiency = efficiency.clone();
+        source = source.clone();
+        startTemperatures = startTemperatures.clone();
+        Limits.sameLength(classes.count(), efficiency.length, "efficiency");
+        Limits.sameLength(classes.count(), source.length, "source");
+        for (int i = 0; i < source.length; i++) {
+            share(efficiency[i], "efficiency");
+            atLeast(source[i], 0, "source", "kg/s");
+        }
+        above(sumpVolume, 0, "sumpVolume", "m3");
+        if (!(oilLife > 0)) {
+            throw new IllegalArgumentException("oilLife must be above 0 s, was " + oilLife);
+        }
+        atLeast(topUp, 0, "topUp", "m3/s");
+        Objects.requireNonNull(pack, "pack");
+        above(mediumResistance, 0, "mediumResistance", "1/m");
+        Objects.requireNonNull(law, "law");
+        Objects.requireNonNull(hot, "hot");
+        Objects.requireNonNull(starts, "starts");
+        atLeast(startDuration, 0, "startDuration", "s");
+        above(hotDuration, 0, "hotDuration", "s");
+        atLeast(startTemperatures.length, startDuration > 0 ? 1 : 0, "number of startTemperatures", "[1]");
+        above(horizon, 0, "horizon", "s");
+    }
+
+    /** The same service with another blocking law. */
+    public ServicePlan withLaw(BlockingLaw other) {
+        return new ServicePlan(
+                classes,
+                efficiency,
+                source,
+                sumpVolume,
+                oilLife,
+                topUp,
+                pack,
+                mediumResistance,
+                other,
+                hot,
+                starts,
+                startDuration,
+                hotDuration,
+                startTemperatures,
+                horizon);
+    }
+
+    @Override
+    public double[] efficiency() {
+        return efficiency.clone();
+    }
+
+    @Override
+    public double[] source() {
+        return source.clone();
+    }
+
+    @Override
+    public double[] startTemperatures() {
+        return startTemperatures.clone();
+    }
+
+    /** Running time of a cycle [s]. */
+    double cycle() {
+        return startDuration + hotDuration;
+    }
+
+    /** Start temperature of a cycle counted from 0 [K]. */
+    double startTemperature(long cycleNumber) {
+        return startTemperatures[(int) (cycleNumber % startTemperatures.length)];
+    }
+}

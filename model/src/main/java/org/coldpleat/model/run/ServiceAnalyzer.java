@@ -1,0 +1,262 @@
+package org.coldpleat.model.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+import java.util.stream.DoubleStream;
+import org.coldpleat.model.circuit.ClosedForms;
+import org.coldpleat.model.circuit.Relief;
+import org.coldpleat.model.coldstart.OpeningFinder;
+import org.coldpleat.model.loading.BlockingLaw;
+import org.coldpleat.model.loading.CaptureEstimate;
+import org.coldpleat.model.loading.Iso4406;
+import org.coldpleat.model.loading.LoadingFactor;
+import org.coldpleat.model.loading.ServiceCourse;
+import org.coldpleat.model.loading.ServiceLife;
+import org.coldpleat.model.loading.ServicePlan;
+import org.coldpleat.model.valve.SpringValve;
+import org.coldpleat.shared.notice.Notice;
+import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.source.Source;
+
+/** Service life of one candidate with bands. */
+final class ServiceAnalyzer {
+    /** Moments shown [1]. */
+    private static final int MOMENTS = 24;
+
+    private static final int CHECKED_CELLS = 8;
+
+    @Source("JCGM 100:2008, table G.1")
+    private static final double COVERAGE_95 = 1.96;
+
+    private final ResolvedCase resolved;
+    private final Variants variants;
+    private final int position;
+    private final DutyCycle cycle;
+    private final BuiltCandidate candidate;
+    private final ServiceModel model;
+    private final List<Notice> notices = new ArrayList<>();
+    private Optional<BlockingLaw> law = Optional.empty();
+
+    ServiceAnalyzer(ResolvedCase resolved, Variants variants, int position, DutyCycle cycle) {
+        this.resolved = resolved;
+        this.variants = variants;
+        this.position = position;
+        this.cycle = cycle;
+        candidate = resolved.candidates().get(position);
+        model = new ServiceModel(resolved, position, cycle);
+    }
+
+    List<Notice> notices() {
+        return List.copyOf(notices);
+    }
+
+    Optional<BlockingLaw> law() {
+        return law;
+    }
+
+    ServiceResult.Candidate analyze() {
+        var sheet = resolved.document().root().sections("candidates").get(position);
+        Optional<CapacityBuilder.Blocking> blocking = CapacityBuilder.blocking(sheet, candidate);
+        if (blocking.isEmpty()) {
+            return notComputed(ServiceResult.Status.NO_CAPACITY, "service.noCapacity");
+        }
+        Optional<CaptureEstimate> capture = CapacityBuilder.capture(sheet);
+        if (capture.isEmpty()) {
+            return notComputed(ServiceResult.Status.NO_RATING, "service.noRating");
+        }
+        notices.addAll(blocking.get().notices());
+        notices.addAll(capture.get().notices(candidate.name(), cycle.sizes().finest()));
+        BlockingLaw middle = blocking.get().law();
+        law = Optional.of(middle);
+        double sigma = Math.hypot(blocking.get().lnSigma(), cycle.dirtLnSigma());
+        OptionalDouble hotRatio = model.openingRatio(cycle.running(), cycle.oilTemperature());
+        OptionalDouble coldRatio = cycle.starts()
+                .map(one -> model.openingRatio(one.duty(), one.winterStart()))
+                .orElse(OptionalDouble.empty());
+        ServicePlan plan = model.plan(middle, capture.get().likely(), hotRatio);
+        double[] stops = DoubleStream.concat(hotRatio.stream(), coldRatio.stream())
+                .toArray();
+        ServiceCourse course = ServiceLife.run(plan, stops);
+        ServiceCourse slow = ServiceLife.run(plan.withLaw(scaled(middle, -COVERAGE_95 * sigma)));
+        ServiceCourse fast = ServiceLife.run(plan.withLaw(scaled(middle, COVERAGE_95 * sigma)));
+        double error = model.starts().map(one -> one.statedError(CHECKED_CELLS)).orElse(0.0);
+        model.starts().filter(one -> one.unsolved() > 0).ifPresent(one -> notices.add(Notice.of(
+                "service.startsUnsolved", Severity.WARNING, candidate.name(), Integer.toString(one.unsolved()))));
+        notices.addAll(course.load().notices(middle, candidate.name()));
+        if (course.status() == ServiceCourse.Status.ELEMENT_LIMIT) {
+            notices.add(Notice.of(
+                    "service.elementLimit",
+                    Severity.CAUTION,
+                    candidate.name(),
+                    Text.hours(course.last().time()),
+                    Text.number(ServiceLife.ELEMENT_LIMIT)));
+        }
+        boolean valve = model.loaded(cycle.running(), 1).hasValve();
+        return new ServiceResult.Candidate(
+                candidate.name(),
+                course.status() == ServiceCourse.Status.HORIZON
+                        ? ServiceResult.Status.HORIZON
+                        : ServiceResult.Status.ELEMENT_LIMIT,
+                moments(course, slow, fast),
+                valve ? Optional.of(event(course, hotRatio, cycle.running(), cycle.oilTemperature(), sigma))
+                        : Optional.empty(),
+                valve ? cycle.starts().map(one -> event(course, coldRatio, one.duty(), one.winterStart(), sigma))
+                        : Optional.empty(),
+                new ServiceResult.Factor(hotRatio, closedHot()),
+                new ServiceResult.Factor(coldRatio, closedCold()),
+                course.end().massClosure(),
+                error);
+    }
+
+    private ServiceResult.Candidate notComputed(ServiceResult.Status status, String code) {
+        notices.add(Notice.of(code, Severity.WARNING, candidate.name()));
+        ServiceResult.Factor none = new ServiceResult.Factor(OptionalDouble.empty(), OptionalDouble.empty());
+        return new ServiceResult.Candidate(
+                candidate.name(), status, List.of(), Optional.empty(), Optional.empty(), none, none, 0, 0);
+    }
+
+    private static BlockingLaw scaled(BlockingLaw law, double logFactor) {
+        return new BlockingLaw(law.exponent(), law.coefficient() * Math.exp(logFactor));
+    }
+
+    /**
+     * Time of an opening with its band: life goes with 1/(K x dirt rate), and with the ratio at which the valve opens
+     * along the course.
+     */
+    @Source("derived here: first-order propagation in the logarithm of the life")
+    private ServiceResult.Event event(
+            ServiceCourse course, OptionalDouble ratio, Duty duty, double temperature, double sigma) {
+        if (ratio.isEmpty()) {
+            return never();
+        }
+        OptionalDouble time = course.timeAtRatio(ratio.getAsDouble());
+        if (time.isEmpty()) {
+            return never();
+        }
+        double best = time.getAsDouble();
+        if (best == 0) {
+            return new ServiceResult.Event(0, 0, 0);
+        }
+        double at = ratio.getAsDouble();
+        double step = 0.02;
+        double before = course.timeAtRatio(Math.max(1, at * Math.exp(-step))).orElse(best);
+        double growth = Math.log(best / Math.max(before, best / 10)) / step;
+        double slope = (Math.log(model.valveRatio(duty, temperature, at * Math.exp(step)))
+                        - Math.log(model.valveRatio(duty, temperature, at * Math.exp(-step))))
+                / (2 * step);
+        double spread = Math.hypot(sigma, growth * valveSigma(duty, temperature) / slope);
+        return new ServiceResult.Event(
+                best, best * Math.exp(-COVERAGE_95 * spread), best * Math.exp(COVERAGE_95 * spread));
+    }
+
+    private static ServiceResult.Event never() {
+        double none = Double.POSITIVE_INFINITY;
+        return new ServiceResult.Event(none, none, none);
+    }
+
+    /** Standard uncertainty of the logarithm of the clean filter's valve ratio [1]. */
+    private double valveSigma(Duty duty, double temperature) {
+        List<Map<String, Double>> changes = variants.contributions(
+                position,
+                duty,
+                1,
+                moved -> new double[] {Math.log(moved.ratio(moved.heldShutAt(temperature, Optional.empty())))});
+        return Variants.norm(changes.get(0));
+    }
+
+    private List<ServiceResult.Moment> moments(ServiceCourse course, ServiceCourse slow, ServiceCourse fast) {
+        TreeSet<Double> times = new TreeSet<>();
+        double end = course.last().time();
+        for (int i = 0; i <= MOMENTS; i++) {
+            times.add(course.at(end * i / MOMENTS).time());
+        }
+        List<ServiceResult.Moment> moments = new ArrayList<>();
+        for (double time : times) {
+            moments.add(moment(course.at(time), ratioAt(slow, time), ratioAt(fast, time)));
+        }
+        return moments;
+    }
+
+    /** Ratio at a time, between the points in its logarithm; the last one beyond the end. */
+    private static double ratioAt(ServiceCourse course, double time) {
+        ServiceCourse.Point before = course.points().get(0);
+        for (ServiceCourse.Point point : course.points()) {
+            if (point.time() >= time) {
+                double span = point.time() - before.time();
+                double u = span == 0 ? 0 : (time - before.time()) / span;
+                return before.packRatio() * Math.pow(point.packRatio() / before.packRatio(), u);
+            }
+            before = point;
+        }
+        return before.packRatio();
+    }
+
+    private ServiceResult.Moment moment(ServiceCourse.Point point, double low, double high) {
+        SolvedPoint hot = model.hot(point.packRatio());
+        Iso4406 code = Iso4406.ofDirt(model.classes(), point.concentration(), cycle.grainDensity());
+        return new ServiceResult.Moment(
+                point.time(),
+                point.packRatio(),
+                low,
+                high,
+                hot.filter().totalDrop(),
+                model.hot(low).filter().totalDrop(),
+                model.hot(high).filter().totalDrop(),
+                hot.filter().bypassShare(),
+                opening(point.packRatio()),
+                opening(low),
+                opening(high),
+                point.retained(),
+                point.dirt(),
+                code.written(),
+                point.unfilteredShare());
+    }
+
+    private double opening(double packRatio) {
+        Duty duty = cycle.starts().map(DutyCycle.Starts::duty).orElse(cycle.running());
+        DutyModel loaded = model.loaded(duty, packRatio);
+        if (!loaded.hasValve()) {
+            return Double.NaN;
+        }
+        return new OpeningFinder(resolved.from(), resolved.to(), 8, 1, 0.01)
+                .find(at -> loaded.ratio(loaded.heldShutAt(at, Optional.empty())))
+                .warmestOpen();
+    }
+
+    private OptionalDouble closedHot() {
+        DutyModel clean = model.loaded(cycle.running(), 1);
+        if (!clean.hasValve()) {
+            return OptionalDouble.empty();
+        }
+        double ratio = clean.ratio(clean.heldShutAt(cycle.oilTemperature(), Optional.empty()));
+        return OptionalDouble.of(LoadingFactor.hot(1, ratio));
+    }
+
+    private OptionalDouble closedCold() {
+        Optional<EngineModel> engine = resolved.shared().engine();
+        if (engine.isEmpty() || cycle.starts().isEmpty() || engine.get().reliefs().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        DutyModel clean = model.loaded(cycle.starts().get().duty(), 1);
+        Optional<SpringValve> valve =
+                clean.filter().elementValve().or(() -> clean.filter().blockValve());
+        Relief relief = engine.get().reliefs().get(0);
+        SolvedPoint point = clean.heldShutAt(cycle.starts().get().winterStart(), Optional.empty());
+        if (valve.isEmpty() || !(point.point().galleryPressure() > 0)) {
+            return OptionalDouble.empty();
+        }
+        double opening = valve.get().openingPressure();
+        boolean outlet = relief.sensing() == Relief.Sensing.PUMP_OUTLET;
+        double critical = outlet
+                ? ClosedForms.criticalRatio(opening, relief.setPressure())
+                : opening / relief.setPressure();
+        double clear = point.filter().totalDrop() / point.point().galleryPressure();
+        return Double.isFinite(critical)
+                ? OptionalDouble.of(LoadingFactor.cold(critical, clear))
+                : OptionalDouble.empty();
+    }
+}

@@ -1,0 +1,152 @@
+package org.coldpleat.model.run;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.coldpleat.model.loading.BlockingLaw;
+import org.coldpleat.shared.notice.Notice;
+import org.coldpleat.shared.notice.Severity;
+
+/** Service life of all candidates, their order and the reasons for it. */
+final class ServiceWriter {
+    /** Least difference of the logarithm that is worth a sentence [1]. */
+    private static final double WORTH_SAYING = 0.05;
+
+    private final ResolvedCase resolved;
+    private final DutyCycle cycle;
+    private final List<ServiceAnalyzer> analyzers = new ArrayList<>();
+    private final List<ServiceResult.Candidate> results = new ArrayList<>();
+    private final List<Verdict> verdicts = new ArrayList<>();
+
+    private ServiceWriter(ResolvedCase resolved, DutyCycle cycle) {
+        this.resolved = resolved;
+        this.cycle = cycle;
+    }
+
+    static ServiceResult write(ResolvedCase resolved, DutyCycle cycle) {
+        ServiceWriter writer = new ServiceWriter(resolved, cycle);
+        writer.compute();
+        writer.say();
+        return writer.result();
+    }
+
+    private void compute() {
+        Variants variants = new Variants(resolved);
+        int count = resolved.candidates().size();
+        for (int i = 0; i < count; i++) {
+            analyzers.add(new ServiceAnalyzer(resolved, variants, i, cycle));
+        }
+        results.addAll(IntStream.range(0, count)
+                .parallel()
+                .mapToObj(i -> analyzers.get(i).analyze())
+                .toList());
+    }
+
+    private ServiceResult result() {
+        Set<Notice> notices = new LinkedHashSet<>();
+        analyzers.forEach(one -> notices.addAll(one.notices()));
+        notices.add(Notice.of("service.oneElement", Severity.INFO, ""));
+        notices.add(Notice.of("loading.dirtScatter", Severity.INFO, ""));
+        notices.add(Notice.of("caution.service", Severity.CAUTION, ""));
+        List<Notice> ordered = new ArrayList<>(notices);
+        ordered.sort(Comparator.comparing(Notice::severity));
+        return new ServiceResult(
+                resolved.title(),
+                resolved.document().root().flag("invented").orElse(false),
+                resolved.document().digest(),
+                cycle.horizon(),
+                cycle.starts().map(DutyCycle.Starts::winterStart).orElse(Double.NaN),
+                results,
+                verdicts,
+                ordered);
+    }
+
+    private void say() {
+        for (ServiceResult.Candidate one : results) {
+            one.hotBypass().ifPresent(event -> opening("service.hot", one, event, ""));
+            one.winterBypass()
+                    .ifPresent(event -> opening(
+                            "service.winter",
+                            one,
+                            event,
+                            Text.celsius(cycle.starts().orElseThrow().winterStart())));
+        }
+        List<Integer> order = IntStream.range(0, results.size())
+                .boxed()
+                .filter(i -> results.get(i).hotBypass().isPresent() && results.get(i).isComputed())
+                .sorted(Comparator.comparingDouble(
+                        (Integer i) -> results.get(i).hotBypass().get().time()))
+                .toList();
+        for (int i = 0; i + 1 < order.size(); i++) {
+            rank(order.get(i), order.get(i + 1));
+        }
+    }
+
+    private void opening(String code, ServiceResult.Candidate one, ServiceResult.Event event, String where) {
+        String kind = event.time() == 0 ? ".clean" : event.happens() ? ".after" : ".never";
+        say(
+                code + kind,
+                List.of(one.name()),
+                Text.hours(event.happens() ? event.time() : one.last().time()),
+                Text.hours(event.low()),
+                Text.hours(event.high()),
+                where);
+    }
+
+    private void rank(int first, int second) {
+        ServiceResult.Event early = results.get(first).hotBypass().orElseThrow();
+        ServiceResult.Event late = results.get(second).hotBypass().orElseThrow();
+        if (!early.happens()) {
+            return;
+        }
+        List<String> names = List.of(results.get(first).name(), results.get(second).name());
+        boolean separated = early.high() < late.low();
+        say(separated ? "service.first" : "service.firstNotSeparated", names, Text.hours(early.time()));
+        reasons(first, second, names);
+    }
+
+    /** What of the difference in dirt until opening comes from area, from the medium, from the headroom. */
+    private void reasons(int first, int second, List<String> names) {
+        Optional<BlockingLaw> one = analyzers.get(first).law();
+        Optional<BlockingLaw> other = analyzers.get(second).law();
+        var ratios = List.of(
+                results.get(first).hotFactor().simulated(),
+                results.get(second).hotFactor().simulated());
+        double area = resolved.candidates().get(first).pack().effectiveArea();
+        double otherArea = resolved.candidates().get(second).pack().effectiveArea();
+        reason("area", Math.log(otherArea / area), names, Text.area(area), Text.area(otherArea));
+        if (ratios.get(0).isEmpty() || one.isEmpty() || other.isEmpty()) {
+            return;
+        }
+        double own = ratios.get(0).getAsDouble();
+        if (own > 1) {
+            double mine = one.get().massPerArea(own);
+            double yours = other.get().massPerArea(own);
+            reason("capacity", Math.log(yours / mine), names, Text.gramsPerArea(mine), Text.gramsPerArea(yours));
+            ratios.get(1).ifPresent(ratio -> {
+                double wider = other.get().massPerArea(ratio);
+                reason("headroom", Math.log(wider / yours), names, Text.number(own), Text.number(ratio));
+            });
+        }
+    }
+
+    private void reason(String code, double logFactor, List<String> names, String mine, String yours) {
+        if (Math.abs(logFactor) >= WORTH_SAYING && Double.isFinite(logFactor)) {
+            say(
+                    "service.reason." + code + (logFactor > 0 ? ".earlier" : ".later"),
+                    names,
+                    mine,
+                    yours,
+                    Text.number(Math.exp(Math.abs(logFactor))));
+        }
+    }
+
+    private void say(String code, List<String> names, String... values) {
+        verdicts.add(new Verdict(
+                code, cycle.running().setting(), cycle.running().name(), names, List.of(values)));
+    }
+}

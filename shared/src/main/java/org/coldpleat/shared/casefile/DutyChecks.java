@@ -1,0 +1,162 @@
+package org.coldpleat.shared.casefile;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.coldpleat.shared.notice.NearestWord;
+import org.coldpleat.shared.quantity.Measured;
+
+/** Checks of the service life of a case against itself and against the engine. */
+final class DutyChecks {
+    private static final List<String> MONTHS = List.of(
+            "january",
+            "february",
+            "march",
+            "april",
+            "may",
+            "june",
+            "july",
+            "august",
+            "september",
+            "october",
+            "november",
+            "december");
+
+    private final CaseChecks checks;
+
+    DutyChecks(CaseChecks checks) {
+        this.checks = checks;
+    }
+
+    void check(Section duty, Section root) {
+        Optional<Section> running = duty.section("running");
+        running.ifPresent(one -> state(one, root, root.has("engine") ? "engine" : "flowStand"));
+        duty.section("starts").ifPresent(starts -> {
+            if (!root.has("engine")) {
+                checks.at(starts, "duty.startsNeedEngine");
+            }
+            state(starts, root, "engine");
+            starts.sections("seasons").forEach(season -> running.ifPresent(one -> colder(season, one)));
+            seasons(starts);
+            running.ifPresent(one -> timeLeft(starts, one));
+        });
+        running.ifPresent(one -> colderThan(duty, "winterStart", one));
+        duty.section("dirt").ifPresent(this::dirt);
+    }
+
+    private void state(Section section, Section root, String setting) {
+        List<String> known = new ArrayList<>();
+        root.section(setting)
+                .ifPresent(one ->
+                        one.sections("states").forEach(state -> state.text("name").ifPresent(known::add)));
+        section.text("state").filter(name -> !known.contains(name)).ifPresent(name -> {
+            Optional<String> near = NearestWord.to(name, known);
+            String all = String.join(", ", known);
+            if (near.isPresent()) {
+                checks.atKey(section, "state", "duty.unknownState.near", name, all, near.get());
+            } else {
+                checks.atKey(section, "state", "duty.unknownState", name, all);
+            }
+        });
+    }
+
+    private void colder(Section season, Section running) {
+        colderThan(season, "temperature", running);
+    }
+
+    private void colderThan(Section section, String key, Section running) {
+        Optional<Measured> start = section.quantity(key);
+        Optional<Measured> hot = running.quantity("oilTemperature");
+        if (start.isPresent() && hot.isPresent() && start.get().value() >= hot.get().value()) {
+            checks.atKey(
+                    section,
+                    key,
+                    "duty.startHotterThanRunning",
+                    start.get().written(),
+                    hot.get().written());
+        }
+    }
+
+    /** Every month once. */
+    private void seasons(Section starts) {
+        int[] line = new int[MONTHS.size()];
+        for (Section season : starts.sections("seasons")) {
+            int from = season.choice("from").map(MONTHS::indexOf).orElse(-1);
+            int to = season.choice("to").map(MONTHS::indexOf).orElse(-1);
+            if (from < 0 || to < 0) {
+                return;
+            }
+            int count = Math.floorMod(to - from, MONTHS.size()) + 1;
+            for (int i = 0; i < count; i++) {
+                int month = (from + i) % MONTHS.size();
+                if (line[month] > 0) {
+                    checks.atKey(
+                            season, "from", "duty.monthTwice", MONTHS.get(month), Integer.toString(line[month]));
+                    return;
+                }
+                line[month] = season.line();
+            }
+        }
+        List<String> missing = new ArrayList<>();
+        for (int month = 0; month < line.length; month++) {
+            if (line[month] == 0) {
+                missing.add(MONTHS.get(month));
+            }
+        }
+        if (!missing.isEmpty() && starts.has("seasons")) {
+            checks.atKey(starts, "seasons", "duty.monthsMissing", String.join(", ", missing));
+        }
+    }
+
+    /** Starts and warm running must fit into a week. */
+    private void timeLeft(Section starts, Section running) {
+        Optional<Measured> count = starts.quantity("perWeek");
+        Optional<Measured> warmUp = starts.quantity("warmUp");
+        Optional<Measured> hours = running.quantity("hoursPerWeek");
+        double week = 7 * 24 * 3600.0;
+        if (count.isPresent()
+                && warmUp.isPresent()
+                && hours.isPresent()
+                && count.get().value() * warmUp.get().value() + hours.get().value() > week) {
+            checks.atKey(
+                    starts,
+                    "perWeek",
+                    "duty.weekTooShort",
+                    count.get().written(),
+                    warmUp.get().written(),
+                    hours.get().written());
+        }
+    }
+
+    private void dirt(Section dirt) {
+        if (!dirt.has("ingestion") && !dirt.has("generation")) {
+            checks.at(dirt, "duty.noDirt");
+        }
+        if (dirt.has("dust") == dirt.has("sizes")) {
+            checks.at(dirt, dirt.has("dust") ? "duty.sizesTwice" : "duty.noSizes");
+        }
+        List<Section> sizes = dirt.sections("sizes");
+        for (int i = 0; i < sizes.size(); i++) {
+            Optional<Measured> size = sizes.get(i).quantity("size");
+            Optional<Measured> finer = sizes.get(i).quantity("finer");
+            if (size.isEmpty() || finer.isEmpty()) {
+                return;
+            }
+            if (i > 0) {
+                Optional<Measured> smaller = sizes.get(i - 1).quantity("size");
+                Optional<Measured> less = sizes.get(i - 1).quantity("finer");
+                if (smaller.isPresent()
+                        && less.isPresent()
+                        && (size.get().value() <= smaller.get().value()
+                                || finer.get().value() < less.get().value())) {
+                    checks.at(sizes.get(i), "duty.sizesFall");
+                }
+            }
+            double wanted = i == 0 ? 0 : i == sizes.size() - 1 ? 1 : finer.get().value();
+            if (finer.get().value() != wanted) {
+                checks.atKey(
+                        sizes.get(i), "finer", "duty.sizesEnds", finer.get().written());
+            }
+        }
+    }
+}
