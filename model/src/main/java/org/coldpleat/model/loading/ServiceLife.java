@@ -88,8 +88,8 @@ public final class ServiceLife {
                 .toArray();
         PackResult clean = plan.pack().solve(plan.mediumResistance());
         int classes = plan.classes().count();
-        Stand stand = new Stand(
-                0, SumpState.clean(classes), ElementLoad.clean(clean.cellAreas(), classes), clean, 0, 0, 0);
+        Stand stand =
+                new Stand(0, SumpState.clean(classes), ElementLoad.clean(clean.cellAreas(), classes), clean, 0, 0, 0);
         List<ServiceCourse.Point> points = new ArrayList<>();
         points.add(point(stand));
         double step = Math.min(longest, plan.cycle());
@@ -114,8 +114,7 @@ public final class ServiceLife {
             stand = trial.end;
             points.add(point(stand));
             if (stand.logRatio >= end || trial.plugged) {
-                return new ServiceCourse(
-                        ServiceCourse.Status.ELEMENT_LIMIT, points, stand.sump, stand.load, steps);
+                return new ServiceCourse(ServiceCourse.Status.ELEMENT_LIMIT, points, stand.sump, stand.load, steps);
             }
         }
         return new ServiceCourse(ServiceCourse.Status.HORIZON, points, stand.sump, stand.load, steps);
@@ -186,8 +185,8 @@ public final class ServiceLife {
         }
         PackResult pack = solve(load);
         double logRatio = Math.log(pack.resistance() / cleanPack);
-        Stand end = new Stand(
-                from.time + duration, second.sump, load, pack, logRatio, second.unfiltered, second.pumped);
+        Stand end =
+                new Stand(from.time + duration, second.sump, load, pack, logRatio, second.unfiltered, second.pumped);
         return new Trial(end, Math.abs(logRatio - from.logRatio - rise), false);
     }
 

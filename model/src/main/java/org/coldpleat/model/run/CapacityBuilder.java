@@ -54,8 +54,7 @@ final class CapacityBuilder {
             Measured mass = DefaultSpreads.complete(
                     test.pathOf("mass"), test.quantity("mass").orElseThrow());
             double spread = Math.hypot(scatter, mass.standardUncertainty() / mass.value());
-            return tested(test, candidate, exponent, mass.value())
-                    .map(law -> new Blocking(law, spread, true, notices));
+            return tested(test, candidate, exponent, mass.value()).map(law -> new Blocking(law, spread, true, notices));
         }
         Optional<Measured> perArea = capacity.flatMap(one -> one.quantity("perArea"));
         if (perArea.isPresent()) {
@@ -65,12 +64,11 @@ final class CapacityBuilder {
             return Optional.of(new Blocking(law, spread, false, notices));
         }
         return medium.choice("family").map(family -> {
-            TypicalCapacity typical =
-                    switch (family) {
-                        case "cellulose" -> TypicalCapacity.CELLULOSE;
-                        case "blend" -> TypicalCapacity.BLEND;
-                        default -> TypicalCapacity.GLASS;
-                    };
+            TypicalCapacity typical = switch (family) {
+                case "cellulose" -> TypicalCapacity.CELLULOSE;
+                case "blend" -> TypicalCapacity.BLEND;
+                default -> TypicalCapacity.GLASS;
+            };
             notices.add(typical.notice(candidate.name()));
             Measured value = typical.capacity();
             return new Blocking(
@@ -80,16 +78,14 @@ final class CapacityBuilder {
 
     /** The law behind a test; empty if the clean element already takes more than the terminal pressure drop. */
     private static Optional<BlockingLaw> tested(Section test, BuiltCandidate candidate, double exponent, double mass) {
-        double viscosity =
-                test.quantity("viscosity").orElseThrow().value() * TEST_FLUID_DENSITY;
+        double viscosity = test.quantity("viscosity").orElseThrow().value() * TEST_FLUID_DENSITY;
         double flow = test.quantity("atFlow").orElseThrow().value();
         double own = candidate.pack().effectiveArea();
         double area = test.quantity("area").map(Measured::value).orElse(own);
         double clean = viscosity * candidate.pack().resistance() * own / area * flow;
         double terminal = test.quantity("terminalPressureDrop").orElseThrow().value();
         return terminal > clean
-                ? Optional.of(
-                        BlockingLaw.reaching(exponent, mass / area, mediumRatio(candidate, terminal / clean)))
+                ? Optional.of(BlockingLaw.reaching(exponent, mass / area, mediumRatio(candidate, terminal / clean)))
                 : Optional.empty();
     }
 
@@ -132,7 +128,8 @@ final class CapacityBuilder {
         double size = rating.quantity("size").orElseThrow().value();
         Optional<Double> efficiency = rating.quantity("efficiency").map(Measured::value);
         Optional<Double> beta = rating.quantity("beta").map(Measured::value);
-        double share = efficiency.orElseGet(() -> beta.map(value -> 1 - 1 / value).orElse(0.0));
+        double share =
+                efficiency.orElseGet(() -> beta.map(value -> 1 - 1 / value).orElse(0.0));
         return share > 0 && share < 1 ? Optional.of(new RatingPair(size, share)) : Optional.empty();
     }
 }

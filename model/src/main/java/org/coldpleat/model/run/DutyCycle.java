@@ -84,8 +84,7 @@ record DutyCycle(
         double rate = 0;
         double square = 0;
         for (String key : List.of("ingestion", "generation")) {
-            Optional<Measured> one =
-                    dirt.quantity(key).map(value -> DefaultSpreads.complete(dirt.pathOf(key), value));
+            Optional<Measured> one = dirt.quantity(key).map(value -> DefaultSpreads.complete(dirt.pathOf(key), value));
             if (one.isPresent()) {
                 rate += one.get().value();
                 square += Math.pow(one.get().standardUncertainty(), 2);

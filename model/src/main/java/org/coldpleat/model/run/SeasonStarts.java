@@ -111,7 +111,8 @@ final class SeasonStarts implements ServicePlan.StartDuty {
     double statedError(int mostCells) {
         double worst = 0;
         int looked = 0;
-        for (Map.Entry<Double, Map<Long, ServicePlan.StartDose>> entry : Map.copyOf(known).entrySet()) {
+        for (Map.Entry<Double, Map<Long, ServicePlan.StartDose>> entry :
+                Map.copyOf(known).entrySet()) {
             for (long number : entry.getValue().keySet().stream().sorted().toList()) {
                 if (!entry.getValue().containsKey(number + 1) || looked >= mostCells) {
                     continue;

@@ -78,14 +78,19 @@ final class ServiceAnalyzer {
                 .map(one -> model.openingRatio(one.duty(), one.winterStart()))
                 .orElse(OptionalDouble.empty());
         ServicePlan plan = model.plan(middle, capture.get().likely(), hotRatio);
-        double[] stops = DoubleStream.concat(hotRatio.stream(), coldRatio.stream())
-                .toArray();
+        double[] stops =
+                DoubleStream.concat(hotRatio.stream(), coldRatio.stream()).toArray();
         ServiceCourse course = ServiceLife.run(plan, stops);
         ServiceCourse slow = ServiceLife.run(plan.withLaw(scaled(middle, -COVERAGE_95 * sigma)));
         ServiceCourse fast = ServiceLife.run(plan.withLaw(scaled(middle, COVERAGE_95 * sigma)));
         double error = model.starts().map(one -> one.statedError(CHECKED_CELLS)).orElse(0.0);
-        model.starts().filter(one -> one.unsolved() > 0).ifPresent(one -> notices.add(Notice.of(
-                "service.startsUnsolved", Severity.WARNING, candidate.name(), Integer.toString(one.unsolved()))));
+        model.starts()
+                .filter(one -> one.unsolved() > 0)
+                .ifPresent(one -> notices.add(Notice.of(
+                        "service.startsUnsolved",
+                        Severity.WARNING,
+                        candidate.name(),
+                        Integer.toString(one.unsolved()))));
         notices.addAll(course.load().notices(middle, candidate.name()));
         if (course.status() == ServiceCourse.Status.ELEMENT_LIMIT) {
             notices.add(Notice.of(
@@ -102,9 +107,11 @@ final class ServiceAnalyzer {
                         ? ServiceResult.Status.HORIZON
                         : ServiceResult.Status.ELEMENT_LIMIT,
                 moments(course, slow, fast),
-                valve ? Optional.of(event(course, hotRatio, cycle.running(), cycle.oilTemperature(), sigma))
+                valve
+                        ? Optional.of(event(course, hotRatio, cycle.running(), cycle.oilTemperature(), sigma))
                         : Optional.empty(),
-                valve ? cycle.starts().map(one -> event(course, coldRatio, one.duty(), one.winterStart(), sigma))
+                valve
+                        ? cycle.starts().map(one -> event(course, coldRatio, one.duty(), one.winterStart(), sigma))
                         : Optional.empty(),
                 new ServiceResult.Factor(hotRatio, closedHot()),
                 new ServiceResult.Factor(coldRatio, closedCold()),
@@ -160,11 +167,8 @@ final class ServiceAnalyzer {
 
     /** Standard uncertainty of the logarithm of the clean filter's valve ratio [1]. */
     private double valveSigma(Duty duty, double temperature) {
-        List<Map<String, Double>> changes = variants.contributions(
-                position,
-                duty,
-                1,
-                moved -> new double[] {Math.log(moved.ratio(moved.heldShutAt(temperature, Optional.empty())))});
+        List<Map<String, Double>> changes = variants.contributions(position, duty, 1, moved ->
+                new double[] {Math.log(moved.ratio(moved.heldShutAt(temperature, Optional.empty())))});
         return Variants.norm(changes.get(0));
     }
 
@@ -238,7 +242,9 @@ final class ServiceAnalyzer {
 
     private OptionalDouble closedCold() {
         Optional<EngineModel> engine = resolved.shared().engine();
-        if (engine.isEmpty() || cycle.starts().isEmpty() || engine.get().reliefs().isEmpty()) {
+        if (engine.isEmpty()
+                || cycle.starts().isEmpty()
+                || engine.get().reliefs().isEmpty()) {
             return OptionalDouble.empty();
         }
         DutyModel clean = model.loaded(cycle.starts().get().duty(), 1);
@@ -251,9 +257,8 @@ final class ServiceAnalyzer {
         }
         double opening = valve.get().openingPressure();
         boolean outlet = relief.sensing() == Relief.Sensing.PUMP_OUTLET;
-        double critical = outlet
-                ? ClosedForms.criticalRatio(opening, relief.setPressure())
-                : opening / relief.setPressure();
+        double critical =
+                outlet ? ClosedForms.criticalRatio(opening, relief.setPressure()) : opening / relief.setPressure();
         double clear = point.filter().totalDrop() / point.point().galleryPressure();
         return Double.isFinite(critical)
                 ? OptionalDouble.of(LoadingFactor.cold(critical, clear))

@@ -119,5 +119,4 @@ final class ServiceModel {
                 point.filter().bypassShare(),
                 point.filter().totalDrop());
     }
-
 }

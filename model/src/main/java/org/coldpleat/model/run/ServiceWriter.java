@@ -77,7 +77,8 @@ final class ServiceWriter {
         }
         List<Integer> order = IntStream.range(0, results.size())
                 .boxed()
-                .filter(i -> results.get(i).hotBypass().isPresent() && results.get(i).isComputed())
+                .filter(i ->
+                        results.get(i).hotBypass().isPresent() && results.get(i).isComputed())
                 .sorted(Comparator.comparingDouble(
                         (Integer i) -> results.get(i).hotBypass().get().time()))
                 .toList();
@@ -103,7 +104,8 @@ final class ServiceWriter {
         if (!early.happens()) {
             return;
         }
-        List<String> names = List.of(results.get(first).name(), results.get(second).name());
+        List<String> names =
+                List.of(results.get(first).name(), results.get(second).name());
         boolean separated = early.high() < late.low();
         say(separated ? "service.first" : "service.firstNotSeparated", names, Text.hours(early.time()));
         reasons(first, second, names);
@@ -146,7 +148,7 @@ final class ServiceWriter {
     }
 
     private void say(String code, List<String> names, String... values) {
-        verdicts.add(new Verdict(
-                code, cycle.running().setting(), cycle.running().name(), names, List.of(values)));
+        verdicts.add(
+                new Verdict(code, cycle.running().setting(), cycle.running().name(), names, List.of(values)));
     }
 }

@@ -131,8 +131,7 @@ public final class Simulation {
     public static ServiceResult service(ResolvedCase resolved, OptionalDouble horizon) {
         DutyCycle cycle = DutyCycle.of(resolved)
                 .orElseThrow(() -> new IllegalArgumentException("the case must have a duty, had none"));
-        return ServiceWriter.write(
-                resolved, horizon.isPresent() ? cycle.withHorizon(horizon.getAsDouble()) : cycle);
+        return ServiceWriter.write(resolved, horizon.isPresent() ? cycle.withHorizon(horizon.getAsDouble()) : cycle);
     }
 
     /** True if the sheet of a candidate says what a virtual multi-pass test needs: a capacity or family, and a rating. */
@@ -148,8 +147,7 @@ public final class Simulation {
      * @throws IllegalArgumentException if there is no such candidate or its sheet says too little
      */
     public static MultiPassReport multiPass(ResolvedCase resolved, String candidate, double leakShare) {
-        return MultiPassWriter.run(
-                resolved, position(resolved, candidate), new Leak(leakShare, Leak.Kind.LAMINAR_GAP));
+        return MultiPassWriter.run(resolved, position(resolved, candidate), new Leak(leakShare, Leak.Kind.LAMINAR_GAP));
     }
 
     private static int position(ResolvedCase resolved, String candidate) {

@@ -47,8 +47,8 @@ final class DutyChecks {
     private void state(Section section, Section root, String setting) {
         List<String> known = new ArrayList<>();
         root.section(setting)
-                .ifPresent(one ->
-                        one.sections("states").forEach(state -> state.text("name").ifPresent(known::add)));
+                .ifPresent(one -> one.sections("states")
+                        .forEach(state -> state.text("name").ifPresent(known::add)));
         section.text("state").filter(name -> !known.contains(name)).ifPresent(name -> {
             Optional<String> near = NearestWord.to(name, known);
             String all = String.join(", ", known);
@@ -67,7 +67,9 @@ final class DutyChecks {
     private void colderThan(Section section, String key, Section running) {
         Optional<Measured> start = section.quantity(key);
         Optional<Measured> hot = running.quantity("oilTemperature");
-        if (start.isPresent() && hot.isPresent() && start.get().value() >= hot.get().value()) {
+        if (start.isPresent()
+                && hot.isPresent()
+                && start.get().value() >= hot.get().value()) {
             checks.atKey(
                     section,
                     key,
@@ -90,8 +92,7 @@ final class DutyChecks {
             for (int i = 0; i < count; i++) {
                 int month = (from + i) % MONTHS.size();
                 if (line[month] > 0) {
-                    checks.atKey(
-                            season, "from", "duty.monthTwice", MONTHS.get(month), Integer.toString(line[month]));
+                    checks.atKey(season, "from", "duty.monthTwice", MONTHS.get(month), Integer.toString(line[month]));
                     return;
                 }
                 line[month] = season.line();

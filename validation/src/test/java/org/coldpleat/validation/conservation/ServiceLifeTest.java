@@ -65,7 +65,9 @@ class ServiceLifeTest {
     void everyClassOfDirtIsAccountedFor() {
         ServiceCourse course = ServiceLife.run(plan(crowded(), new BlockingLaw(1, 20), 5e-9, 1000 * HOUR), OPENS);
         // rounding of some ten thousand sums
-        assertTrue(course.end().massClosure() < 1e-9, () -> "closure " + course.end().massClosure());
+        assertTrue(
+                course.end().massClosure() < 1e-9,
+                () -> "closure " + course.end().massClosure());
         double load = course.load().mass();
         assertEquals(course.end().retainedMass(), load, 1e-9 * load);
     }
