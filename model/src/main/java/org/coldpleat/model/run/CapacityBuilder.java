@@ -21,7 +21,7 @@ final class CapacityBuilder {
 
     /** Terminal over clean resistance at which a capacity per area is meant [1]. */
     @Source("common practice, no source")
-    private static final double TYPICAL_END_RATIO = 8;
+    static final double TYPICAL_END_RATIO = 8;
 
     /** Highest ratio looked for [1]. */
     private static final double HIGHEST_RATIO = 1e4;

@@ -29,8 +29,9 @@ final class MultiPassWriter {
     @Source("common practice, no source: test fluid of 15 mm2/s and 870 kg/m3")
     private static final double VISCOSITY = 15e-6 * 870;
 
-    private static final double DEFAULT_TERMINAL = 150e3;
+    @Source("common practice, no source: face velocity of a test where none is stated [m/s]")
     private static final double FACE_VELOCITY = 2e-3;
+
     private static final double[] SIZES = {5e-6, 10e-6, 15e-6, 20e-6, 30e-6};
     private static final int CLASSES = 40;
     private static final int STEPS = 240;
@@ -61,11 +62,9 @@ final class MultiPassWriter {
                 .map(value -> value.value() / 15e-6 * VISCOSITY)
                 .orElse(VISCOSITY);
         double clean = viscosity * candidate.pack().resistance() * flow;
-        double terminal = Math.max(
-                test.flatMap(one -> one.quantity("terminalPressureDrop"))
-                        .map(Measured::value)
-                        .orElse(DEFAULT_TERMINAL),
-                2 * clean);
+        double terminal = test.flatMap(one -> one.quantity("terminalPressureDrop"))
+                .map(Measured::value)
+                .orElse(CapacityBuilder.TYPICAL_END_RATIO * clean);
         MultiPassSetup setup = setup(blocking.law(), capture, candidate, flow, clean, terminal, leak);
         double capacity = blocking.law().capacity(candidate.pack().effectiveArea(), clean, terminal);
         double expected = capacity / setup.injectionRate();

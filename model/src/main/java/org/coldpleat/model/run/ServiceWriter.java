@@ -8,13 +8,18 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.coldpleat.model.loading.BlockingLaw;
+import org.coldpleat.model.loading.ServiceLife;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.source.Source;
 
 /** Service life of all candidates, their order and the reasons for it. */
 final class ServiceWriter {
     /** Least difference of the logarithm that is worth a sentence [1]. */
     private static final double WORTH_SAYING = 0.05;
+
+    @Source("JCGM 100:2008, table G.1")
+    private static final double COVERAGE_95 = 1.96;
 
     private final ResolvedCase resolved;
     private final DutyCycle cycle;
@@ -106,9 +111,21 @@ final class ServiceWriter {
         }
         List<String> names =
                 List.of(results.get(first).name(), results.get(second).name());
-        boolean separated = early.high() < late.low();
+        boolean separated = Math.log(late.time() / early.time()) > reach(early, late);
         say(separated ? "service.first" : "service.firstNotSeparated", names, Text.hours(early.time()));
         reasons(first, second, names);
+    }
+
+    /** Difference of the logarithms of two lives that can be told apart [1]; the dirt rate is common to both and cancels. */
+    private double reach(ServiceResult.Event early, ServiceResult.Event late) {
+        double shared = COVERAGE_95 * cycle.dirtLnSigma();
+        double own = half(early);
+        double other = late.happens() ? half(late) : own;
+        return Math.sqrt(Math.max(0, own * own + other * other - 2 * shared * shared));
+    }
+
+    private static double half(ServiceResult.Event event) {
+        return event.time() == 0 ? 0 : Math.log(event.high() / event.low()) / 2;
     }
 
     /** What of the difference in dirt until opening comes from area, from the medium, from the headroom. */
@@ -129,10 +146,13 @@ final class ServiceWriter {
             double mine = one.get().massPerArea(own);
             double yours = other.get().massPerArea(own);
             reason("capacity", Math.log(yours / mine), names, Text.gramsPerArea(mine), Text.gramsPerArea(yours));
-            ratios.get(1).ifPresent(ratio -> {
-                double wider = other.get().massPerArea(ratio);
-                reason("headroom", Math.log(wider / yours), names, Text.number(own), Text.number(ratio));
-            });
+            if (ratios.get(1).isEmpty()) {
+                say("service.reason.headroomOpen", names, Text.number(own), Text.number(ServiceLife.ELEMENT_LIMIT));
+                return;
+            }
+            double ratio = ratios.get(1).getAsDouble();
+            double wider = other.get().massPerArea(ratio);
+            reason("headroom", Math.log(wider / yours), names, Text.number(own), Text.number(ratio));
         }
     }
 

@@ -158,7 +158,7 @@ public final class TemperatureCharts {
                 new RingAnnotation(Axes.CELSIUS.applyAsDouble(temperature.value()), y, ChartTheme.color(index)));
     }
 
-    private static LegendItem legendItem(int index, String text) {
+    static LegendItem legendItem(int index, String text) {
         LegendItem item = new LegendItem(
                 text,
                 null,

@@ -30,6 +30,8 @@ public final class CommandLineFace {
                 .addSubcommand("point", new PointCommand(service, console))
                 .addSubcommand("map", new MapCommand(service, console))
                 .addSubcommand("explain", new ExplainCommand(service, console))
+                .addSubcommand("service", new ServiceCommand(service, console))
+                .addSubcommand("multipass", new MultiPassCommand(service, console))
                 .addSubcommand("check", new CheckCommand(service, console));
         commands.setResourceBundle(Texts.bundle())
                 .setOut(out)

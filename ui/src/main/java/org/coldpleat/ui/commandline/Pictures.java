@@ -7,8 +7,11 @@ import java.util.List;
 import java.util.Locale;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.MapResult;
+import org.coldpleat.model.run.MultiPassReport;
+import org.coldpleat.model.run.ServiceResult;
 import org.coldpleat.ui.chart.ChartFiles;
 import org.coldpleat.ui.chart.RunCharts;
+import org.coldpleat.ui.chart.ServiceCharts;
 import org.coldpleat.ui.chart.ShareGrid;
 import org.coldpleat.ui.chart.ShareMapChart;
 import org.coldpleat.ui.chart.StateSheet;
@@ -48,6 +51,34 @@ final class Pictures {
                 ShareMapChart.description(grid),
                 folder,
                 "map-" + fileName(map.candidate()),
+                console);
+    }
+
+    /** Two pictures over running time: opening temperature and warm pressure drop. */
+    static void ofService(ServiceResult result, Path folder, Console console) {
+        write(
+                ServiceCharts.opening(result),
+                ServiceCharts.openingDescription(result),
+                folder,
+                "service-opening",
+                console);
+        write(ServiceCharts.drop(result), ServiceCharts.dropDescription(result), folder, "service-drop", console);
+    }
+
+    /** Two pictures of a multi-pass test: filtration ratio and pressure drop. */
+    static void ofMultiPass(MultiPassReport report, Path folder, Console console) {
+        String name = fileName(report.candidate());
+        write(
+                ServiceCharts.beta(report),
+                ServiceCharts.betaDescription(report),
+                folder,
+                "multipass-beta-" + name,
+                console);
+        write(
+                ServiceCharts.testDrop(report),
+                ServiceCharts.testDropDescription(report),
+                folder,
+                "multipass-drop-" + name,
                 console);
     }
 

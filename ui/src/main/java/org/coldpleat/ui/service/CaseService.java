@@ -4,11 +4,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.MapResult;
+import org.coldpleat.model.run.MultiPassReport;
 import org.coldpleat.model.run.PointResult;
+import org.coldpleat.model.run.ServiceResult;
 
 /**
  * The one door from both faces to the model. Every method is pure apart from {@link #open}, which reads one file, and
@@ -72,6 +75,28 @@ public final class CaseService {
     public MapResult map(OpenedCase opened, String candidate) {
         requireCandidate(opened, candidate);
         return opened.runs().map(candidate);
+    }
+
+    /**
+     * Service life of all candidates.
+     *
+     * @param horizon running time to look at [s], above 0; that of the case if empty
+     * @return the result; empty if the case has no duty
+     */
+    public Optional<ServiceResult> service(OpenedCase opened, OptionalDouble horizon) {
+        return opened.runs().service(horizon);
+    }
+
+    /**
+     * A virtual multi-pass test of one candidate.
+     *
+     * @param candidate name of a candidate of the case
+     * @param leakShare share of the flow that leaks past the clean element [0..1, below 1]
+     * @return the result; empty if the sheet says too little for one
+     */
+    public Optional<MultiPassReport> multiPass(OpenedCase opened, String candidate, double leakShare) {
+        requireCandidate(opened, candidate);
+        return opened.runs().multiPass(candidate, leakShare);
     }
 
     /** Names of the numbers that can be explained. */

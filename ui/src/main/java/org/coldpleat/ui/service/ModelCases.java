@@ -3,12 +3,15 @@ package org.coldpleat.ui.service;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.MapResult;
+import org.coldpleat.model.run.MultiPassReport;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.model.run.Resolution;
 import org.coldpleat.model.run.ResolvedCase;
+import org.coldpleat.model.run.ServiceResult;
 import org.coldpleat.model.run.Simulation;
 import org.coldpleat.shared.casefile.CaseProblem;
 import org.coldpleat.shared.casefile.CaseReader;
@@ -64,6 +67,20 @@ final class ModelCases {
         @Override
         public MapResult map(String candidate) {
             return Simulation.map(resolved, candidate);
+        }
+
+        @Override
+        public Optional<ServiceResult> service(OptionalDouble horizon) {
+            return Simulation.hasService(resolved)
+                    ? Optional.of(Simulation.service(resolved, horizon))
+                    : Optional.empty();
+        }
+
+        @Override
+        public Optional<MultiPassReport> multiPass(String candidate, double leakShare) {
+            return Simulation.hasMultiPass(resolved, candidate)
+                    ? Optional.of(Simulation.multiPass(resolved, candidate, leakShare))
+                    : Optional.empty();
         }
 
         @Override

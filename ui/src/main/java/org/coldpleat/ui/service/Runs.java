@@ -1,10 +1,13 @@
 package org.coldpleat.ui.service;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.MapResult;
+import org.coldpleat.model.run.MultiPassReport;
 import org.coldpleat.model.run.PointResult;
+import org.coldpleat.model.run.ServiceResult;
 
 /** The runs of one opened case; the seam at which a test puts results of its own. */
 interface Runs {
@@ -15,6 +18,16 @@ interface Runs {
     PointResult pointAtFlow(String candidate, double flow, double temperature);
 
     MapResult map(String candidate);
+
+    /** Service life of all candidates; empty if the case has no duty. */
+    default Optional<ServiceResult> service(OptionalDouble horizon) {
+        return Optional.empty();
+    }
+
+    /** A virtual multi-pass test; empty if the sheet says too little for one. */
+    default Optional<MultiPassReport> multiPass(String candidate, double leakShare) {
+        return Optional.empty();
+    }
 
     Explanation explain(String candidate, Optional<String> state, Optional<String> quantity);
 }

@@ -1,0 +1,63 @@
+package org.coldpleat.ui.commandline;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.coldpleat.model.run.MultiPassReport;
+import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.ui.service.CaseService;
+import org.coldpleat.ui.service.OpenedCase;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code multipass}: a virtual multi-pass test of one candidate. */
+@Command(name = "multipass", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
+final class MultiPassCommand implements Callable<Integer> {
+    private final CaseService service;
+    private final Console console;
+
+    @Mixin
+    private CaseArgument caseFile;
+
+    @Option(names = "--candidate", paramLabel = "NAME", descriptionKey = "candidate", required = true)
+    private String candidate;
+
+    @Option(names = "--leak", paramLabel = "SHARE", descriptionKey = "multipass.leak")
+    private String leak;
+
+    @Option(names = "--format", paramLabel = "FORMAT", descriptionKey = "service.format", defaultValue = "text")
+    private ServiceCommand.Format format;
+
+    @Option(names = "--plots", paramLabel = "DIR", descriptionKey = "plots")
+    private Path plots;
+
+    MultiPassCommand(CaseService service, Console console) {
+        this.service = service;
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        double share = leak == null ? 0 : ValueArgument.positive("--leak", leak, Kind.FRACTION);
+        if (!(share < 1)) {
+            throw new Stop(ExitCode.BAD_INPUT, Texts.get("error.leak", leak));
+        }
+        OpenedCase opened = caseFile.open(service, console);
+        CaseArgument.requireCandidate(opened, candidate);
+        MultiPassReport report = service.multiPass(opened, candidate, share)
+                .orElseThrow(() -> new Stop(ExitCode.BAD_INPUT, Texts.get("error.noMultiPass", candidate)));
+        console.result(
+                switch (format) {
+                    case TEXT -> MultiPassOutput.text(report);
+                    case JSON -> MultiPassOutput.json(report);
+                    case CSV -> MultiPassOutput.csv(report);
+                });
+        if (plots != null) {
+            Pictures.ofMultiPass(report, plots, console);
+        }
+        if (!report.terminalReached()) {
+            throw new Stop(ExitCode.NO_ANSWER, Texts.get("error.notTerminal"));
+        }
+        return ExitCode.DONE;
+    }
+}

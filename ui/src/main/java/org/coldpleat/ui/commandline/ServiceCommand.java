@@ -1,0 +1,73 @@
+package org.coldpleat.ui.commandline;
+
+import java.nio.file.Path;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import org.coldpleat.model.run.ServiceResult;
+import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.ui.service.CaseService;
+import org.coldpleat.ui.service.OpenedCase;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code service}: how long each filter lasts. */
+@Command(name = "service", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
+final class ServiceCommand implements Callable<Integer> {
+    private static final double HOUR = 3600;
+    private static final double MOST_HOURS = 100_000;
+
+    /** How a service life can be written. */
+    enum Format {
+        /** A page for a terminal. */
+        TEXT,
+        /** JSON in coherent SI. */
+        JSON,
+        /** A table for a spreadsheet. */
+        CSV
+    }
+
+    private final CaseService service;
+    private final Console console;
+
+    @Mixin
+    private CaseArgument caseFile;
+
+    @Option(names = "--hours", paramLabel = "H", descriptionKey = "service.hours")
+    private Double hours;
+
+    @Option(names = "--format", paramLabel = "FORMAT", descriptionKey = "service.format", defaultValue = "text")
+    private Format format;
+
+    @Option(names = "--units", paramLabel = "UNITS", descriptionKey = "units", defaultValue = "metric")
+    private UnitSystem units;
+
+    @Option(names = "--plots", paramLabel = "DIR", descriptionKey = "plots")
+    private Path plots;
+
+    ServiceCommand(CaseService service, Console console) {
+        this.service = service;
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        if (hours != null && !(hours > 0 && hours <= MOST_HOURS)) {
+            throw new Stop(ExitCode.BAD_INPUT, Texts.get("error.hours", hours));
+        }
+        OpenedCase opened = caseFile.open(service, console);
+        OptionalDouble horizon = hours == null ? OptionalDouble.empty() : OptionalDouble.of(hours * HOUR);
+        ServiceResult result = service.service(opened, horizon)
+                .orElseThrow(() -> new Stop(ExitCode.BAD_INPUT, Texts.get("error.noDuty")));
+        console.result(
+                switch (format) {
+                    case TEXT -> ServiceText.of(result, units);
+                    case JSON -> ServiceOutput.json(result);
+                    case CSV -> ServiceOutput.csv(result, units);
+                });
+        if (plots != null) {
+            Pictures.ofService(result, plots, console);
+        }
+        return ExitCode.DONE;
+    }
+}
