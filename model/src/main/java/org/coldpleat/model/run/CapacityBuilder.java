@@ -91,7 +91,7 @@ final class CapacityBuilder {
 
     /** Ratio of an evenly loaded medium at which the pack resists a given number of times its clean value. */
     @Source("derived here: bisection on the pack model")
-    private static double mediumRatio(BuiltCandidate candidate, double packRatio) {
+    static double mediumRatio(BuiltCandidate candidate, double packRatio) {
         double wanted = packRatio * candidate.pack().resistance();
         double low = 0;
         double high = Math.log(HIGHEST_RATIO);

@@ -7,6 +7,7 @@ import org.coldpleat.shared.notice.Notice;
  * A virtual multi-pass test of one candidate.
  *
  * @param title title of the case
+ * @param invented true if the case says its data are invented
  * @param candidate name of the candidate
  * @param terminalReached false if the time limit came first
  * @param sizes sizes of the filtration ratios [m], double[k]
@@ -22,6 +23,7 @@ import org.coldpleat.shared.notice.Notice;
  */
 public record MultiPassReport(
         String title,
+        boolean invented,
         String candidate,
         boolean terminalReached,
         double[] sizes,

@@ -65,8 +65,10 @@ final class MultiPassWriter {
         double terminal = test.flatMap(one -> one.quantity("terminalPressureDrop"))
                 .map(Measured::value)
                 .orElse(CapacityBuilder.TYPICAL_END_RATIO * clean);
-        MultiPassSetup setup = setup(blocking.law(), capture, candidate, flow, clean, terminal, leak);
-        double capacity = blocking.law().capacity(candidate.pack().effectiveArea(), clean, terminal);
+        double held = blocking.law().massPerArea(CapacityBuilder.mediumRatio(candidate, terminal / clean));
+        BlockingLaw element = BlockingLaw.reaching(blocking.law().exponent(), held, terminal / clean);
+        MultiPassSetup setup = setup(element, capture, candidate, flow, clean, terminal, leak);
+        double capacity = element.capacity(candidate.pack().effectiveArea(), clean, terminal);
         double expected = capacity / setup.injectionRate();
         MultiPassResult result = MultiPassTest.run(setup, 2 * expected / STEPS, LONGEST);
         List<MultiPassReport.Moment> moments = new ArrayList<>();
@@ -88,6 +90,7 @@ final class MultiPassWriter {
         double spread = Math.exp(COVERAGE_95 * blocking.lnSigma());
         return new MultiPassReport(
                 resolved.title(),
+                resolved.document().root().flag("invented").orElse(false),
                 candidate.name(),
                 result.status() == MultiPassResult.Status.TERMINAL_REACHED,
                 SIZES.clone(),

@@ -185,7 +185,7 @@ final class ServiceAnalyzer {
         return moments;
     }
 
-    /** Ratio at a time, between the points in its logarithm; the last one beyond the end. */
+    /** Ratio at a time, between the points in its logarithm; not a number beyond the end. */
     private static double ratioAt(ServiceCourse course, double time) {
         ServiceCourse.Point before = course.points().get(0);
         for (ServiceCourse.Point point : course.points()) {
@@ -196,7 +196,7 @@ final class ServiceAnalyzer {
             }
             before = point;
         }
-        return before.packRatio();
+        return Double.NaN;
     }
 
     private ServiceResult.Moment moment(ServiceCourse.Point point, double low, double high) {
@@ -208,8 +208,8 @@ final class ServiceAnalyzer {
                 low,
                 high,
                 hot.filter().totalDrop(),
-                model.hot(low).filter().totalDrop(),
-                model.hot(high).filter().totalDrop(),
+                drop(low),
+                drop(high),
                 hot.filter().bypassShare(),
                 opening(point.packRatio()),
                 opening(low),
@@ -220,7 +220,16 @@ final class ServiceAnalyzer {
                 point.unfilteredShare());
     }
 
+    private double drop(double packRatio) {
+        return Double.isNaN(packRatio)
+                ? Double.NaN
+                : model.hot(packRatio).filter().totalDrop();
+    }
+
     private double opening(double packRatio) {
+        if (Double.isNaN(packRatio)) {
+            return Double.NaN;
+        }
         Duty duty = cycle.starts().map(DutyCycle.Starts::duty).orElse(cycle.running());
         DutyModel loaded = model.loaded(duty, packRatio);
         if (!loaded.hasValve()) {

@@ -65,7 +65,7 @@ public record ServiceResult(
      *
      * @param time running time [s]
      * @param resistanceRatio loaded over clean pack [1]
-     * @param ratioLow lower end of its 95 % band [1]
+     * @param ratioLow lower end of its 95 % band [1]; like all ends of bands not a number where that course has ended
      * @param ratioHigh upper end [1]
      * @param pressureDrop of the filter, warm [Pa]
      * @param dropLow lower end of its 95 % band [Pa]

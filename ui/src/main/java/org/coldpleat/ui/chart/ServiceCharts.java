@@ -62,7 +62,7 @@ public final class ServiceCharts {
         plot.setRangeAxis(axis);
         return Charts.chart(
                 ChartTexts.get("multipass.beta.title", report.candidate()),
-                ChartTexts.get("subtitle.service", report.title()),
+                ChartTexts.get(report.invented() ? "subtitle.serviceInvented" : "subtitle.service", report.title()),
                 ChartTexts.get("key.multipass"),
                 plot);
     }
@@ -81,7 +81,7 @@ public final class ServiceCharts {
         plot.setRangeAxis(axis);
         return Charts.chart(
                 ChartTexts.get("multipass.drop.title", report.candidate()),
-                ChartTexts.get("subtitle.service", report.title()),
+                ChartTexts.get(report.invented() ? "subtitle.serviceInvented" : "subtitle.service", report.title()),
                 ChartTexts.get("key.multipass"),
                 plot);
     }

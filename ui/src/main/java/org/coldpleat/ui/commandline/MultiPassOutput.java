@@ -12,6 +12,7 @@ final class MultiPassOutput {
 
     static String text(MultiPassReport report) {
         List<String> lines = new ArrayList<>();
+        lines.add(report.title() + (report.invented() ? "   " + Texts.get("service.invented") : ""));
         lines.add(Texts.get(
                 "multipass.title",
                 report.candidate(),
@@ -74,6 +75,7 @@ final class MultiPassOutput {
                 .text("schemaVersion", "multipass-v1")
                 .text("programVersion", ProgramVersion.text())
                 .text("title", report.title())
+                .flag("invented", report.invented())
                 .text("candidate", report.candidate())
                 .flag("terminalReached", report.terminalReached())
                 .number("injected_kg", report.injectedMass())
