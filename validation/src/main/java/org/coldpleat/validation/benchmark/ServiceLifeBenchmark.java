@@ -64,7 +64,16 @@ public class ServiceLifeBenchmark {
             .withBypass(
                     BypassLocation.BASE,
                     new SpringValve(
-                            100e3, 11e-3, 1200, 3e-3, 1, SpringValve.CURTAIN_DISCHARGE, 0, AdditiveLaw.NONE, 1e-16, 0,
+                            100e3,
+                            11e-3,
+                            1200,
+                            3e-3,
+                            1,
+                            SpringValve.CURTAIN_DISCHARGE,
+                            0,
+                            AdditiveLaw.NONE,
+                            1e-16,
+                            0,
                             90e3));
     private final EngineCircuit engine = new EngineCircuit(
             Pump.unlimited(3e-6, 2e-12),
@@ -121,8 +130,7 @@ public class ServiceLifeBenchmark {
     }
 
     private ServicePlan.HotState hot(double ratio) {
-        FilterOnEngine loaded =
-                FilterOnEngine.mount(filter.withElementResistance(ratio * clean.resistance()), engine);
+        FilterOnEngine loaded = FilterOnEngine.mount(filter.withElementResistance(ratio * clean.resistance()), engine);
         var state = loaded.solve(50, 363).filter();
         return new ServicePlan.HotState(state.totalFlow(), state.bypassShare(), state.totalDrop());
     }
