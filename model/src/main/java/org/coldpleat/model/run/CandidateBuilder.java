@@ -33,7 +33,15 @@ final class CandidateBuilder {
 
     private CandidateBuilder() {}
 
-    static BuiltCandidate candidate(Section sheet, Inputs inputs) {
+    /**
+     * A candidate.
+     *
+     * @param sheet bench sheet
+     * @param inputs reading of the sheet
+     * @param known what the medium resistance rests on if an earlier build weighed it; taken where this build moves the
+     *     resistance, so that it need not be weighed again
+     */
+    static BuiltCandidate candidate(Section sheet, Inputs inputs, Optional<EvidenceCombination> known) {
         String name = sheet.text("name").orElseThrow();
         List<Notice> notices = new ArrayList<>();
         Optional<Section> medium = sheet.section("medium");
@@ -44,11 +52,12 @@ final class CandidateBuilder {
         notices.addAll(areas.notices());
         Optional<Measured> basisWeight =
                 builder.basisWeight(OptionalDouble.of(areas.gross().value()));
-        EvidenceCombination evidence =
-                builder.resistance(basisWeight, thickness).orElseThrow();
+        String resistancePath = sheet.path() + "." + RESISTANCE;
+        EvidenceCombination evidence = known.filter(one -> inputs.moves(resistancePath))
+                .orElseGet(() -> builder.resistance(basisWeight, thickness).orElseThrow());
         notices.addAll(evidence.notices(name));
         double resistance = inputs.derived(
-                sheet.path() + "." + RESISTANCE,
+                resistancePath,
                 Measured.factor(Kind.MEDIUM_RESISTANCE, evidence.median(), evidence.lnSigma(), Provenance.MEASURED));
         PackModel packModel = pack(sheet, thickness, areas, inputs);
         var pack = packModel.solve(resistance);

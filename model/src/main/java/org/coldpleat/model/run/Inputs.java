@@ -2,6 +2,7 @@ package org.coldpleat.model.run;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,27 +21,52 @@ final class Inputs {
 
     private final Map<String, Double> moved;
     private final int candidate;
+    private final Map<String, Measured> before;
+    private final Map<String, Measured> completed = new HashMap<>();
     private final Map<String, Unknown> unknowns = new LinkedHashMap<>();
     private final List<Assumption> assumptions = new ArrayList<>();
 
-    private Inputs(Map<String, Double> moved, int candidate) {
+    private Inputs(Map<String, Double> moved, int candidate, Map<String, Measured> before) {
         this.moved = moved;
         this.candidate = candidate;
+        this.before = before;
     }
 
     /** Reads shared sections as written. */
     static Inputs shared() {
-        return new Inputs(Map.of(), -1);
+        return new Inputs(Map.of(), -1, Map.of());
     }
 
     /** Reads the sheet of a candidate as written. */
     static Inputs ofCandidate(int position) {
-        return new Inputs(Map.of(), position);
+        return new Inputs(Map.of(), position, Map.of());
     }
 
-    /** The same reading with some unknowns moved: path to moved value [SI]. */
-    Inputs moving(Map<String, Double> values) {
-        return new Inputs(Map.copyOf(values), candidate);
+    /**
+     * The same reading with some unknowns moved.
+     *
+     * @param values path to moved value [SI]; must not change while the reading is used
+     * @param known values of an earlier reading of the same sections, completed with their default spreads
+     */
+    Inputs moving(Map<String, Double> values, Map<String, Measured> known) {
+        return new Inputs(values, candidate, known);
+    }
+
+    /** Whether this build moves the value of a path. */
+    boolean moves(String path) {
+        return moved.containsKey(path);
+    }
+
+    /** All values read so far, completed with their default spreads, by path. */
+    Map<String, Measured> completed() {
+        return Map.copyOf(completed);
+    }
+
+    private Measured complete(String path, Measured written) {
+        Measured known = before.get(path);
+        Measured complete = known == null ? DefaultSpreads.complete(path, written) : known;
+        completed.put(path, complete);
+        return complete;
     }
 
     /** The quantity of a key with its default spread; its value moved if this build moves it. */
@@ -52,7 +78,7 @@ final class Inputs {
     /** The quantity of a key with its default spread, whose spread enters the result through another unknown. */
     Optional<Measured> folded(Section section, String key) {
         String path = section.pathOf(key);
-        Optional<Measured> complete = section.quantity(key).map(value -> DefaultSpreads.complete(path, value));
+        Optional<Measured> complete = section.quantity(key).map(value -> complete(path, value));
         complete.filter(value -> value.provenance().isAssumption())
                 .ifPresent(value -> assumptions.add(new Assumption(path, candidate, value, STATED)));
         return complete;
@@ -94,7 +120,7 @@ final class Inputs {
     }
 
     private Measured take(String path, Measured written, String code) {
-        Measured complete = DefaultSpreads.complete(path, written);
+        Measured complete = complete(path, written);
         note(path, candidate, complete, false);
         if (complete.provenance().isAssumption() || !code.isEmpty()) {
             assumptions.add(new Assumption(path, candidate, complete, code.isEmpty() ? STATED : code));

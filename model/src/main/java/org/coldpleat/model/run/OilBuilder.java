@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import org.coldpleat.model.oil.Anchor;
 import org.coldpleat.model.oil.Oil;
 import org.coldpleat.model.oil.OilResolver;
-import org.coldpleat.model.oil.OilResult;
 import org.coldpleat.model.oil.OilSpec;
 import org.coldpleat.model.oil.SaeGrade;
 import org.coldpleat.shared.casefile.Section;
@@ -37,10 +36,14 @@ final class OilBuilder {
                 grade(oil));
     }
 
-    /** The oil, moved off its curve by a number of standard deviations if the build moves it. */
+    /** The oil on its curve. */
     static Oil oil(Section section, Inputs inputs) {
-        OilResult result = OilResolver.resolve(spec(section, inputs));
-        return result.orThrow().shifted(inputs.constant("oil.coldCurve"));
+        return OilResolver.resolve(spec(section, inputs)).orThrow();
+    }
+
+    /** The oil moved off its curve by a number of standard deviations if the build moves it. */
+    static Oil shifted(Oil oil, Inputs inputs) {
+        return oil.shifted(inputs.constant("oil.coldCurve"));
     }
 
     private static OptionalDouble value(Optional<Measured> measured) {

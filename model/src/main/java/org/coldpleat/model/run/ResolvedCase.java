@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.coldpleat.model.oil.Oil;
 import org.coldpleat.shared.casefile.CaseDocument;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.notice.Notice;
@@ -25,6 +26,9 @@ public final class ResolvedCase {
     private final List<BuiltCandidate> candidates;
     private final Map<String, Unknown> sharedUnknowns;
     private final List<Map<String, Unknown>> ownUnknowns;
+    private final Oil oil;
+    private final Map<String, Measured> sharedValues;
+    private final List<Map<String, Measured>> ownValues;
     private final List<Assumption> assumptions;
     private final List<Notice> oilNotices;
 
@@ -42,20 +46,25 @@ public final class ResolvedCase {
         this.duties = List.copyOf(duties);
         this.oilNotices = List.copyOf(oilNotices);
         Inputs common = Inputs.shared();
-        shared = buildShared(document.root(), common);
+        oil = OilBuilder.oil(document.root().section("oil").orElseThrow(), common);
+        shared = buildShared(common);
         sharedUnknowns = common.unknowns();
+        sharedValues = common.completed();
         List<Assumption> assumed = new ArrayList<>(common.assumptions());
         List<BuiltCandidate> built = new ArrayList<>();
         List<Map<String, Unknown>> own = new ArrayList<>();
+        List<Map<String, Measured>> values = new ArrayList<>();
         List<Section> sheets = document.root().sections("candidates");
         for (int i = 0; i < sheets.size(); i++) {
             Inputs inputs = Inputs.ofCandidate(i);
-            built.add(CandidateBuilder.candidate(sheets.get(i), inputs));
+            built.add(CandidateBuilder.candidate(sheets.get(i), inputs, Optional.empty()));
             own.add(inputs.unknowns());
+            values.add(inputs.completed());
             assumed.addAll(inputs.assumptions());
         }
         candidates = List.copyOf(built);
         ownUnknowns = List.copyOf(own);
+        ownValues = List.copyOf(values);
         assumptions = distinct(assumed);
     }
 
@@ -65,23 +74,24 @@ public final class ResolvedCase {
         return List.copyOf(byPath.values());
     }
 
-    private static SharedModel buildShared(Section root, Inputs inputs) {
-        OilLubricant oil = new OilLubricant(OilBuilder.oil(root.section("oil").orElseThrow(), inputs));
+    private SharedModel buildShared(Inputs inputs) {
+        OilLubricant lubricant = new OilLubricant(OilBuilder.shifted(oil, inputs));
         Optional<EngineModel> engine =
-                root.section("engine").map(section -> EngineBuilder.engine(section, oil, inputs));
-        return new SharedModel(oil, engine);
+                document.root().section("engine").map(section -> EngineBuilder.engine(section, lubricant, inputs));
+        return new SharedModel(lubricant, engine);
     }
 
     /** The shared model with some unknowns moved: path to value [SI]. */
     SharedModel sharedMoving(Map<String, Double> moved) {
-        return buildShared(document.root(), Inputs.shared().moving(moved));
+        return buildShared(Inputs.shared().moving(moved, sharedValues));
     }
 
     /** A candidate with some unknowns moved: path to value [SI]. */
     BuiltCandidate candidateMoving(int position, Map<String, Double> moved) {
         return CandidateBuilder.candidate(
                 document.root().sections("candidates").get(position),
-                Inputs.ofCandidate(position).moving(moved));
+                Inputs.ofCandidate(position).moving(moved, ownValues.get(position)),
+                Optional.of(candidates.get(position).evidence()));
     }
 
     /** The document this case was made from. */
