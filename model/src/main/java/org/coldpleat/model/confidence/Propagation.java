@@ -68,6 +68,16 @@ public final class Propagation {
         return column(inputs, unknown);
     }
 
+    /** Drawn values of all unknowns in one draw. */
+    public double[] input(int draw) {
+        return inputs[draw].clone();
+    }
+
+    /** One answer in one draw. */
+    public double answer(int draw, int answer) {
+        return answers[draw][answer];
+    }
+
     /** Values of one answer, in the order of the draws. */
     public double[] answers(int answer) {
         return column(answers, answer);

@@ -12,9 +12,22 @@ import org.hipparchus.special.Erf;
  * @param value best estimate with spread
  * @param shared true if all candidates of a comparison share it (the oil, the engine), so that its draws cancel
  * @param group label under which sensitivities are added up; unknowns that one measurement would settle share a group
+ * @param upwardOnly true if the true value can only lie above; its distribution is then half a normal one
+ * @param lowest least possible value [SI], or negative infinity; the distribution is cut off there
+ * @param highest greatest possible value [SI], or positive infinity
  */
-public record Unknown(String name, Measured value, boolean shared, String group) {
+public record Unknown(
+        String name, Measured value, boolean shared, String group, boolean upwardOnly, double lowest, double highest) {
+    /** An unknown with a distribution on both sides and without limits. */
+    public Unknown(String name, Measured value, boolean shared, String group) {
+        this(name, value, shared, group, false, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+    }
+
     public Unknown {
+        if (!(lowest <= value.value() && value.value() <= highest)) {
+            throw new IllegalArgumentException(
+                    name + " must lie between " + lowest + " and " + highest + ", was " + value.value());
+        }
         Objects.requireNonNull(value, "value");
         Objects.requireNonNull(group, "group");
         if (name.isBlank()) {
@@ -42,6 +55,33 @@ public record Unknown(String name, Measured value, boolean shared, String group)
     public double quantile(double probability) {
         if (!(probability > 0 && probability < 1)) {
             throw new IllegalArgumentException("probability must lie strictly between 0 and 1, was " + probability);
+        }
+        double below = Double.isInfinite(lowest) ? 0 : distribution(lowest);
+        double above = Double.isInfinite(highest) ? 1 : distribution(highest);
+        double inside = below + probability * (above - below);
+        return whole(Math.max(Double.MIN_NORMAL, Math.min(Math.nextDown(1.0), inside)));
+    }
+
+    /** Cumulative probability of a value before the limits cut [1]. */
+    private double distribution(double at) {
+        double away = at - value.value();
+        if (value.halfWidth() == 0) {
+            return away >= 0 ? 1 : 0;
+        }
+        if (upwardOnly) {
+            return Math.max(0, 2 * normalProbability(away / value.standardUncertainty()) - 1);
+        }
+        return switch (value.spread()) {
+            case NONE -> away >= 0 ? 1 : 0;
+            case RECTANGULAR -> Math.max(0, Math.min(1, 0.5 + 0.5 * away / value.halfWidth()));
+            case NORMAL -> normalProbability(away / value.halfWidth());
+            case LOG_NORMAL -> at > 0 ? normalProbability(Math.log(at / value.value()) / value.halfWidth()) : 0;
+        };
+    }
+
+    private double whole(double probability) {
+        if (upwardOnly) {
+            return value.value() + normalScore(0.5 + 0.5 * probability) * value.standardUncertainty();
         }
         return switch (value.spread()) {
             case NONE -> value.value();

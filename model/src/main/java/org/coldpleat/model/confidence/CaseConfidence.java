@@ -1,0 +1,174 @@
+package org.coldpleat.model.confidence;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.coldpleat.model.run.CaseDraws;
+import org.coldpleat.model.run.ResolvedCase;
+
+/** How sure the answers of a case are: draws every unknown, the shared ones once for all candidates. */
+public final class CaseConfidence {
+    /** Uncertainty a better measurement leaves, over the one now, where nothing tells better [1]. */
+    private static final double REMAINING = 0.25;
+
+    private static final int CURVE_POINTS = 81;
+    private static final int VERIFIED = 32;
+    private static final double SAME = 0.05;
+    private static final int LEAST_SHARE_DRAWS = 256;
+    private static final int SHARE_DRAWS_PART = 8;
+
+    private CaseConfidence() {}
+
+    /**
+     * Draws a case.
+     *
+     * @param resolved case
+     * @param draws number of draws, at least 16; a power of two covers most evenly
+     * @param seed same seed, same result, bit for bit
+     * @param progress told of the advance; may cancel
+     * @return the result, or nothing if cancelled
+     */
+    public static Optional<ConfidenceResult> run(ResolvedCase resolved, int draws, long seed, Progress progress) {
+        if (draws < 16) {
+            throw new IllegalArgumentException("draws must be at least 16, was " + draws);
+        }
+        CaseDraws cases = new CaseDraws(resolved);
+        CaseModel model = new CaseModel(cases);
+        List<Unknown> unknowns = model.unknowns();
+        Optional<Propagation> drawn = Propagation.run(model, unknowns, draws, seed, progress);
+        return drawn.flatMap(all -> result(cases, model, all, seed, progress));
+    }
+
+    private static Optional<ConfidenceResult> result(
+            CaseDraws cases, CaseModel model, Propagation all, long seed, Progress progress) {
+        ResolvedCase resolved = cases.resolved();
+        List<ConfidenceResult.StateOutcome> states = new ArrayList<>();
+        List<ConfidenceResult.Warmer> pairs = new ArrayList<>();
+        double[] grid = grid(resolved);
+        int count = resolved.candidateNames().size();
+        int[] closest = {0, 0};
+        double balance = Double.POSITIVE_INFINITY;
+        for (int s = 0; s < resolved.stateNames().size(); s++) {
+            for (int i = 0; i < count; i++) {
+                ConfidenceResult.StateOutcome one = outcome(resolved, model, all, grid, i, s);
+                states.add(one);
+                double away = Math.abs(one.chanceOpen() - 0.5);
+                if (away < balance) {
+                    balance = away;
+                    closest = new int[] {i, s};
+                }
+                for (int k = i + 1; k < count; k++) {
+                    Pair pair = all.pair(model.opening(i, s), model.opening(k, s));
+                    pairs.add(new ConfidenceResult.Warmer(
+                            resolved.stateNames().get(s),
+                            resolved.candidateNames().get(i),
+                            resolved.candidateNames().get(k),
+                            pair));
+                }
+            }
+        }
+        return contributions(cases, model, closest, all.draws(), seed, progress)
+                .map(focus -> new ConfidenceResult(
+                        resolved.title(),
+                        resolved.document().digest(),
+                        all.draws(),
+                        seed,
+                        grid,
+                        states,
+                        pairs,
+                        focus,
+                        verified(cases, model, all)));
+    }
+
+    private static double[] grid(ResolvedCase resolved) {
+        double[] grid = new double[CURVE_POINTS];
+        for (int i = 0; i < CURVE_POINTS; i++) {
+            grid[i] = resolved.from() + (resolved.to() - resolved.from()) * i / (CURVE_POINTS - 1);
+        }
+        return grid;
+    }
+
+    private static ConfidenceResult.StateOutcome outcome(
+            ResolvedCase resolved, CaseModel model, Propagation all, double[] grid, int i, int s) {
+        Outcomes opening = all.outcomes(model.opening(i, s));
+        List<Quantiles> ratios = new ArrayList<>();
+        List<Quantiles> shares = new ArrayList<>();
+        for (int n = 0; n < model.named().size(); n++) {
+            ratios.add(Quantiles.of(all.outcomes(model.ratio(i, s, n))));
+            shares.add(Quantiles.of(all.outcomes(model.share(i, s, n))));
+        }
+        double[] open = new double[grid.length];
+        for (int t = 0; t < grid.length; t++) {
+            open[t] = opening.probabilityAbove(grid[t]);
+        }
+        return new ConfidenceResult.StateOutcome(
+                resolved.candidateNames().get(i),
+                resolved.stateNames().get(s),
+                Quantiles.of(opening),
+                1 - opening.never(),
+                opening.unanswered(),
+                open,
+                ratios,
+                shares,
+                Quantiles.of(all.outcomes(model.hotDrop(i, s))),
+                Quantiles.of(all.outcomes(model.resistance(i))));
+    }
+
+    private static Optional<ConfidenceResult.Focus> contributions(
+            CaseDraws cases, CaseModel model, int[] closest, int draws, long seed, Progress progress) {
+        ResolvedCase resolved = cases.resolved();
+        Answer answer = new Answer(0, resolved.from(), resolved.to());
+        Model opening = model.openingOnly(closest[0], closest[1]);
+        int part = Math.max(LEAST_SHARE_DRAWS, draws / SHARE_DRAWS_PART);
+        List<Unknown> unknowns = model.unknowns().stream()
+                .map(one -> concerns(one, closest[0])
+                        ? one
+                        : new Unknown(
+                                one.name(),
+                                one.value().withSpread(0, org.coldpleat.shared.quantity.Spread.NONE),
+                                one.shared(),
+                                one.group()))
+                .toList();
+        Map<String, Double> remaining = new HashMap<>();
+        unknowns.stream().filter(Unknown::spreads).forEach(one -> remaining.put(one.group(), REMAINING));
+        Optional<SobolIndices> indices = SobolIndices.estimate(opening, answer, unknowns, part, seed, progress);
+        return indices.flatMap(found -> NextMeasurement.rank(opening, answer, unknowns, remaining, part, seed, progress)
+                .map(gains -> new ConfidenceResult.Focus(
+                        resolved.candidateNames().get(closest[0]),
+                        resolved.stateNames().get(closest[1]),
+                        found,
+                        gains)));
+    }
+
+    private static boolean concerns(Unknown one, int candidate) {
+        return one.shared() || one.name().startsWith("candidates[" + candidate + "]");
+    }
+
+    /** Compares a sample of draws with the full search of all open intervals. */
+    private static ConfidenceResult.Verified verified(CaseDraws cases, CaseModel model, Propagation all) {
+        int sample = Math.min(VERIFIED, all.draws());
+        int compared = 0;
+        int differing = 0;
+        List<Unknown> unknowns = all.unknowns();
+        for (int d = 0; d < sample; d++) {
+            double[] values = all.input(d);
+            Map<String, Double> moved = new HashMap<>();
+            for (int j = 0; j < values.length; j++) {
+                moved.put(unknowns.get(j).name(), values[j]);
+            }
+            for (int i = 0; i < cases.resolved().candidateNames().size(); i++) {
+                for (int s = 0; s < cases.resolved().stateNames().size(); s++) {
+                    double quick = all.answer(d, model.opening(i, s));
+                    if (!Double.isNaN(quick)) {
+                        double full = cases.common(moved).candidate(i, moved).openingByFullSearch(s);
+                        compared++;
+                        differing += quick == full || Math.abs(quick - full) < SAME ? 0 : 1;
+                    }
+                }
+            }
+        }
+        return new ConfidenceResult.Verified(compared, differing);
+    }
+}

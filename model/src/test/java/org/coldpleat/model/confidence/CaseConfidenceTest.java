@@ -1,0 +1,68 @@
+package org.coldpleat.model.confidence;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.coldpleat.model.run.CaseDraws;
+import org.coldpleat.model.run.ResolvedCase;
+import org.coldpleat.model.run.Simulation;
+import org.coldpleat.shared.casefile.CaseReader;
+import org.junit.jupiter.api.Test;
+
+class CaseConfidenceTest {
+    private static final ResolvedCase CASE = Simulation.resolve(
+                    CaseReader.read(Path.of("../demo-cases/ridge-hut-generator/case.yaml"))
+                            .document()
+                            .orElseThrow())
+            .resolved()
+            .orElseThrow();
+
+    @Test
+    void sameSeedGivesTheSameNumbersOnAnyThreads() {
+        CaseModel model = new CaseModel(new CaseDraws(CASE));
+        Propagation one =
+                Propagation.run(model, model.unknowns(), 64, 7, Progress.NONE).orElseThrow();
+        Propagation two =
+                Propagation.run(model, model.unknowns(), 64, 7, Progress.NONE).orElseThrow();
+        for (int k = 0; k < one.answerCount(); k++) {
+            assertArrayEquals(one.answers(k), two.answers(k));
+        }
+    }
+
+    @Test
+    void quickSearchAgreesWithTheFullOne() {
+        ConfidenceResult result =
+                CaseConfidence.run(CASE, 128, 1, Progress.NONE).orElseThrow();
+        assertTrue(result.verified().compared() > 100);
+        assertEquals(0, result.verified().differing());
+    }
+
+    @Test
+    void chancesOfAPairAddUp() {
+        ConfidenceResult result = CaseConfidence.run(CASE, 64, 3, Progress.NONE).orElseThrow();
+        for (ConfidenceResult.Warmer pair : result.pairs()) {
+            double sum = pair.chances().greater()
+                    + pair.chances().equal()
+                    + pair.chances().less();
+            // three shares of the same draws; rounding of a sum of three
+            assertEquals(1, sum, 1e-12);
+        }
+    }
+
+    @Test
+    void cancelledRunGivesNothing() {
+        Progress cancelling = new Progress() {
+            @Override
+            public void done(long evaluations, long total) {}
+
+            @Override
+            public boolean cancelled() {
+                return true;
+            }
+        };
+        assertEquals(Optional.empty(), CaseConfidence.run(CASE, 64, 1, cancelling));
+    }
+}
