@@ -27,7 +27,8 @@ final class Explainer {
     static final String AREA = "mediumArea";
     static final String CHANNELS = "channelFactor";
     static final String RATIO = "resistanceRatio";
-    static final List<String> QUANTITIES = List.of(OPENING, HOT_DROP, RESISTANCE, AREA, CHANNELS, RATIO);
+    static final List<String> QUANTITIES =
+            List.of(OPENING, HOT_DROP, RESISTANCE, AREA, CHANNELS, RATIO, ServiceExplainer.HOURS);
 
     private final ResolvedCase resolved;
     private final int position;
@@ -53,6 +54,7 @@ final class Explainer {
             case RESISTANCE -> explainer.medium().resistance();
             case AREA -> explainer.medium().area();
             case CHANNELS -> explainer.medium().channels();
+            case ServiceExplainer.HOURS -> ServiceExplainer.hours(resolved, position);
             case RATIO -> explainer.ratio(resolved.coldestNamed());
             default -> throw new IllegalArgumentException("no quantity " + quantity.get() + " in " + QUANTITIES);
         };

@@ -1,0 +1,54 @@
+package org.coldpleat.model.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.coldpleat.model.explain.Explanation;
+import org.coldpleat.model.loading.BlockingLaw;
+import org.coldpleat.shared.casefile.Section;
+import org.coldpleat.shared.quantity.Kind;
+
+/** Builds the chain behind the hours until the bypass valve opens while running warm. */
+final class ServiceExplainer {
+    static final String HOURS = "hoursToHotBypass";
+
+    private ServiceExplainer() {}
+
+    static Explanation hours(ResolvedCase resolved, int position) {
+        Optional<DutyCycle> cycle = DutyCycle.of(resolved);
+        if (cycle.isEmpty()) {
+            return Leaves.link("noDuty", Kind.DURATION, Double.NaN, List.of());
+        }
+        ServiceAnalyzer analyzer = new ServiceAnalyzer(resolved, new Variants(resolved), position, cycle.get());
+        ServiceResult.Candidate result = analyzer.analyze();
+        double time = result.hotBypass()
+                .filter(ServiceResult.Event::happens)
+                .map(ServiceResult.Event::time)
+                .orElse(Double.NaN);
+        double ratio = result.hotFactor().simulated().orElse(Double.NaN);
+        List<Explanation> inputs = new ArrayList<>();
+        List<Explanation> closed = new ArrayList<>();
+        result.hotFactor()
+                .closedForm()
+                .ifPresent(value -> closed.add(Leaves.link("closed.loadingFactor", Kind.RATIO, value, List.of())));
+        inputs.add(Leaves.link("loadingFactor", Kind.RATIO, ratio, closed));
+        analyzer.law().ifPresent(law -> inputs.add(dirt(resolved, position, law, ratio)));
+        Optional<Section> duty = resolved.document().root().section("duty");
+        inputs.addAll(Leaves.of(duty.flatMap(one -> one.section("dirt")), "ingestion", "generation"));
+        inputs.addAll(Leaves.of(duty.flatMap(one -> one.section("running")), "oilTemperature", "hoursPerWeek"));
+        return Leaves.link(HOURS, Kind.DURATION, time, inputs);
+    }
+
+    /** Dirt that an evenly loaded medium holds at the ratio. */
+    private static Explanation dirt(ResolvedCase resolved, int position, BlockingLaw law, double ratio) {
+        BuiltCandidate candidate = resolved.candidates().get(position);
+        Optional<Section> medium =
+                resolved.document().root().sections("candidates").get(position).section("medium");
+        List<Explanation> inputs =
+                new ArrayList<>(Leaves.of(medium.flatMap(one -> one.section("capacity")), "mass", "perArea", "area"));
+        inputs.addAll(Leaves.of(medium.flatMap(one -> one.section("capacity")), "terminalPressureDrop", "atFlow"));
+        inputs.add(Leaves.link("blockingExponent", Kind.RATIO, law.exponent(), List.of()));
+        double perArea = ratio >= 1 ? law.massPerArea(ratio) : Double.NaN;
+        return Leaves.link("dirtHeld", Kind.MASS, perArea * candidate.pack().effectiveArea(), inputs);
+    }
+}
