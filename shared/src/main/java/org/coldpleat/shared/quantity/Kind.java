@@ -49,6 +49,8 @@ public enum Kind {
     LAMINAR_RESISTANCE("1/m3"),
     /** Spring rate [N/m]. */
     SPRING_RATE("N/m"),
+    /** Surface tension of a liquid [N/m]. */
+    SURFACE_TENSION("N/m"),
     /** Force [N]. */
     FORCE("N"),
     /** Elastic modulus or stress [Pa]. */

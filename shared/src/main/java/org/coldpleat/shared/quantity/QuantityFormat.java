@@ -114,6 +114,7 @@ public final class QuantityFormat {
             case FACE_VELOCITY -> us ? "ft/min" : "mm/s";
             case LAMINAR_RESISTANCE -> "1/m3";
             case SPRING_RATE -> us ? "lbf/in" : "N/mm";
+            case SURFACE_TENSION -> "mN/m";
             case FORCE -> us ? "lbf" : "N";
             case STRESS -> us ? "psi" : "MPa";
             case OVERRIDE -> us ? "psi/gpm" : "kPa/(L/min)";

@@ -273,6 +273,7 @@ public final class Units {
                         unit("lbf/in", POUND_FORCE / INCH, "lb/in"),
                         unit("gf/mm", FREE_FALL, "g/mm"),
                         unit("kgf/mm", 1e3 * FREE_FALL, "kg/mm")));
+        table.put(Kind.SURFACE_TENSION, List.of(unit("N/m", 1), unit("mN/m", 1e-3), unit("dyn/cm", 1e-3, "dyne/cm")));
         table.put(
                 Kind.FORCE,
                 List.of(
