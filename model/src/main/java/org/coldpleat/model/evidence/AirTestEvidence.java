@@ -16,7 +16,7 @@ public final class AirTestEvidence {
     @Source(
             "common practice, no source; Cunningham, Broughton and Kraybill found that one constant did not fit air, water"
                     + " and oils in the same felt")
-    private static final double TRANSFER_LN_SIGMA = 0.10;
+    public static final double TRANSFER_LN_SIGMA = 0.10;
 
     private static final double ATMOSPHERIC_PRESSURE = 101325;
     private static final double GAS_CONSTANT = 287.053;

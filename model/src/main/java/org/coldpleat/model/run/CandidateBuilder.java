@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.coldpleat.model.evidence.EvidenceCombination;
+import org.coldpleat.model.evidence.ResistanceEvidence;
 import org.coldpleat.model.filter.FilterAssembly;
 import org.coldpleat.model.filter.FilterPart;
+import org.coldpleat.model.medium.FiberFamily;
 import org.coldpleat.model.pleat.FlatPack;
 import org.coldpleat.model.pleat.PackModel;
 import org.coldpleat.model.pleat.PleatClosure;
@@ -33,36 +35,47 @@ final class CandidateBuilder {
 
     private CandidateBuilder() {}
 
+    /** Label of the family that stands in until the tests of a sheet without other evidence are evaluated. */
+    static final String NOTHING_KNOWN = "nothing known";
+
     /**
-     * A candidate.
+     * Builds a candidate.
      *
-     * @param sheet bench sheet
-     * @param inputs reading of the sheet
-     * @param known what the medium resistance rests on if an earlier build weighed it; taken where this build moves the
-     *     resistance, so that it need not be weighed again
+     * @param bench what its tests gave
+     * @param weighed what the medium resistance rests on in the build as written; empty for that build itself. Taken where
+     *     this build moves the resistance and no test of the whole filter follows the geometry
      */
-    static BuiltCandidate candidate(Section sheet, Inputs inputs, Optional<EvidenceCombination> known) {
+    static BuiltCandidate candidate(
+            Section sheet, Inputs inputs, BenchEvidence bench, Optional<EvidenceCombination> weighed) {
         String name = sheet.text("name").orElseThrow();
         List<Notice> notices = new ArrayList<>();
         Optional<Section> medium = sheet.section("medium");
         MediumBuilder builder =
-                medium.map(section -> new MediumBuilder(section, inputs)).orElseThrow();
+                medium.map(section -> new MediumBuilder(section, inputs, bench)).orElseThrow();
         Optional<Measured> thickness = builder.thickness();
         AreaBuilder.Areas areas = AreaBuilder.areas(sheet, thickness, inputs, name);
         notices.addAll(areas.notices());
         Optional<Measured> basisWeight =
                 builder.basisWeight(OptionalDouble.of(areas.gross().value()));
-        String resistancePath = sheet.path() + "." + RESISTANCE;
-        EvidenceCombination evidence = known.filter(one -> inputs.moves(resistancePath))
-                .orElseGet(() -> builder.resistance(basisWeight, thickness).orElseThrow());
-        notices.addAll(evidence.notices(name));
-        double resistance = inputs.derived(
-                resistancePath,
-                Measured.factor(Kind.MEDIUM_RESISTANCE, evidence.median(), evidence.lnSigma(), Provenance.MEASURED));
         PackModel packModel = pack(sheet, thickness, areas, inputs);
+        String resistancePath = sheet.path() + "." + RESISTANCE;
+        MediumBuilder.Resistance known = weighed.filter(one -> inputs.moves(resistancePath) && bench.rigs().isEmpty())
+                .map(one -> new MediumBuilder.Resistance(one, one.lnSigma()))
+                .or(() -> builder.resistance(basisWeight, thickness, packModel))
+                .orElseGet(CandidateBuilder::nothingKnown);
+        EvidenceCombination evidence = known.combination();
+        notices.addAll(evidence.notices(name));
+        bench.reports().forEach(report -> notices.addAll(warnings(report, name)));
+        // moved as a factor, so that what follows the geometry still follows it
+        double best = weighed.map(EvidenceCombination::median).orElse(evidence.median());
+        double resistance = evidence.median()
+                * inputs.derived(
+                        resistancePath,
+                        Measured.factor(Kind.MEDIUM_RESISTANCE, best, known.ownLnSigma(), Provenance.MEASURED))
+                / best;
         var pack = packModel.solve(resistance);
         notices.addAll(pack.notices(name));
-        FilterBuilder filterBuilder = new FilterBuilder(sheet, inputs);
+        FilterBuilder filterBuilder = new FilterBuilder(sheet, inputs, bench);
         FilterAssembly filter = filterBuilder.build(pack.resistance());
         if (!filterBuilder.leftOut().isEmpty()) {
             notices.add(Notice.of("filter.partsLeftOut", Severity.WARNING, name, names(filterBuilder.leftOut())));
@@ -80,6 +93,29 @@ final class CandidateBuilder {
                 value(builder.solidity(basisWeight, thickness)),
                 filterBuilder.leftOut(),
                 notices);
+    }
+
+    private static MediumBuilder.Resistance nothingKnown() {
+        ResistanceEvidence typical = ResistanceEvidence.ofFamily(FiberFamily.CELLULOSE);
+        EvidenceCombination alone = EvidenceCombination.combine(List.of(new ResistanceEvidence(
+                typical.kind(), NOTHING_KNOWN, typical.median(), typical.lnSigma(), typical.ingredients())));
+        return new MediumBuilder.Resistance(alone, alone.lnSigma());
+    }
+
+    /** True if no evidence was left for the medium of a candidate. */
+    static boolean isNothingKnown(BuiltCandidate candidate) {
+        return candidate.evidence().members().get(0).label().equals(NOTHING_KNOWN);
+    }
+
+    private static List<Notice> warnings(TestReport report, String name) {
+        return report.notices().stream()
+                .filter(notice -> notice.severity() != Severity.INFO)
+                .map(notice -> new Notice(
+                        notice.code(),
+                        notice.severity(),
+                        notice.place().equals(name) ? name : name + ", " + notice.place(),
+                        notice.values()))
+                .toList();
     }
 
     private static String names(List<FilterPart> parts) {

@@ -11,6 +11,9 @@ final class CandidateCheck {
         "resistance", "permeability", "flowBench", "airTest", "layers", "fiberDiameter", "family"
     };
 
+    /** Tests that can speak of the medium by themselves. */
+    private static final String[] TESTS = {"flowBench", "drainTest", "airTest", "bubblePoint", "fiberSizing"};
+
     private CandidateCheck() {}
 
     static void check(Section sheet, Problems problems) {
@@ -22,11 +25,17 @@ final class CandidateCheck {
         if (!AreaBuilder.hasRoute(sheet)) {
             problems.addWhole(sheet, "candidate.areaUnknown");
         }
-        checkEvidence(medium.get(), problems);
+        checkEvidence(sheet, medium.get(), problems);
         checkPleats(sheet, problems);
     }
 
-    private static void checkEvidence(Section medium, Problems problems) {
+    private static void checkEvidence(Section sheet, Section medium, Problems problems) {
+        Optional<Section> tests = sheet.section("tests");
+        for (String key : TESTS) {
+            if (tests.isPresent() && tests.get().has(key)) {
+                return;
+            }
+        }
         for (String key : EVIDENCE) {
             if (medium.has(key)) {
                 checkPermeability(medium, problems);

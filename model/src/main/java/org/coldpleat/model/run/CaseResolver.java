@@ -8,6 +8,7 @@ import org.coldpleat.model.oil.OilResult;
 import org.coldpleat.shared.casefile.CaseDocument;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.notice.Notice;
+import org.coldpleat.shared.notice.NoticeText;
 import org.coldpleat.shared.quantity.Measured;
 
 /** Turns a document into computing form, or says with place and remedy why that cannot be. */
@@ -28,7 +29,12 @@ final class CaseResolver {
         Section oil = root.section("oil").orElseThrow();
         List<Notice> oilNotices = checkOil(oil, problems);
         root.section("engine").ifPresent(engine -> EngineCheck.check(engine, oil, problems));
-        root.sections("candidates").forEach(sheet -> CandidateCheck.check(sheet, problems));
+        for (Section sheet : root.sections("candidates")) {
+            CandidateCheck.check(sheet, problems);
+            sheet.section("tests")
+                    .flatMap(tests -> tests.section("oil"))
+                    .ifPresent(own -> checkOil(own, problems));
+        }
         if (!problems.isEmpty()) {
             return new Resolution(Optional.empty(), problems.all());
         }
@@ -36,7 +42,27 @@ final class CaseResolver {
         double from = value(range, "from", DEFAULT_FROM);
         double to = value(range, "to", DEFAULT_TO);
         ResolvedCase resolved = new ResolvedCase(document, from, to, named(range), duties(root), oilNotices);
-        return new Resolution(Optional.of(resolved), List.of());
+        testsThatGiveNothing(resolved, root, problems);
+        return problems.isEmpty()
+                ? new Resolution(Optional.of(resolved), List.of())
+                : new Resolution(Optional.empty(), problems.all());
+    }
+
+    /** Where the tests are the only evidence and all of them refuse, there is nothing to compute with. */
+    private static void testsThatGiveNothing(ResolvedCase resolved, Section root, Problems problems) {
+        List<Section> sheets = root.sections("candidates");
+        for (int i = 0; i < sheets.size(); i++) {
+            if (CandidateBuilder.isNothingKnown(resolved.candidates().get(i))) {
+                String reasons = String.join(
+                        " ",
+                        resolved.bench(i).reports().stream()
+                                .filter(report -> report.status().equals(TestReport.REFUSED))
+                                .flatMap(report -> report.notices().stream())
+                                .map(NoticeText::sentence)
+                                .toList());
+                problems.addWhole(sheets.get(i).section("tests").orElse(sheets.get(i)), "candidate.testsGiveNothing", reasons);
+            }
+        }
     }
 
     private static double value(Optional<Section> section, String key, double fallback) {

@@ -30,9 +30,11 @@ final class FilterBuilder {
 
     private final Section sheet;
     private final Inputs inputs;
+    private final BenchEvidence bench;
     private final List<FilterPart> leftOut = new ArrayList<>();
 
-    FilterBuilder(Section sheet, Inputs inputs) {
+    FilterBuilder(Section sheet, Inputs inputs, BenchEvidence bench) {
+        this.bench = bench;
         this.sheet = sheet;
         this.inputs = inputs;
     }
@@ -53,7 +55,7 @@ final class FilterBuilder {
         };
         Optional<SpringValve> valve = location == BypassLocation.NONE
                 ? Optional.empty()
-                : ValveBuilder.valve(bypass.orElseThrow(), inputs, inputs.constant("valve.flowForceFactor"));
+                : ValveBuilder.valve(bypass.orElseThrow(), inputs, inputs.constant("valve.flowForceFactor"), bench.scale());
         return new FilterAssembly(
                 inletHoles(),
                 flap(),

@@ -7,10 +7,13 @@ import java.util.OptionalDouble;
 import org.coldpleat.model.evidence.AirTestEvidence;
 import org.coldpleat.model.evidence.EvidenceCombination;
 import org.coldpleat.model.evidence.EvidenceKind;
+import org.coldpleat.model.evidence.Ingredient;
+import org.coldpleat.model.evidence.PoreEvidence;
 import org.coldpleat.model.evidence.ResistanceEvidence;
 import org.coldpleat.model.evidence.StructureEvidence;
 import org.coldpleat.model.medium.FiberFamily;
 import org.coldpleat.model.medium.Solidity;
+import org.coldpleat.model.pleat.PackModel;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
@@ -27,9 +30,11 @@ final class MediumBuilder {
     private final Section medium;
     private final Inputs inputs;
     private final Optional<FiberFamily> family;
+    private final BenchEvidence bench;
 
-    MediumBuilder(Section medium, Inputs inputs) {
+    MediumBuilder(Section medium, Inputs inputs, BenchEvidence bench) {
         this.medium = medium;
+        this.bench = bench;
         this.inputs = inputs;
         family = medium.choice("family").map(MediumBuilder::family);
     }
@@ -100,9 +105,49 @@ final class MediumBuilder {
                 thickness.get()));
     }
 
-    /** All evidence put together; empty if the sheet has none and names no family. */
-    Optional<EvidenceCombination> resistance(Optional<Measured> basisWeight, Optional<Measured> thickness) {
+    /**
+     * Evidence from rigs, carried from the pack to the medium by the geometry of this build.
+     *
+     * @param evidence one for each rig
+     * @param ownLnSigma standard uncertainty of ln R of each without what the geometry adds [1]
+     */
+    private record Rigs(List<ResistanceEvidence> evidence, List<Double> ownLnSigma) {}
+
+    private Rigs rigs(PackModel pack) {
         List<ResistanceEvidence> evidence = new ArrayList<>();
+        List<Double> own = new ArrayList<>();
+        for (BenchEvidence.Rig rig : bench.rigs()) {
+            PackInverse.Medium found = PackInverse.of(pack, rig.packResistance());
+            double ownLnSigma = Math.max(ResistanceEvidence.LEAST_LN_SIGMA, rig.lnSigma() / found.slope());
+            double whole = Math.hypot(ownLnSigma, rig.geometryLnSigma() / found.slope());
+            evidence.add(new ResistanceEvidence(
+                    rig.kind(),
+                    rig.label(),
+                    found.mediumResistance(),
+                    whole,
+                    List.of(
+                            new Ingredient("packResistance", Kind.LAMINAR_RESISTANCE, rig.packResistance()),
+                            new Ingredient("channelSlope", Kind.RATIO, found.slope()))));
+            own.add(ownLnSigma);
+        }
+        return new Rigs(evidence, own);
+    }
+
+    /**
+     * Knowledge of the medium resistance.
+     *
+     * @param combination all evidence put together
+     * @param ownLnSigma standard uncertainty of ln R [1] without the part that area and channels bring through tests of
+     *     the whole filter: that part follows the geometry and cancels in the pack
+     */
+    record Resistance(EvidenceCombination combination, double ownLnSigma) {}
+
+    /** All evidence put together; empty if the sheet has none and names no family. */
+    Optional<Resistance> resistance(Optional<Measured> basisWeight, Optional<Measured> thickness, PackModel pack) {
+        Rigs rigs = rigs(pack);
+        List<ResistanceEvidence> evidence = new ArrayList<>(rigs.evidence());
+        evidence.addAll(bench.sheets());
+        bubbles(basisWeight, thickness).ifPresent(evidence::add);
         inputs.folded(medium, "resistance")
                 .ifPresent(value -> evidence.add(ResistanceEvidence.of(EvidenceKind.STATED, "", value)));
         medium.section("flowBench")
@@ -126,7 +171,34 @@ final class MediumBuilder {
                 evidence.add(typical);
             });
         }
-        return evidence.isEmpty() ? Optional.empty() : Optional.of(EvidenceCombination.combine(evidence));
+        if (evidence.isEmpty()) {
+            return Optional.empty();
+        }
+        EvidenceCombination combination = EvidenceCombination.combine(evidence);
+        return Optional.of(new Resistance(combination, own(combination, rigs)));
+    }
+
+    private static double own(EvidenceCombination combination, Rigs rigs) {
+        double whole = 0;
+        double own = 0;
+        for (int i = 0; i < combination.members().size(); i++) {
+            ResistanceEvidence member = combination.members().get(i);
+            double weight = combination.weights().get(i);
+            int rig = rigs.evidence().indexOf(member);
+            double sigma = rig < 0 ? member.lnSigma() : rigs.ownLnSigma().get(rig);
+            whole += weight * weight * member.lnSigma() * member.lnSigma();
+            own += weight * weight * sigma * sigma;
+        }
+        return combination.lnSigma() * Math.sqrt(own / whole);
+    }
+
+    private Optional<ResistanceEvidence> bubbles(Optional<Measured> basisWeight, Optional<Measured> thickness) {
+        Optional<Measured> share = solidity(basisWeight, thickness);
+        if (bench.largestHole().isEmpty() || share.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(PoreEvidence.ofBubblePoint(
+                "", bench.largestHole().get(), share.get(), thickness.orElseThrow()));
     }
 
     private Optional<Measured> layers() {
@@ -168,7 +240,7 @@ final class MediumBuilder {
     }
 
     private Optional<ResistanceEvidence> structure(Optional<Measured> basisWeight, Optional<Measured> thickness) {
-        Optional<Measured> diameter = inputs.folded(medium, "fiberDiameter");
+        Optional<Measured> diameter = inputs.folded(medium, "fiberDiameter").or(bench::fiberDiameter);
         if (diameter.isEmpty()) {
             diameter = typicalIfAsked(
                     "fiberDiameter", family.map(one -> one.typical().effectiveFiberDiameter()));

@@ -32,6 +32,9 @@ final class NoticeCollector {
         Set<Notice> notices = new LinkedHashSet<>(resolved.oilNotices());
         notices.addAll(OilNotices.at(resolved.shared().oil().oil(), resolved.from()));
         resolved.candidates().forEach(candidate -> notices.addAll(candidate.notices()));
+        for (int i = 0; i < resolved.candidates().size(); i++) {
+            valveConflicts(EvidenceWriter.report(resolved, i), notices);
+        }
         for (List<StateAnalysis> duty : duties) {
             statuses(duty, notices);
         }
@@ -104,6 +107,30 @@ final class NoticeCollector {
             notices.add(Notice.of(
                     "engine.suctionLimitedBelow", Severity.WARNING, first.duty().name(), Text.celsius(limited.last())));
         }
+    }
+
+    /** A printed opening pressure or spring rate that a scale test does not bear out. */
+    private static void valveConflicts(EvidenceReport report, Set<Notice> notices) {
+        for (String quantity : List.of("openingPressure", "springRate")) {
+            report.combined(quantity)
+                    .filter(EvidenceReport.Combined::conflict)
+                    .ifPresent(one -> notices.add(Notice.of(
+                            quantity.equals("springRate") ? "valve.springConflict" : "valve.openingConflict",
+                            Severity.WARNING,
+                            report.candidate(),
+                            value(one, "stated"),
+                            value(one, "scaleTest"))));
+        }
+    }
+
+    private static String value(EvidenceReport.Combined combined, String name) {
+        return combined.members().stream()
+                .filter(member -> member.name().equals(name))
+                .map(member -> combined.quantity().equals("springRate")
+                        ? Text.number(member.median() / 1e3) + " N/mm"
+                        : Text.kilopascals(member.median()))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static void gallery(ResolvedCase resolved, Set<Notice> notices) {

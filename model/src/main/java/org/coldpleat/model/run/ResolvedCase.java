@@ -24,6 +24,7 @@ public final class ResolvedCase {
     private final List<Duty> duties;
     private final SharedModel shared;
     private final List<BuiltCandidate> candidates;
+    private final List<BenchEvidence> bench;
     private final Map<String, Unknown> sharedUnknowns;
     private final List<Map<String, Unknown>> ownUnknowns;
     private final Oil oil;
@@ -52,20 +53,55 @@ public final class ResolvedCase {
         sharedValues = common.completed();
         List<Assumption> assumed = new ArrayList<>(common.assumptions());
         List<BuiltCandidate> built = new ArrayList<>();
+        List<BenchEvidence> tests = new ArrayList<>();
         List<Map<String, Unknown>> own = new ArrayList<>();
         List<Map<String, Measured>> values = new ArrayList<>();
         List<Section> sheets = document.root().sections("candidates");
         for (int i = 0; i < sheets.size(); i++) {
             Inputs inputs = Inputs.ofCandidate(i);
-            built.add(CandidateBuilder.candidate(sheets.get(i), inputs, Optional.empty()));
+            tests.add(bench(sheets.get(i), i));
+            built.add(CandidateBuilder.candidate(sheets.get(i), inputs, tests.get(i), Optional.empty()));
             own.add(inputs.unknowns());
             values.add(inputs.completed());
             assumed.addAll(inputs.assumptions());
         }
         candidates = List.copyOf(built);
+        bench = List.copyOf(tests);
         ownUnknowns = List.copyOf(own);
         ownValues = List.copyOf(values);
         assumptions = distinct(assumed);
+    }
+
+    /**
+     * Evaluates the tests of a candidate in the surroundings that its sheet gives them. What a scale test says is needed
+     * first, since a filter without a stated opening pressure has its valve from there.
+     */
+    private BenchEvidence bench(Section sheet, int position) {
+        Optional<Section> tests = sheet.section("tests");
+        if (tests.isEmpty()) {
+            return BenchEvidence.NONE;
+        }
+        Inputs inputs = Inputs.ofCandidate(position);
+        BuiltCandidate best = CandidateBuilder.candidate(sheet, inputs, BenchEvidence.NONE, Optional.empty());
+        String medium = sheet.path() + "." + CandidateBuilder.RESISTANCE;
+        List<BuiltCandidate> moved = new ArrayList<>();
+        for (Unknown unknown : inputs.unknowns().values()) {
+            if (!unknown.path().equals(medium)) {
+                Map<String, Double> values = Map.of(
+                        unknown.path(), unknown.moved(1), medium, best.evidence().median());
+                moved.add(CandidateBuilder.candidate(
+                        sheet,
+                        Inputs.ofCandidate(position).moving(values, inputs.completed()),
+                        BenchEvidence.NONE,
+                        Optional.of(best.evidence())));
+            }
+        }
+        return BenchReader.read(
+                sheet,
+                Inputs.ofCandidate(position),
+                BenchOil.of(tests, oil, Inputs.shared()),
+                new Surroundings(best, moved),
+                coldestNamed());
     }
 
     private static List<Assumption> distinct(List<Assumption> all) {
@@ -91,6 +127,7 @@ public final class ResolvedCase {
         return CandidateBuilder.candidate(
                 document.root().sections("candidates").get(position),
                 Inputs.ofCandidate(position).moving(moved, ownValues.get(position)),
+                bench.get(position),
                 Optional.of(candidates.get(position).evidence()));
     }
 
@@ -153,6 +190,11 @@ public final class ResolvedCase {
 
     SharedModel shared() {
         return shared;
+    }
+
+    /** What the tests of a candidate gave. */
+    BenchEvidence bench(int position) {
+        return bench.get(position);
     }
 
     List<BuiltCandidate> candidates() {

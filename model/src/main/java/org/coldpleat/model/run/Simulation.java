@@ -150,6 +150,16 @@ public final class Simulation {
         return MultiPassWriter.run(resolved, position(resolved, candidate), new Leak(leakShare, Leak.Kind.LAMINAR_GAP));
     }
 
+    /**
+     * What is known of a candidate, and from which tests and statements.
+     *
+     * @param candidate name of a candidate of the case
+     * @throws IllegalArgumentException if the case has no such candidate
+     */
+    public static EvidenceReport evidence(ResolvedCase resolved, String candidate) {
+        return EvidenceWriter.report(resolved, position(resolved, candidate));
+    }
+
     private static int position(ResolvedCase resolved, String candidate) {
         return resolved.positionOf(candidate)
                 .orElseThrow(() ->

@@ -1,6 +1,10 @@
 package org.coldpleat.model.run;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import org.coldpleat.model.bench.ScaleTest;
+import org.coldpleat.model.evidence.ValueCombination;
 import org.coldpleat.model.flow.AdditiveLaw;
 import org.coldpleat.model.flow.Openings;
 import org.coldpleat.model.valve.SpringValve;
@@ -34,18 +38,46 @@ final class ValveBuilder {
 
     /** The valve of a section; empty if it states no opening pressure. */
     static Optional<SpringValve> valve(Section section, Inputs inputs, double flowForceFactor) {
-        Optional<Measured> opening = inputs.measured(section, "openingPressure");
+        return valve(section, inputs, flowForceFactor, Optional.empty());
+    }
+
+    /** The printed opening pressure or spring rate and that of a scale test, put together; empty if there is neither. */
+    static Optional<ValueCombination> combined(
+            Section section, Inputs inputs, String key, Kind kind, Optional<Measured> scale) {
+        List<ValueCombination.Member> members = new ArrayList<>();
+        inputs.folded(section, key).ifPresent(value -> members.add(new ValueCombination.Member("stated", value)));
+        scale.filter(value -> value.value() > 0)
+                .ifPresent(value -> members.add(new ValueCombination.Member("scaleTest", value)));
+        return members.isEmpty() ? Optional.empty() : Optional.of(ValueCombination.combine(kind, members));
+    }
+
+    /** The valve of a section and of a scale test; empty if neither gives an opening pressure. */
+    static Optional<SpringValve> valve(
+            Section section, Inputs inputs, double flowForceFactor, Optional<ScaleTest.Result> scale) {
+        Optional<Measured> opening = orScale(
+                section,
+                inputs,
+                "openingPressure",
+                Kind.PRESSURE_DIFFERENCE,
+                scale.flatMap(one -> one.opening().value()));
         if (opening.isEmpty()) {
             return Optional.empty();
         }
         double pressure = opening.get().value();
         double seat = orCommon(section, inputs, "seatDiameter", Kind.LENGTH, COMMON_SEAT, 0.1);
-        double rate = orCommon(section, inputs, "springRate", Kind.SPRING_RATE, COMMON_SPRING_RATE, 0.4);
+        double rate = orScale(
+                        section,
+                        inputs,
+                        "springRate",
+                        Kind.SPRING_RATE,
+                        scale.flatMap(ScaleTest.Result::springRate))
+                .map(Measured::value)
+                .orElseGet(() -> orCommon(section, inputs, "springRate", Kind.SPRING_RATE, COMMON_SPRING_RATE, 0.4));
         double curtain = section.choice("form").filter("leaf"::equals).isPresent() ? LEAF_CURTAIN : 1;
         double lift = inputs.value(section, "maximumLift")
                 .orElseGet(() -> liftFromArea(section, inputs, curtain * Math.PI * seat));
         double leak = inputs.valueOr(section, "leak", 0) * LEAK_VISCOSITY / (pressure / 2);
-        double closing = Math.min(pressure, inputs.valueOr(section, "closingPressure", pressure));
+        double closing = Math.min(pressure, closing(section, inputs, pressure, scale));
         return Optional.of(new SpringValve(
                 pressure,
                 seat,
@@ -58,6 +90,28 @@ final class ValveBuilder {
                 leak,
                 flowForceFactor,
                 closing));
+    }
+
+    /** Stated value, or where the scale speaks too both put together as one unknown. */
+    private static Optional<Measured> orScale(
+            Section section, Inputs inputs, String key, Kind kind, Optional<Measured> scale) {
+        if (scale.isEmpty() || !(scale.get().value() > 0)) {
+            return inputs.measured(section, key);
+        }
+        Measured value = combined(section, inputs, key, kind, scale).orElseThrow().value();
+        double moved = inputs.derived(section.pathOf(key), value);
+        return Optional.of(Measured.exact(kind, moved, value.provenance()));
+    }
+
+    /** Where the plate was seen to sit down again, the ratio of closing to opening pressure is kept. */
+    private static double closing(
+            Section section, Inputs inputs, double opening, Optional<ScaleTest.Result> scale) {
+        Optional<Measured> seen = scale.flatMap(ScaleTest.Result::closing);
+        if (section.has("closingPressure") || seen.isEmpty()) {
+            return inputs.valueOr(section, "closingPressure", opening);
+        }
+        double lifted = scale.flatMap(one -> one.opening().value()).orElseThrow().value();
+        return opening * Math.min(1, seen.get().value() / lifted);
     }
 
     private static double liftFromArea(Section section, Inputs inputs, double edge) {

@@ -35,7 +35,7 @@ final class CaseChecks {
         candidates.forEach(candidate -> filters.check(candidate, blockValve));
     }
 
-    private void oil(Section oil) {
+    void oil(Section oil) {
         List<Section> points = oil.sections("points");
         boolean onePoint = oil.has("points") && points.size() == 1;
         if (!oil.has("grade") && (!oil.has("points") || onePoint)) {

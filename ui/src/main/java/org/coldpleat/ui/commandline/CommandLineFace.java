@@ -29,6 +29,7 @@ public final class CommandLineFace {
                 .addSubcommand("compare", new CompareCommand(service, console))
                 .addSubcommand("point", new PointCommand(service, console))
                 .addSubcommand("map", new MapCommand(service, console))
+                .addSubcommand("evidence", new EvidenceCommand(service, console))
                 .addSubcommand("explain", new ExplainCommand(service, console))
                 .addSubcommand("service", new ServiceCommand(service, console))
                 .addSubcommand("multipass", new MultiPassCommand(service, console))

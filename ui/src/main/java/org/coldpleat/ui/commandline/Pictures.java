@@ -6,10 +6,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import org.coldpleat.model.run.Comparison;
+import org.coldpleat.model.run.EvidenceReport;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.MultiPassReport;
 import org.coldpleat.model.run.ServiceResult;
+import org.coldpleat.model.run.TestReport;
 import org.coldpleat.ui.chart.ChartFiles;
+import org.coldpleat.ui.chart.ResidualChart;
 import org.coldpleat.ui.chart.RunCharts;
 import org.coldpleat.ui.chart.ServiceCharts;
 import org.coldpleat.ui.chart.ShareGrid;
@@ -80,6 +83,20 @@ final class Pictures {
                 folder,
                 "multipass-drop-" + name,
                 console);
+    }
+
+    /** One picture for each test with a fitted curve. */
+    static void ofEvidence(EvidenceReport report, String title, boolean invented, Path folder, Console console) {
+        for (TestReport test : report.tests()) {
+            if (ResidualChart.fits(test)) {
+                write(
+                        ResidualChart.of(report, test, title, invented),
+                        ResidualChart.description(report, test),
+                        folder,
+                        "residuals-" + fileName(report.candidate()),
+                        console);
+            }
+        }
     }
 
     private static void write(JFreeChart chart, String description, Path folder, String name, Console console) {

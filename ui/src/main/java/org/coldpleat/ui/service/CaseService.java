@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.model.run.Comparison;
+import org.coldpleat.model.run.EvidenceReport;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.MultiPassReport;
 import org.coldpleat.model.run.PointResult;
@@ -97,6 +98,16 @@ public final class CaseService {
     public Optional<MultiPassReport> multiPass(OpenedCase opened, String candidate, double leakShare) {
         requireCandidate(opened, candidate);
         return opened.runs().multiPass(candidate, leakShare);
+    }
+
+    /**
+     * What is known of one candidate, and from which tests.
+     *
+     * @param candidate name of a candidate of the case
+     */
+    public EvidenceReport evidence(OpenedCase opened, String candidate) {
+        requireCandidate(opened, candidate);
+        return opened.runs().evidence(candidate);
     }
 
     /** Names of the numbers that can be explained. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.model.run.Comparison;
+import org.coldpleat.model.run.EvidenceReport;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.MultiPassReport;
 import org.coldpleat.model.run.PointResult;
@@ -81,6 +82,11 @@ final class ModelCases {
             return Simulation.hasMultiPass(resolved, candidate)
                     ? Optional.of(Simulation.multiPass(resolved, candidate, leakShare))
                     : Optional.empty();
+        }
+
+        @Override
+        public EvidenceReport evidence(String candidate) {
+            return Simulation.evidence(resolved, candidate);
         }
 
         @Override

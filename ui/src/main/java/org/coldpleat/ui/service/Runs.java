@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.model.run.Comparison;
+import org.coldpleat.model.run.EvidenceReport;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.MultiPassReport;
 import org.coldpleat.model.run.PointResult;
@@ -28,6 +29,8 @@ interface Runs {
     default Optional<MultiPassReport> multiPass(String candidate, double leakShare) {
         return Optional.empty();
     }
+
+    EvidenceReport evidence(String candidate);
 
     Explanation explain(String candidate, Optional<String> state, Optional<String> quantity);
 }

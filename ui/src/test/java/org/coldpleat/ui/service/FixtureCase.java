@@ -13,6 +13,7 @@ import org.coldpleat.model.run.CandidateSheet;
 import org.coldpleat.model.run.CandidateSheet.EvidenceLine;
 import org.coldpleat.model.run.CandidateSheet.HotReference;
 import org.coldpleat.model.run.Comparison;
+import org.coldpleat.model.run.EvidenceReport;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.NamedTemperature;
 import org.coldpleat.model.run.OpeningBand;
@@ -79,6 +80,11 @@ public final class FixtureCase {
             @Override
             public MapResult map(String candidate) {
                 return FixtureCase.map(candidate, unresolved);
+            }
+
+            @Override
+            public EvidenceReport evidence(String candidate) {
+                return new EvidenceReport(candidate, List.of(), List.of());
             }
 
             @Override

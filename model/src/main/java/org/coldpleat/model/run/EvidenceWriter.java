@@ -1,0 +1,88 @@
+package org.coldpleat.model.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.coldpleat.model.bench.ScaleTest;
+import org.coldpleat.model.evidence.EvidenceCombination;
+import org.coldpleat.model.evidence.ValueCombination;
+import org.coldpleat.shared.casefile.Section;
+import org.coldpleat.shared.quantity.Kind;
+
+/** Says what is known of a candidate, and from where. */
+final class EvidenceWriter {
+    private EvidenceWriter() {}
+
+    static EvidenceReport report(ResolvedCase resolved, int position) {
+        BuiltCandidate candidate = resolved.candidates().get(position);
+        BenchEvidence bench = resolved.bench(position);
+        List<EvidenceReport.Combined> combined = new ArrayList<>();
+        combined.add(resistance(candidate.evidence()));
+        Optional<Section> bypass = resolved.document()
+                .root()
+                .sections("candidates")
+                .get(position)
+                .section("bypass");
+        if (bypass.isPresent() && bench.scale().isPresent()) {
+            ScaleTest.Result scale = bench.scale().get();
+            Inputs inputs = Inputs.ofCandidate(position);
+            ValveBuilder.combined(
+                            bypass.get(),
+                            inputs,
+                            "openingPressure",
+                            Kind.PRESSURE_DIFFERENCE,
+                            scale.opening().value())
+                    .ifPresent(one -> combined.add(valve("openingPressure", Kind.PRESSURE_DIFFERENCE, one)));
+            if (scale.springRate().isPresent()) {
+                ValveBuilder.combined(bypass.get(), inputs, "springRate", Kind.SPRING_RATE, scale.springRate())
+                        .ifPresent(one -> combined.add(valve("springRate", Kind.SPRING_RATE, one)));
+            }
+        }
+        return new EvidenceReport(candidate.name(), bench.reports(), combined);
+    }
+
+    private static EvidenceReport.Combined resistance(EvidenceCombination combination) {
+        List<EvidenceReport.Member> members = new ArrayList<>();
+        for (int i = 0; i < combination.members().size(); i++) {
+            var member = combination.members().get(i);
+            members.add(new EvidenceReport.Member(
+                    member.kind().name().toLowerCase(Locale.ROOT),
+                    member.label(),
+                    member.median(),
+                    member.lnSigma(),
+                    combination.weights().get(i),
+                    combination.disagreeing().contains(member)));
+        }
+        return new EvidenceReport.Combined(
+                "mediumResistance",
+                Kind.MEDIUM_RESISTANCE,
+                combination.median(),
+                combination.lnSigma(),
+                combination.birgeRatio(),
+                combination.conflict(),
+                members);
+    }
+
+    private static EvidenceReport.Combined valve(String quantity, Kind kind, ValueCombination combination) {
+        List<EvidenceReport.Member> members = new ArrayList<>();
+        for (int i = 0; i < combination.members().size(); i++) {
+            ValueCombination.Member member = combination.members().get(i);
+            members.add(new EvidenceReport.Member(
+                    member.name(),
+                    "",
+                    member.value().value(),
+                    member.lnSigma(),
+                    combination.weights().get(i),
+                    combination.conflict()));
+        }
+        return new EvidenceReport.Combined(
+                quantity,
+                kind,
+                combination.value().value(),
+                combination.value().halfWidth(),
+                combination.birgeRatio(),
+                combination.conflict(),
+                members);
+    }
+}
