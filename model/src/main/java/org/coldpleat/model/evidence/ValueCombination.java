@@ -57,7 +57,8 @@ public record ValueCombination(
     @Source("R. T. Birge 1932, Phys. Rev. 40, 207; widening derived here")
     @Validity("members independent of each other, spreads below about a third of the value")
     public static ValueCombination combine(Kind kind, List<Member> sources) {
-        if (sources.isEmpty() || sources.stream().anyMatch(member -> !(member.value().value() > 0))) {
+        if (sources.isEmpty()
+                || sources.stream().anyMatch(member -> !(member.value().value() > 0))) {
             throw new IllegalArgumentException("sources must be at least 1 and above 0, had " + sources);
         }
         List<Member> members = sources.stream()
@@ -65,7 +66,8 @@ public record ValueCombination(
                         .thenComparingDouble(member -> member.value().value())
                         .thenComparing(Member::name))
                 .toList();
-        double precision = members.stream().mapToDouble(ValueCombination::precision).sum();
+        double precision =
+                members.stream().mapToDouble(ValueCombination::precision).sum();
         double mean = 0;
         List<Double> weights = new ArrayList<>();
         for (Member member : members) {

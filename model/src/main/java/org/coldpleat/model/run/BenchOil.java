@@ -15,7 +15,8 @@ record BenchOil(Oil oil) {
     /** The oil named with the tests, or else that of the case. */
     static BenchOil of(Optional<Section> tests, Oil ofCase, Inputs inputs) {
         return new BenchOil(tests.flatMap(section -> section.section("oil"))
-                .map(section -> OilResolver.resolve(OilBuilder.spec(section, inputs)).orThrow())
+                .map(section ->
+                        OilResolver.resolve(OilBuilder.spec(section, inputs)).orThrow())
                 .orElse(ofCase));
     }
 

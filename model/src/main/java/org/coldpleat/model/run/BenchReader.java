@@ -113,7 +113,9 @@ final class BenchReader {
                         !element && test.flag("clamped").orElse(false)
                                 ? test.quantity("diskDiameter").map(Measured::value)
                                 : Optional.empty(),
-                        sheet.section("medium").flatMap(one -> one.quantity("thickness")).map(Measured::value),
+                        sheet.section("medium")
+                                .flatMap(one -> one.quantity("thickness"))
+                                .map(Measured::value),
                         inputs.folded(test, "meanPore").map(BenchReader::radius),
                         test.quantity("pressureResolution")
                                 .map(value -> value.value() / Math.sqrt(12))
@@ -192,15 +194,14 @@ final class BenchReader {
 
     private static Measured weight(Optional<Measured> mass) {
         double gravity = DrainTest.headPressure(1, 1);
-        return mass.map(one -> Measured.between(
-                        Kind.FORCE, gravity * one.low(), gravity * one.high(), Provenance.MEASURED))
+        return mass.map(one ->
+                        Measured.between(Kind.FORCE, gravity * one.low(), gravity * one.high(), Provenance.MEASURED))
                 .orElse(Measured.exact(Kind.FORCE, 0, Provenance.MEASURED));
     }
 
     private Optional<Measured> bubblePoint(Section test) {
         List<BubblePoint.Spot> spots = test.sections("spots").stream()
-                .map(spot -> new BubblePoint.Spot(
-                        RigReader.number(spot, "pressure"), RigReader.number(spot, "depth")))
+                .map(spot -> new BubblePoint.Spot(RigReader.number(spot, "pressure"), RigReader.number(spot, "depth")))
                 .toList();
         BenchEstimate estimate = BubblePoint.evaluate(
                 spots,
@@ -222,16 +223,12 @@ final class BenchReader {
     }
 
     private Optional<Measured> fiberSizing(Section test) {
-        Optional<FiberSizing.Scale> scale = scale(test, "scaleBar", "scaleBarPixels")
-                .or(() -> scale(test, "fieldWidth", "fieldPixels"));
+        Optional<FiberSizing.Scale> scale =
+                scale(test, "scaleBar", "scaleBarPixels").or(() -> scale(test, "fieldWidth", "fieldPixels"));
         boolean lengths = test.sections("fibers").stream().allMatch(fiber -> fiber.has("length"));
         List<FiberSizing.Mark> marks = test.sections("fibers").stream()
                 .map(fiber -> new FiberSizing.Mark(
-                        0,
-                        0,
-                        RigReader.number(fiber, "width"),
-                        0,
-                        lengths ? RigReader.number(fiber, "length") : 1))
+                        0, 0, RigReader.number(fiber, "width"), 0, lengths ? RigReader.number(fiber, "length") : 1))
                 .toList();
         FiberSizing.Result result = FiberSizing.evaluate(
                 scale,
@@ -241,13 +238,18 @@ final class BenchReader {
         List<TestReport.Value> values = new ArrayList<>();
         Optional<Measured> effective = result.mean()
                 .value()
-                .map(mean -> Measured.factor(
-                        Kind.LENGTH, result.effective(), mean.halfWidth(), Provenance.MEASURED));
-        scale.ifPresent(one -> values.add(new TestReport.Value(
-                "pixel", Measured.exact(Kind.LENGTH, one.pixelSize(), Provenance.MEASURED))));
+                .map(mean -> Measured.factor(Kind.LENGTH, result.effective(), mean.halfWidth(), Provenance.MEASURED));
+        scale.ifPresent(one -> values.add(
+                new TestReport.Value("pixel", Measured.exact(Kind.LENGTH, one.pixelSize(), Provenance.MEASURED))));
         result.mean().value().ifPresent(value -> values.add(new TestReport.Value("meanDiameter", value)));
         effective.ifPresent(value -> values.add(new TestReport.Value("surfaceMeanDiameter", value)));
-        add("fiberSizing", result.mean(), marks.size(), values, steps(result.mean()), result.mean().notices());
+        add(
+                "fiberSizing",
+                result.mean(),
+                marks.size(),
+                values,
+                steps(result.mean()),
+                result.mean().notices());
         return effective;
     }
 
@@ -270,8 +272,8 @@ final class BenchReader {
                                     .findFirst())
                             .orElse(OptionalDouble.empty());
             return difference.isPresent() && difference.getAsDouble() > 0
-                    ? Optional.of(GaugeCheck.of(
-                            dial(section, "before"), dial(section, "after"), difference.getAsDouble()))
+                    ? Optional.of(
+                            GaugeCheck.of(dial(section, "before"), dial(section, "after"), difference.getAsDouble()))
                     : Optional.empty();
         });
     }
@@ -284,15 +286,13 @@ final class BenchReader {
     private void report(GaugeCheck check) {
         List<TestReport.Value> values = List.of(
                 new TestReport.Value(
-                        "gaugeError",
-                        Measured.exact(Kind.PRESSURE_DIFFERENCE, check.halfWidth(), Provenance.MEASURED)),
+                        "gaugeError", Measured.exact(Kind.PRESSURE_DIFFERENCE, check.halfWidth(), Provenance.MEASURED)),
                 new TestReport.Value(
                         "gaugeErrorShare", Measured.exact(Kind.FRACTION, check.relative(), Provenance.MEASURED)),
                 new TestReport.Value(
                         "suggestedFullScale",
                         Measured.exact(Kind.PRESSURE_DIFFERENCE, check.suggestedFullScale(), Provenance.MEASURED)));
-        reports.add(new TestReport(
-                "gauges", "USABLE", 1, values, List.of(), List.of(), List.of(), check.notices()));
+        reports.add(new TestReport("gauges", "USABLE", 1, values, List.of(), List.of(), List.of(), check.notices()));
     }
 
     private void leak(Section test, BenchOil oil, double coldest) {
@@ -300,7 +300,8 @@ final class BenchReader {
         double head = RigReader.number(test, "head");
         double temperature = RigReader.number(test, "temperature");
         double viscosity = oil.oil().kinematicViscosity(temperature);
-        double cold = AntiDrainLeak.scaled(flow, head, viscosity, head, oil.oil().kinematicViscosity(coldest));
+        double cold =
+                AntiDrainLeak.scaled(flow, head, viscosity, head, oil.oil().kinematicViscosity(coldest));
         List<TestReport.Value> values = List.of(
                 new TestReport.Value("leak", Measured.exact(Kind.FLOW_RATE, flow, Provenance.MEASURED)),
                 new TestReport.Value(
@@ -312,8 +313,7 @@ final class BenchReader {
                 new TestReport.Value("coldLeak", Measured.exact(Kind.FLOW_RATE, cold, Provenance.MEASURED)));
         List<Notice> notices = new ArrayList<>(AntiDrainLeak.judge(flow, head, viscosity));
         notices.add(Notice.of("bench.repeats.single", Severity.INFO, place));
-        reports.add(new TestReport(
-                "antiDrainLeak", "USABLE", 1, values, List.of(), List.of(), List.of(), notices));
+        reports.add(new TestReport("antiDrainLeak", "USABLE", 1, values, List.of(), List.of(), List.of(), notices));
     }
 
     private static List<TestReport.Step> steps(BenchEstimate estimate) {

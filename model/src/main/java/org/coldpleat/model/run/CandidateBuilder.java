@@ -59,7 +59,8 @@ final class CandidateBuilder {
                 builder.basisWeight(OptionalDouble.of(areas.gross().value()));
         PackModel packModel = pack(sheet, thickness, areas, inputs);
         String resistancePath = sheet.path() + "." + RESISTANCE;
-        MediumBuilder.Resistance known = weighed.filter(one -> inputs.moves(resistancePath) && bench.rigs().isEmpty())
+        MediumBuilder.Resistance known = weighed.filter(
+                        one -> inputs.moves(resistancePath) && bench.rigs().isEmpty())
                 .map(one -> new MediumBuilder.Resistance(one, one.lnSigma()))
                 .or(() -> builder.resistance(basisWeight, thickness, packModel))
                 .orElseGet(CandidateBuilder::nothingKnown);

@@ -31,9 +31,7 @@ final class CaseResolver {
         root.section("engine").ifPresent(engine -> EngineCheck.check(engine, oil, problems));
         for (Section sheet : root.sections("candidates")) {
             CandidateCheck.check(sheet, problems);
-            sheet.section("tests")
-                    .flatMap(tests -> tests.section("oil"))
-                    .ifPresent(own -> checkOil(own, problems));
+            sheet.section("tests").flatMap(tests -> tests.section("oil")).ifPresent(own -> checkOil(own, problems));
         }
         if (!problems.isEmpty()) {
             return new Resolution(Optional.empty(), problems.all());
@@ -60,7 +58,8 @@ final class CaseResolver {
                                 .flatMap(report -> report.notices().stream())
                                 .map(NoticeText::sentence)
                                 .toList());
-                problems.addWhole(sheets.get(i).section("tests").orElse(sheets.get(i)), "candidate.testsGiveNothing", reasons);
+                problems.addWhole(
+                        sheets.get(i).section("tests").orElse(sheets.get(i)), "candidate.testsGiveNothing", reasons);
             }
         }
     }

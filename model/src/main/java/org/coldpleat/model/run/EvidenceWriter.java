@@ -19,11 +19,8 @@ final class EvidenceWriter {
         BenchEvidence bench = resolved.bench(position);
         List<EvidenceReport.Combined> combined = new ArrayList<>();
         combined.add(resistance(candidate.evidence()));
-        Optional<Section> bypass = resolved.document()
-                .root()
-                .sections("candidates")
-                .get(position)
-                .section("bypass");
+        Optional<Section> bypass =
+                resolved.document().root().sections("candidates").get(position).section("bypass");
         if (bypass.isPresent() && bench.scale().isPresent()) {
             ScaleTest.Result scale = bench.scale().get();
             Inputs inputs = Inputs.ofCandidate(position);

@@ -55,7 +55,8 @@ final class FilterBuilder {
         };
         Optional<SpringValve> valve = location == BypassLocation.NONE
                 ? Optional.empty()
-                : ValveBuilder.valve(bypass.orElseThrow(), inputs, inputs.constant("valve.flowForceFactor"), bench.scale());
+                : ValveBuilder.valve(
+                        bypass.orElseThrow(), inputs, inputs.constant("valve.flowForceFactor"), bench.scale());
         return new FilterAssembly(
                 inletHoles(),
                 flap(),

@@ -197,8 +197,8 @@ final class MediumBuilder {
         if (bench.largestHole().isEmpty() || share.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(PoreEvidence.ofBubblePoint(
-                "", bench.largestHole().get(), share.get(), thickness.orElseThrow()));
+        return Optional.of(
+                PoreEvidence.ofBubblePoint("", bench.largestHole().get(), share.get(), thickness.orElseThrow()));
     }
 
     private Optional<Measured> layers() {

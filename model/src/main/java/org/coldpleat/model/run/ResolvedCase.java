@@ -88,7 +88,10 @@ public final class ResolvedCase {
         for (Unknown unknown : inputs.unknowns().values()) {
             if (!unknown.path().equals(medium)) {
                 Map<String, Double> values = Map.of(
-                        unknown.path(), unknown.moved(1), medium, best.evidence().median());
+                        unknown.path(),
+                        unknown.moved(1),
+                        medium,
+                        best.evidence().median());
                 moved.add(CandidateBuilder.candidate(
                         sheet,
                         Inputs.ofCandidate(position).moving(values, inputs.completed()),

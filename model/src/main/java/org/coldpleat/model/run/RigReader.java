@@ -85,12 +85,14 @@ final class RigReader {
             notices.add(Notice.of("bench.rig.tooFewRows", Severity.WARNING, place));
             return refused("flowBench", rows.size(), notices);
         }
-        double largest = rows.stream().mapToDouble(FlowRow::pressureDifference).max().orElseThrow();
+        double largest =
+                rows.stream().mapToDouble(FlowRow::pressureDifference).max().orElseThrow();
         double middle = middle(rows);
         double step = section.quantity("gaugeResolution")
                 .map(value -> value.value() / Math.sqrt(12))
                 .orElse(UNSTATED_STEP * largest);
-        double warmest = rows.stream().mapToDouble(FlowRow::temperature).average().orElseThrow();
+        double warmest =
+                rows.stream().mapToDouble(FlowRow::temperature).average().orElseThrow();
         double flowAccuracy = half(section, "flowAccuracy", FLOW);
         FlowBench.Result result = FlowBench.evaluate(
                 new FlowBench.Readings(
@@ -125,12 +127,10 @@ final class RigReader {
         }
         List<TestReport.Value> extra = new ArrayList<>();
         if (result.inertial() != 0) {
-            extra.add(new TestReport.Value(
-                    "inertialShare", share(inertialShare(result, rows.get(rows.size() - 1)))));
+            extra.add(new TestReport.Value("inertialShare", share(inertialShare(result, rows.get(rows.size() - 1)))));
         }
         if (result.compression() != 0) {
-            extra.add(new TestReport.Value(
-                    "growthAtLargest", share(result.compression() * largest)));
+            extra.add(new TestReport.Value("growthAtLargest", share(result.compression() * largest)));
         }
         return pack("flowBench", EvidenceKind.FLOW_BENCH, result.laminar(), series, common, extra, residuals, notices);
     }
@@ -202,8 +202,7 @@ final class RigReader {
                         * (log.get(0).head() - log.get(log.size() - 1).head())
                         / (log.get(log.size() - 1).time() - log.get(0).time());
         Surroundings.Series series = around.series(List.of(new Surroundings.Point(flow, oil.at(temperature))));
-        return pack(
-                "drainTest", EvidenceKind.DRAIN_TEST, estimate, series, List.of(), List.of(), List.of(), notices);
+        return pack("drainTest", EvidenceKind.DRAIN_TEST, estimate, series, List.of(), List.of(), List.of(), notices);
     }
 
     private Measured vessel(Section section) {
@@ -235,33 +234,41 @@ final class RigReader {
             List<Notice> notices) {
         if (estimate.value().isEmpty()) {
             return new Reading(
-                    new TestReport(test, TestReport.REFUSED, residuals.size(), List.of(), List.of(),
-                            estimate.conflicts(), residuals, notices),
+                    new TestReport(
+                            test,
+                            TestReport.REFUSED,
+                            residuals.size(),
+                            List.of(),
+                            List.of(),
+                            estimate.conflicts(),
+                            residuals,
+                            notices),
                     Optional.empty());
         }
         Measured whole = estimate.value().get();
         double pack = whole.value() - series.laminar();
         if (!(pack > 0)) {
             notices.add(Notice.of(
-                    "bench.rig.seriesTooLarge", Severity.WARNING, place, Text.percent(series.laminar() / whole.value())));
+                    "bench.rig.seriesTooLarge",
+                    Severity.WARNING,
+                    place,
+                    Text.percent(series.laminar() / whole.value())));
             return refused(test, whole.repeats(), notices);
         }
         double gain = whole.value() / pack;
         List<TestReport.Step> steps = new ArrayList<>();
         estimate.corrections()
-                .forEach(step -> steps.add(
-                        new TestReport.Step(step.name(), gain * step.relativeSize(), gain * step.lnSigma())));
-        common.forEach(step ->
-                steps.add(new TestReport.Step(step.name(), gain * step.relativeSize(), gain * step.lnSigma())));
-        steps.add(new TestReport.Step(
-                "seriesParts", -series.laminar() / pack, series.laminarUncertainty() / pack));
+                .forEach(step ->
+                        steps.add(new TestReport.Step(step.name(), gain * step.relativeSize(), gain * step.lnSigma())));
+        common.forEach(
+                step -> steps.add(new TestReport.Step(step.name(), gain * step.relativeSize(), gain * step.lnSigma())));
+        steps.add(new TestReport.Step("seriesParts", -series.laminar() / pack, series.laminarUncertainty() / pack));
         double lnSigma = BenchReader.norm(steps);
         double geometry = around.geometryLnSigma();
         List<TestReport.Value> values = new ArrayList<>();
         values.add(new TestReport.Value("wholeFilter", whole));
         values.add(new TestReport.Value(
-                "seriesParts",
-                Measured.exact(Kind.LAMINAR_RESISTANCE, series.laminar(), Provenance.MEASURED)));
+                "seriesParts", Measured.exact(Kind.LAMINAR_RESISTANCE, series.laminar(), Provenance.MEASURED)));
         values.add(new TestReport.Value(
                 "pack", Measured.factor(Kind.LAMINAR_RESISTANCE, pack, lnSigma, Provenance.MEASURED)));
         values.addAll(extra);

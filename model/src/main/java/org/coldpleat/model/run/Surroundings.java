@@ -52,8 +52,7 @@ final class Surroundings {
     /** Computed series parts as a rig that fits a laminar and an inertial loss at these points would see them. */
     Series series(List<Point> points) {
         double[] sum = split(best, points);
-        return new Series(
-                sum[0], spread(one -> split(one, points)[0]), sum[1], spread(one -> split(one, points)[1]));
+        return new Series(sum[0], spread(one -> split(one, points)[0]), sum[1], spread(one -> split(one, points)[1]));
     }
 
     private double spread(ToDoubleFunction<BuiltCandidate> quantity) {

@@ -66,11 +66,7 @@ final class ValveBuilder {
         double pressure = opening.get().value();
         double seat = orCommon(section, inputs, "seatDiameter", Kind.LENGTH, COMMON_SEAT, 0.1);
         double rate = orScale(
-                        section,
-                        inputs,
-                        "springRate",
-                        Kind.SPRING_RATE,
-                        scale.flatMap(ScaleTest.Result::springRate))
+                        section, inputs, "springRate", Kind.SPRING_RATE, scale.flatMap(ScaleTest.Result::springRate))
                 .map(Measured::value)
                 .orElseGet(() -> orCommon(section, inputs, "springRate", Kind.SPRING_RATE, COMMON_SPRING_RATE, 0.4));
         double curtain = section.choice("form").filter("leaf"::equals).isPresent() ? LEAF_CURTAIN : 1;
@@ -98,19 +94,20 @@ final class ValveBuilder {
         if (scale.isEmpty() || !(scale.get().value() > 0)) {
             return inputs.measured(section, key);
         }
-        Measured value = combined(section, inputs, key, kind, scale).orElseThrow().value();
+        Measured value =
+                combined(section, inputs, key, kind, scale).orElseThrow().value();
         double moved = inputs.derived(section.pathOf(key), value);
         return Optional.of(Measured.exact(kind, moved, value.provenance()));
     }
 
     /** Where the plate was seen to sit down again, the ratio of closing to opening pressure is kept. */
-    private static double closing(
-            Section section, Inputs inputs, double opening, Optional<ScaleTest.Result> scale) {
+    private static double closing(Section section, Inputs inputs, double opening, Optional<ScaleTest.Result> scale) {
         Optional<Measured> seen = scale.flatMap(ScaleTest.Result::closing);
         if (section.has("closingPressure") || seen.isEmpty()) {
             return inputs.valueOr(section, "closingPressure", opening);
         }
-        double lifted = scale.flatMap(one -> one.opening().value()).orElseThrow().value();
+        double lifted =
+                scale.flatMap(one -> one.opening().value()).orElseThrow().value();
         return opening * Math.min(1, seen.get().value() / lifted);
     }
 

@@ -38,15 +38,22 @@ class BenchEvidenceTest {
 
     private static String bench(double noise, boolean tare, double factor) {
         ResolvedCase truth = Cases.resolve(filter(", resistance: 5e7 1/m", ""));
-        StringBuilder text = new StringBuilder("    tests:\n      flowBench:\n        gaugeResolution: 0.1 kPa\n        rows:\n");
+        StringBuilder text =
+                new StringBuilder("    tests:\n      flowBench:\n        gaugeResolution: 0.1 kPa\n        rows:\n");
         StringBuilder empty = new StringBuilder("        tare:\n");
         for (int i = 0; i < 20; i++) {
             double flow = (2 + 0.75 * i) / 6e4;
             double temperature = 313.15 + 0.3 * i;
             Fluid oil = truth.shared().oil().at(temperature);
             double head = oil.dynamicViscosity() * 2e9 * flow;
-            double drop = truth.candidates().get(0).filter().withoutBypass().solve(flow, oil).totalDrop();
-            text.append(row((drop * factor + head) * (1 + noise * NOISE[i < 10 ? i : 19 - i] / 0.024), flow, temperature));
+            double drop = truth.candidates()
+                    .get(0)
+                    .filter()
+                    .withoutBypass()
+                    .solve(flow, oil)
+                    .totalDrop();
+            text.append(row(
+                    (drop * factor + head) * (1 + noise * NOISE[i < 10 ? i : 19 - i] / 0.024), flow, temperature));
             empty.append(row(head, flow, temperature));
         }
         return text + (tare ? empty.toString() : "");
@@ -97,8 +104,7 @@ class BenchEvidenceTest {
         CaseReading reading = CaseReader.read("test.yaml", filter("", bench(0, false, 1)));
         Resolution resolution = Simulation.resolve(reading.document().orElseThrow());
         assertTrue(resolution.resolved().isEmpty());
-        assertEquals(
-                "candidate.testsGiveNothing", resolution.problems().get(0).code());
+        assertEquals("candidate.testsGiveNothing", resolution.problems().get(0).code());
     }
 
     @Test
@@ -137,16 +143,16 @@ class BenchEvidenceTest {
     /** 2.04 kg on a seat of 15.2 mm are 110.2 kPa, 16.0 psi; derived here. */
     @Test
     void scaleTestNarrowsThePrintedRangeOrWidensInConflict() {
-        EvidenceReport.Combined agreeing = evidence(filter(
-                        ", resistance: 5e7 1/m", "    tests:\n      scaleTest: {liftOff: 2.04 kg ± 0.05 kg}\n"))
+        EvidenceReport.Combined agreeing = evidence(
+                        filter(", resistance: 5e7 1/m", "    tests:\n      scaleTest: {liftOff: 2.04 kg ± 0.05 kg}\n"))
                 .combined("openingPressure")
                 .orElseThrow();
         assertFalse(agreeing.conflict());
         assertEquals(110.2e3, agreeing.median(), 0.5e3);
         // printed alone: 2 psi / root 3 of 16 psi
         assertTrue(agreeing.lnSigma() < 2 / Math.sqrt(3) / 16);
-        EvidenceReport.Combined against = evidence(filter(
-                        ", resistance: 5e7 1/m", "    tests:\n      scaleTest: {liftOff: 1.2 kg ± 0.05 kg}\n"))
+        EvidenceReport.Combined against = evidence(
+                        filter(", resistance: 5e7 1/m", "    tests:\n      scaleTest: {liftOff: 1.2 kg ± 0.05 kg}\n"))
                 .combined("openingPressure")
                 .orElseThrow();
         assertTrue(against.conflict());
@@ -158,9 +164,10 @@ class BenchEvidenceTest {
     @ParameterizedTest
     @ValueSource(strings = {"{pressure: 1736 Pa, depth: 0 mm}", "{pressure: 1813 Pa, depth: 10 mm}"})
     void bubblePointIsTheLargestHoleAndWeak(String spot) {
-        EvidenceReport report = evidence(filter(
-                "", "    tests:\n      bubblePoint: {liquid: isopropanol, spots: [" + spot + "]}\n"));
-        TestReport.Value hole = report.test("bubblePoint").orElseThrow().values().get(0);
+        EvidenceReport report =
+                evidence(filter("", "    tests:\n      bubblePoint: {liquid: isopropanol, spots: [" + spot + "]}\n"));
+        TestReport.Value hole =
+                report.test("bubblePoint").orElseThrow().values().get(0);
         assertEquals("largestHole", hole.key());
         assertEquals(50e-6, hole.value().value(), 0.1e-6);
         assertEquals("bubble_point", medium(report).members().get(0).name());
@@ -187,8 +194,8 @@ class BenchEvidenceTest {
     @Test
     void picturesNeedAScale() {
         String fibers = "fibers: [{width: 14}, {width: 17}, {width: 12}, {width: 15}]}\n";
-        EvidenceReport report = evidence(filter(
-                "", "    tests:\n      fiberSizing: {fieldWidth: 1.5 mm, fieldPixels: 1280, " + fibers));
+        EvidenceReport report = evidence(
+                filter("", "    tests:\n      fiberSizing: {fieldWidth: 1.5 mm, fieldPixels: 1280, " + fibers));
         TestReport sizing = report.test("fiberSizing").orElseThrow();
         assertEquals(1.171875e-6, sizing.values().get(0).value().value(), 1e-12);
         assertEquals("structure", medium(report).members().get(0).name());

@@ -33,7 +33,8 @@ final class CandidateChecks {
         candidate
                 .section("pleats")
                 .ifPresent(pleats -> element.ifPresent(pack -> fits(pleats, "height", pack, "length")));
-        boolean pushed = candidate.section("tests").map(tests -> tests.has("scaleTest")).orElse(false);
+        boolean pushed =
+                candidate.section("tests").map(tests -> tests.has("scaleTest")).orElse(false);
         candidate.section("bypass").ifPresent(valve -> bypass(valve, blockValve, pushed));
         new TestChecks(checks).check(candidate);
         candidate.section("medium").ifPresent(this::medium);

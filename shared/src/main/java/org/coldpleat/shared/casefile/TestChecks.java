@@ -52,14 +52,23 @@ final class TestChecks {
         for (int i = 1; i < rows.size(); i++) {
             Optional<Measured> before = rows.get(i - 1).quantity("time");
             Optional<Measured> after = rows.get(i).quantity("time");
-            if (before.isPresent() && after.isPresent() && after.get().value() <= before.get().value()) {
-                checks.atKey(rows.get(i), "time", "case.timeBackward", after.get().written(), before.get().written());
+            if (before.isPresent()
+                    && after.isPresent()
+                    && after.get().value() <= before.get().value()) {
+                checks.atKey(
+                        rows.get(i),
+                        "time",
+                        "case.timeBackward",
+                        after.get().written(),
+                        before.get().written());
             }
         }
         if (rows.size() > 1) {
             Optional<Measured> first = rows.get(0).quantity("head");
             Optional<Measured> last = rows.get(rows.size() - 1).quantity("head");
-            if (first.isPresent() && last.isPresent() && last.get().value() >= first.get().value()) {
+            if (first.isPresent()
+                    && last.isPresent()
+                    && last.get().value() >= first.get().value()) {
                 checks.atKey(
                         rows.get(rows.size() - 1),
                         "head",
@@ -79,15 +88,20 @@ final class TestChecks {
 
     private void scaleTest(Section test, Section candidate) {
         boolean seat = test.has("seatDiameter")
-                || candidate.section("bypass").map(valve -> valve.has("seatDiameter")).orElse(false);
+                || candidate
+                        .section("bypass")
+                        .map(valve -> valve.has("seatDiameter"))
+                        .orElse(false);
         if (!seat) {
             checks.at(test, "case.seatUnknown");
         }
         if (test.has("secondLift") != test.has("lift")) {
             checks.at(test, "case.halfALift");
         }
-        String position =
-                candidate.section("bypass").flatMap(valve -> valve.choice("position")).orElse("none");
+        String position = candidate
+                .section("bypass")
+                .flatMap(valve -> valve.choice("position"))
+                .orElse("none");
         if (!position.equals("dome") && !position.equals("base")) {
             checks.at(test, "case.scaleWithoutValve");
         }
@@ -106,7 +120,10 @@ final class TestChecks {
         if (!bar && !field) {
             if (test.has("magnification")) {
                 checks.atKey(
-                        test, "magnification", "case.magnificationOnly", test.text("magnification").orElse(""));
+                        test,
+                        "magnification",
+                        "case.magnificationOnly",
+                        test.text("magnification").orElse(""));
             } else {
                 checks.at(test, "case.noScale");
             }

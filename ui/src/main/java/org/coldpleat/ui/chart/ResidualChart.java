@@ -54,12 +54,10 @@ public final class ResidualChart {
     /** What the picture shows, for readers who cannot see it. */
     public static String description(EvidenceReport report, TestReport test) {
         List<TestReport.Residual> all = test.residuals();
-        double worst = all.stream().mapToDouble(one -> Math.abs(one.residual())).max().orElse(0);
+        double worst =
+                all.stream().mapToDouble(one -> Math.abs(one.residual())).max().orElse(0);
         return ChartTexts.get(
-                "residual.description",
-                report.candidate(),
-                Integer.toString(all.size()),
-                Charts.number(worst / 1e3));
+                "residual.description", report.candidate(), Integer.toString(all.size()), Charts.number(worst / 1e3));
     }
 
     private static NumberAxis axis(String key) {

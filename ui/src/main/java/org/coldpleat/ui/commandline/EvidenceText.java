@@ -69,8 +69,9 @@ final class EvidenceText {
             indent(table.lines());
         }
         if (!test.outliers().isEmpty()) {
-            String rows =
-                    test.outliers().stream().map(row -> Integer.toString(row + 1)).collect(Collectors.joining(", "));
+            String rows = test.outliers().stream()
+                    .map(row -> Integer.toString(row + 1))
+                    .collect(Collectors.joining(", "));
             put(Texts.get("evidence.outliers", rows));
         }
         for (Notice notice : test.notices()) {
@@ -87,11 +88,7 @@ final class EvidenceText {
                         text(Measured.factor(
                                 combined.kind(), combined.median(), combined.lnSigma(), Provenance.MEASURED))));
         Table table = new Table(new int[] {40, 34, 8, 12}, new boolean[] {false, false, true, false});
-        table.head(
-                Texts.get("evidence.source"),
-                Texts.get("evidence.says"),
-                Texts.get("evidence.weight"),
-                "");
+        table.head(Texts.get("evidence.source"), Texts.get("evidence.says"), Texts.get("evidence.weight"), "");
         for (EvidenceReport.Member member : combined.members()) {
             String name = combined.quantity().equals("mediumResistance")
                     ? Sentences.evidence(member.name())
@@ -116,8 +113,7 @@ final class EvidenceText {
         double sigma = value.standardUncertainty() / Math.abs(value.value());
         return Texts.get(
                 "evidence.banded",
-                QuantityFormat.format(
-                        Measured.exact(value.kind(), value.value(), value.provenance()), units),
+                QuantityFormat.format(Measured.exact(value.kind(), value.value(), value.provenance()), units),
                 Figures.percent(sigma));
     }
 
