@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Iterator;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
@@ -72,15 +71,13 @@ class CaseFileReferenceTest {
         text.append("| key | what | how |\n| --- | --- | --- |\n");
         Set<String> required = new TreeSet<>();
         node.path("required").forEach(key -> required.add(key.asText()));
-        for (Iterator<Map.Entry<String, JsonNode>> it = node.path("properties").fields(); it.hasNext(); ) {
-            Map.Entry<String, JsonNode> entry = it.next();
+        for (Map.Entry<String, JsonNode> entry : node.path("properties").properties()) {
             text.append("| `").append(entry.getKey()).append('`');
             text.append(required.contains(entry.getKey()) ? " (needed)" : "").append(" | ");
             text.append(entry.getValue().path("description").asText()).append(" | ");
             text.append(how(entry.getValue())).append(" |\n");
         }
-        for (Iterator<Map.Entry<String, JsonNode>> it = node.path("properties").fields(); it.hasNext(); ) {
-            Map.Entry<String, JsonNode> entry = it.next();
+        for (Map.Entry<String, JsonNode> entry : node.path("properties").properties()) {
             String below = path.isEmpty() ? entry.getKey() : path + "." + entry.getKey();
             if (entry.getValue().has("properties")) {
                 section(entry.getValue(), below, text);
