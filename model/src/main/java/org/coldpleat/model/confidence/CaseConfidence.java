@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.coldpleat.model.run.CaseDraws;
+import org.coldpleat.model.run.ConfidenceResult;
+import org.coldpleat.model.run.Quantiles;
 import org.coldpleat.model.run.ResolvedCase;
 
 /** How sure the answers of a case are: draws every unknown, the shared ones once for all candidates. */
@@ -65,14 +67,16 @@ public final class CaseConfidence {
                             resolved.stateNames().get(s),
                             resolved.candidateNames().get(i),
                             resolved.candidateNames().get(k),
-                            pair));
+                            pair.greater(),
+                            pair.equal(),
+                            pair.less()));
                 }
             }
         }
         return contributions(cases, model, closest, all.draws(), seed, progress)
                 .map(focus -> new ConfidenceResult(
                         resolved.title(),
-                        resolved.document().digest(),
+                        cases.digest(),
                         all.draws(),
                         seed,
                         grid,
@@ -96,8 +100,8 @@ public final class CaseConfidence {
         List<Quantiles> ratios = new ArrayList<>();
         List<Quantiles> shares = new ArrayList<>();
         for (int n = 0; n < model.named().size(); n++) {
-            ratios.add(Quantiles.of(all.outcomes(model.ratio(i, s, n))));
-            shares.add(Quantiles.of(all.outcomes(model.share(i, s, n))));
+            ratios.add(quantiles(all.outcomes(model.ratio(i, s, n))));
+            shares.add(quantiles(all.outcomes(model.share(i, s, n))));
         }
         double[] open = new double[grid.length];
         for (int t = 0; t < grid.length; t++) {
@@ -106,14 +110,14 @@ public final class CaseConfidence {
         return new ConfidenceResult.StateOutcome(
                 resolved.candidateNames().get(i),
                 resolved.stateNames().get(s),
-                Quantiles.of(opening),
+                quantiles(opening),
                 1 - opening.never(),
                 opening.unanswered(),
                 open,
                 ratios,
                 shares,
-                Quantiles.of(all.outcomes(model.hotDrop(i, s))),
-                Quantiles.of(all.outcomes(model.resistance(i))));
+                quantiles(all.outcomes(model.hotDrop(i, s))),
+                quantiles(all.outcomes(model.resistance(i))));
     }
 
     private static Optional<ConfidenceResult.Focus> contributions(
@@ -138,8 +142,18 @@ public final class CaseConfidence {
                 .map(gains -> new ConfidenceResult.Focus(
                         resolved.candidateNames().get(closest[0]),
                         resolved.stateNames().get(closest[1]),
-                        found,
-                        gains)));
+                        found.shares().stream()
+                                .map(one -> new ConfidenceResult.Contribution(
+                                        one.group(), one.first(), one.firstError(), one.total(), one.totalError()))
+                                .toList(),
+                        gains.stream()
+                                .map(one -> new ConfidenceResult.Measurement(
+                                        one.group(), one.remaining(), one.spreadNow(), one.spreadAfter(), one.error()))
+                                .toList())));
+    }
+
+    private static Quantiles quantiles(Outcomes outcomes) {
+        return new Quantiles(outcomes.median(), outcomes.low(), outcomes.high());
     }
 
     private static boolean concerns(Unknown one, int candidate) {

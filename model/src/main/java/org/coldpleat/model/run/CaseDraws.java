@@ -35,9 +35,14 @@ public final class CaseDraws {
         return List.copyOf(all);
     }
 
-    /** Key of the sentence that suggests a measurement for an unknown. */
+    /** Digest of the inputs. */
+    public String digest() {
+        return resolved.document().digest();
+    }
+
+    /** Key of the words for the measurement that would narrow an unknown. */
     public static String measurementFor(String path) {
-        return NextMeasurements.codeFor(path);
+        return NextMeasurements.measurementFor(path);
     }
 
     /** What all candidates share with values moved. */

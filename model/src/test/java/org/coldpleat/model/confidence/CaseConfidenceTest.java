@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.coldpleat.model.run.CaseDraws;
+import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.model.run.ResolvedCase;
 import org.coldpleat.model.run.Simulation;
 import org.coldpleat.shared.casefile.CaseReader;
@@ -44,9 +45,7 @@ class CaseConfidenceTest {
     void chancesOfAPairAddUp() {
         ConfidenceResult result = CaseConfidence.run(CASE, 64, 3, Progress.NONE).orElseThrow();
         for (ConfidenceResult.Warmer pair : result.pairs()) {
-            double sum = pair.chances().greater()
-                    + pair.chances().equal()
-                    + pair.chances().less();
+            double sum = pair.firstWarmer() + pair.equal() + pair.secondWarmer();
             // three shares of the same draws; rounding of a sum of three
             assertEquals(1, sum, 1e-12);
         }

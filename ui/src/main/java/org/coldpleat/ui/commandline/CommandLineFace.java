@@ -30,6 +30,7 @@ public final class CommandLineFace {
                 .addSubcommand("point", new PointCommand(service, console))
                 .addSubcommand("map", new MapCommand(service, console))
                 .addSubcommand("evidence", new EvidenceCommand(service, console))
+                .addSubcommand("confidence", new ConfidenceCommand(service, console))
                 .addSubcommand("explain", new ExplainCommand(service, console))
                 .addSubcommand("service", new ServiceCommand(service, console))
                 .addSubcommand("multipass", new MultiPassCommand(service, console))

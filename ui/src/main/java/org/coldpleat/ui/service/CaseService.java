@@ -9,6 +9,7 @@ import java.util.function.Function;
 import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.EvidenceReport;
+import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.MultiPassReport;
 import org.coldpleat.model.run.PointResult;
@@ -108,6 +109,18 @@ public final class CaseService {
     public EvidenceReport evidence(OpenedCase opened, String candidate) {
         requireCandidate(opened, candidate);
         return opened.runs().evidence(candidate);
+    }
+
+    /**
+     * How sure the answers of a case are.
+     *
+     * @param draws number of draws, at least 16
+     * @param seed same seed, same result
+     * @param advance told of the advance; may cancel
+     * @return the result, or nothing if cancelled
+     */
+    public Optional<ConfidenceResult> confidence(OpenedCase opened, int draws, long seed, Advance advance) {
+        return opened.runs().confidence(draws, seed, advance);
     }
 
     /** Names of the numbers that can be explained. */

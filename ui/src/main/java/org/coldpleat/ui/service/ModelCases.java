@@ -4,9 +4,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.coldpleat.model.confidence.CaseConfidence;
+import org.coldpleat.model.confidence.Progress;
 import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.EvidenceReport;
+import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.MultiPassReport;
 import org.coldpleat.model.run.PointResult;
@@ -68,6 +71,21 @@ final class ModelCases {
         @Override
         public MapResult map(String candidate) {
             return Simulation.map(resolved, candidate);
+        }
+
+        @Override
+        public Optional<ConfidenceResult> confidence(int draws, long seed, Advance advance) {
+            return CaseConfidence.run(resolved, draws, seed, new Progress() {
+                @Override
+                public void done(long evaluations, long total) {
+                    advance.done(evaluations, total);
+                }
+
+                @Override
+                public boolean cancelled() {
+                    return advance.cancelled();
+                }
+            });
         }
 
         @Override

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.EvidenceReport;
+import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.MultiPassReport;
 import org.coldpleat.model.run.PointResult;
@@ -19,6 +20,11 @@ interface Runs {
     PointResult pointAtFlow(String candidate, double flow, double temperature);
 
     MapResult map(String candidate);
+
+    /** How sure the answers are; empty if cancelled. */
+    default Optional<ConfidenceResult> confidence(int draws, long seed, Advance advance) {
+        return Optional.empty();
+    }
 
     /** Service life of all candidates; empty if the case has no duty. */
     default Optional<ServiceResult> service(OptionalDouble horizon) {

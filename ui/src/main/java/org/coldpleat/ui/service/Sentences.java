@@ -42,6 +42,11 @@ public final class Sentences {
         return VERDICTS.text(code, List.of());
     }
 
+    /** What to measure for a group of unknowns, by its key such as {@code measure.oil}. */
+    public static String measurement(String code) {
+        return VERDICTS.text(code, List.of());
+    }
+
     /** Name of a kind of evidence for the medium resistance. */
     public static String evidence(String kind) {
         return VERDICTS.has("evidence." + kind) ? VERDICTS.text("evidence." + kind, List.of()) : kind;

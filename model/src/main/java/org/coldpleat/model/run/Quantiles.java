@@ -1,4 +1,4 @@
-package org.coldpleat.model.confidence;
+package org.coldpleat.model.run;
 
 /**
  * Middle and 95 % band of a drawn answer; infinite for never and always, NaN without an answer.
@@ -7,8 +7,4 @@ package org.coldpleat.model.confidence;
  * @param low 2.5 % of the draws are below [SI]
  * @param high 2.5 % of the draws are above [SI]
  */
-public record Quantiles(double median, double low, double high) {
-    static Quantiles of(Outcomes outcomes) {
-        return new Quantiles(outcomes.median(), outcomes.low(), outcomes.high());
-    }
-}
+public record Quantiles(double median, double low, double high) {}

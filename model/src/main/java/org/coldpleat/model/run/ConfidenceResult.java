@@ -1,4 +1,4 @@
-package org.coldpleat.model.confidence;
+package org.coldpleat.model.run;
 
 import java.util.List;
 
@@ -67,21 +67,48 @@ public record ConfidenceResult(
      * @param state name
      * @param first name of the first candidate
      * @param second name of the second
-     * @param chances shares of the draws
+     * @param firstWarmer share of the draws in which the first opens warmer [1]
+     * @param equal share in which both open alike, or neither opens [1]
+     * @param secondWarmer share in which the second opens warmer [1]
      */
-    public record Warmer(String state, String first, String second, Pair chances) {}
+    public record Warmer(
+            String state, String first, String second, double firstWarmer, double equal, double secondWarmer) {}
 
     /**
-     * The answer that hangs most in the balance, taken apart. Groups are keys of sentences that suggest a measurement,
+     * Part of a group of unknowns in the variance of an answer, with standard sampling errors.
+     *
+     * @param group group
+     * @param first share explained by the group alone [1]
+     * @param firstError its error [1]
+     * @param total share that would remain if all else were known [1]
+     * @param totalError its error [1]
+     */
+    public record Contribution(String group, double first, double firstError, double total, double totalError) {}
+
+    /**
+     * What a better measurement of a group would bring.
+     *
+     * @param group group
+     * @param remaining uncertainty afterward over the one now [1]
+     * @param spreadNow standard deviation of the opening temperature now [K]
+     * @param spreadAfter expected afterward [K]
+     * @param error standard sampling error of the difference [K]
+     */
+    public record Measurement(String group, double remaining, double spreadNow, double spreadAfter, double error) {}
+
+    /**
+     * The answer that hangs most in the balance, taken apart. Groups are keys of the words for a measurement,
      * followed by {@code #} and the position of the candidate where the unknowns belong to it.
      *
      * @param candidate name
      * @param state name
-     * @param indices shares of the variance of the opening temperature
+     * @param contributions shares of the variance of the opening temperature
      * @param measurements possible further measurements, most useful first
      */
-    public record Focus(String candidate, String state, SobolIndices indices, List<NextMeasurement.Gain> measurements) {
+    public record Focus(
+            String candidate, String state, List<Contribution> contributions, List<Measurement> measurements) {
         public Focus {
+            contributions = List.copyOf(contributions);
             measurements = List.copyOf(measurements);
         }
     }
