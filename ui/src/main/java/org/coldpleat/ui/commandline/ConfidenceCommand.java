@@ -7,6 +7,7 @@ import org.coldpleat.ui.service.Advance;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -55,7 +56,7 @@ final class ConfidenceCommand implements Callable<Integer> {
             throw new Stop(ExitCode.USAGE, Texts.get("error.draws", FEWEST_DRAWS, MOST_DRAWS, draws));
         }
         OpenedCase opened = caseFile.open(service, console);
-        Advance advance = System.console() == null ? Advance.NONE : new ProgressLine(console);
+        Advance advance = Ansi.AUTO.enabled() ? new ProgressLine(console) : Advance.NONE;
         ConfidenceResult result = service.confidence(opened, draws, seed, advance)
                 .orElseThrow(() -> new Stop(ExitCode.FAILURE, Texts.get("error.cancelled")));
         console.result(
