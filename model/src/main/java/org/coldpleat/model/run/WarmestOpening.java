@@ -7,19 +7,20 @@ import org.coldpleat.shared.source.Validity;
 
 /**
  * Finds the warmest crossing alone, for many draws: walks from warm to cold on a coarse grid, each point started from its
- * neighbor, and closes in on the first crossing; if the valve is shut at every grid point, follows the highest one.
+ * neighbor, and closes in on the first crossing; follows every highest point below the limit that could still reach it.
  */
-@Source("derived here: grid, Illinois variant of regula falsi on the logarithm of the ratio, parabola at the top")
-@Validity("a warm open interval narrower than the grid and far from its highest point would be missed; the full search "
-        + "verifies a sample of draws")
+@Source("derived here: grid, Illinois variant of regula falsi on the logarithm of the ratio, golden section at the top")
+@Validity(
+        "a warm open interval narrower than the grid and far steeper than its surroundings would be missed; the full search "
+                + "verifies a sample of draws")
 final class WarmestOpening {
     private static final int CELLS = 16;
     private static final double TOLERANCE = 1e-3;
     private static final double SMALLEST_RATIO = 1e-12;
-    private static final int REFINEMENTS = 4;
+    private static final double GOLDEN = (3 - Math.sqrt(5)) / 2;
 
-    /** A top further below the limit than this cannot reach it between two grid points of a smooth curve [1]. */
-    private static final double OUT_OF_REACH = 0.1;
+    /** Stretch below which a highest point is not followed any further [K]. */
+    private static final double FINEST = 0.1;
 
     private final DutyModel model;
     private final double from;
@@ -36,23 +37,36 @@ final class WarmestOpening {
     double find() {
         double step = (to - from) / CELLS;
         double[] values = new double[CELLS + 1];
-        int top = CELLS;
         for (int i = CELLS; i >= 0; i--) {
             values[i] = look(from + i * step);
             if (Double.isNaN(values[i])) {
                 return Double.NaN;
             }
-            if (values[i] > 0) {
-                return i == CELLS
-                        ? Double.POSITIVE_INFINITY
-                        : crossing(from + i * step, values[i], from + (i + 1) * step, values[i + 1]);
+            boolean open = values[i] > 0;
+            if (open && i == CELLS) {
+                return Double.POSITIVE_INFINITY;
             }
-            top = values[i] > values[top] ? i : top;
+            if (i < CELLS && mayReach(values, i + 1)) {
+                double found = overTheTop(from + (i + 1) * step, step, values[i + 1]);
+                if (found != Double.NEGATIVE_INFINITY) {
+                    return found;
+                }
+            }
+            if (open) {
+                return crossing(from + i * step, values[i], from + (i + 1) * step, values[i + 1]);
+            }
         }
-        boolean inside = top > 0 && top < CELLS;
-        return inside && values[top] > -OUT_OF_REACH
-                ? overTheTop(from + top * step, step, values[top - 1], values[top], values[top + 1])
-                : Double.NEGATIVE_INFINITY;
+        return mayReach(values, 0) ? overTheTop(from, step, values[0]) : Double.NEGATIVE_INFINITY;
+    }
+
+    /**
+     * Whether a grid point is a highest one, shut, and near enough to the limit that the curve, going on as steeply as to
+     * its neighbors, could be open between them.
+     */
+    private static boolean mayReach(double[] values, int i) {
+        double left = i > 0 ? values[i] - values[i - 1] : 0;
+        double right = i < CELLS ? values[i] - values[i + 1] : 0;
+        return values[i] <= 0 && left >= 0 && right >= 0 && values[i] + Math.max(left, right) > 0;
     }
 
     private double look(double temperature) {
@@ -61,30 +75,32 @@ final class WarmestOpening {
         return point.isAnswer() ? Math.log(Math.max(SMALLEST_RATIO, model.ratio(point))) : Double.NaN;
     }
 
-    /** Parabolas through three points with the highest in the middle, until one is open or they are close together. */
-    private double overTheTop(double middle, double step, double atLeft, double atMiddle, double atRight) {
-        double b = middle;
-        double h = step;
-        double left = atLeft;
-        double top = atMiddle;
-        double right = atRight;
-        for (int k = 0; k < REFINEMENTS; k++) {
-            double bend = left - 2 * top + right;
-            double shift = bend < 0 ? 0.5 * h * (left - right) / bend : 0;
-            b += Math.max(-h, Math.min(h, shift));
-            h /= 4;
-            top = look(b);
-            if (top > 0) {
-                return crossing(b, top, to, look(to));
-            }
-            left = look(b - h);
-            right = look(b + h);
-            if (left > 0 || right > 0) {
-                double open = right > 0 ? b + h : b - h;
-                return crossing(open, right > 0 ? right : left, to, look(to));
-            }
-            if (Double.isNaN(left + top + right)) {
+    /** Golden section about a highest grid point, until it is open or the stretch is short. */
+    private double overTheTop(double grid, double step, double atGrid) {
+        double a = Math.max(from, grid - step);
+        double b = grid;
+        double c = Math.min(to, grid + step);
+        double best = atGrid;
+        while (c - a > FINEST) {
+            boolean wideLeft = b - a > c - b;
+            double x = wideLeft ? b - GOLDEN * (b - a) : b + GOLDEN * (c - b);
+            double value = look(x);
+            if (Double.isNaN(value)) {
                 return Double.NaN;
+            }
+            if (value > 0) {
+                double shut = Math.min(to, grid + step);
+                return crossing(x, value, shut, look(shut));
+            }
+            if (value > best) {
+                a = wideLeft ? a : b;
+                c = wideLeft ? b : c;
+                b = x;
+                best = value;
+            } else if (wideLeft) {
+                a = x;
+            } else {
+                c = x;
             }
         }
         return Double.NEGATIVE_INFINITY;
