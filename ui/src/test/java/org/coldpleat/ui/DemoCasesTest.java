@@ -82,6 +82,8 @@ class DemoCasesTest {
         assertTrue(opened.invented(), name);
         List<String[]> lines = new ArrayList<>();
         lines.add(new String[] {"compare", name, "--format", "csv"});
+        lines.add(new String[] {"evidence", name});
+        lines.add(new String[] {"evidence", name, "--format", "json", "--candidate", opened.candidates().get(0)});
         for (String candidate : opened.candidates()) {
             lines.add(new String[] {"explain", name, "--candidate", candidate});
             for (String quantity : SERVICE.explainable()) {

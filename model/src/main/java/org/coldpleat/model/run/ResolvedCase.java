@@ -103,7 +103,7 @@ public final class ResolvedCase {
                 sheet,
                 Inputs.ofCandidate(position),
                 BenchOil.of(tests, oil, Inputs.shared()),
-                new Surroundings(best, moved),
+                new Surroundings(best, moved, false),
                 coldestNamed());
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.coldpleat.model.bench.BenchEstimate;
 import org.coldpleat.model.bench.DrainReading;
 import org.coldpleat.model.bench.DrainTest;
@@ -41,6 +42,9 @@ final class RigReader {
     /** Relative uncertainty of the computed resistance of a hose [1]. */
     @Source("common practice, no source: bore to the fourth power")
     private static final double HOSE_LN_SIGMA = 0.2;
+
+    /** Steps of a flow bench whose size is that of the pack, since the series parts were taken off row by row. */
+    private static final Set<String> ALREADY_ON_PACK = Set.of("readings", "tare", "tareAllowance");
 
     /** Relative uncertainty of a computed inertial loss [1]. */
     @Source("common practice, no source: discharge coefficients of punched holes")
@@ -94,9 +98,19 @@ final class RigReader {
         double warmest =
                 rows.stream().mapToDouble(FlowRow::temperature).average().orElseThrow();
         double flowAccuracy = half(section, "flowAccuracy", FLOW);
+        Surroundings seen = around.withFlapHeld(section.flag("flapHeld").orElse(false));
+        List<Surroundings.Point> points = rows.stream()
+                .map(row -> new Surroundings.Point(row.flowRate(), oil.at(row.temperature())))
+                .toList();
+        double[] series = seen.seriesDrops(points);
+        List<FlowRow> pack = new ArrayList<>();
+        for (int i = 0; i < series.length; i++) {
+            FlowRow row = rows.get(i);
+            pack.add(new FlowRow(row.pressureDifference() - series[i], row.flowRate(), row.temperature()));
+        }
         FlowBench.Result result = FlowBench.evaluate(
                 new FlowBench.Readings(
-                        rows,
+                        pack,
                         rows(section, "tare"),
                         inputs.folded(section, "tareShare"),
                         step,
@@ -115,15 +129,11 @@ final class RigReader {
                     off[i],
                     result.fit().outliers().contains(i)));
         }
-        List<Surroundings.Point> points = rows.stream()
-                .map(row -> new Surroundings.Point(row.flowRate(), oil.at(row.temperature())))
-                .toList();
-        Surroundings.Series series = around.series(points);
         List<TestReport.Step> common = new ArrayList<>();
         common.add(new TestReport.Step("flowMeter", 0, flowAccuracy));
         gaugeError.ifPresent(error -> common.add(new TestReport.Step("gauges", 0, error / middle)));
         if (result.laminar().value().isPresent()) {
-            inertia(result, series, notices);
+            inertia(result, seen.seriesInertial(points), notices);
         }
         List<TestReport.Value> extra = new ArrayList<>();
         if (result.inertial() != 0) {
@@ -132,7 +142,8 @@ final class RigReader {
         if (result.compression() != 0) {
             extra.add(new TestReport.Value("growthAtLargest", share(result.compression() * largest)));
         }
-        return pack("flowBench", EvidenceKind.FLOW_BENCH, result.laminar(), series, common, extra, residuals, notices);
+        return pack(
+                "flowBench", EvidenceKind.FLOW_BENCH, result.laminar(), seen, points, common, extra, residuals, notices);
     }
 
     private double inertialShare(FlowBench.Result result, FlowRow row) {
@@ -144,20 +155,16 @@ final class RigReader {
         return Measured.exact(Kind.FRACTION, value, Provenance.MEASURED);
     }
 
-    /** Holes and bores must explain the inertial loss: if they do not, a part was measured or read wrongly. */
-    private void inertia(FlowBench.Result result, Surroundings.Series series, List<Notice> notices) {
-        double allowed = 2
-                * Math.sqrt(Math.pow(result.inertialUncertainty(), 2)
-                        + Math.pow(INERTIA * series.inertial(), 2)
-                        + Math.pow(series.inertialUncertainty(), 2));
-        double difference = result.inertial() - series.inertial();
-        if (Math.abs(difference) > allowed) {
+    /** Computed holes and bores must explain the inertial loss: what is left over came from something else. */
+    private void inertia(FlowBench.Result result, double series, List<Notice> notices) {
+        double allowed = 2 * Math.hypot(result.inertialUncertainty(), INERTIA * series);
+        if (result.inertial() > allowed) {
             notices.add(Notice.of(
-                    difference > 0 ? "bench.rig.inertiaAbove" : "bench.rig.inertiaBelow",
+                    "bench.rig.inertiaAbove",
                     Severity.WARNING,
                     place,
-                    Text.number(result.inertial()),
-                    Text.number(series.inertial())));
+                    Text.number(series + result.inertial()),
+                    Text.number(series)));
         }
     }
 
@@ -201,8 +208,33 @@ final class RigReader {
                 : rig.vesselArea().value()
                         * (log.get(0).head() - log.get(log.size() - 1).head())
                         / (log.get(log.size() - 1).time() - log.get(0).time());
-        Surroundings.Series series = around.series(List.of(new Surroundings.Point(flow, oil.at(temperature))));
-        return pack("drainTest", EvidenceKind.DRAIN_TEST, estimate, series, List.of(), List.of(), List.of(), notices);
+        if (estimate.value().isEmpty()) {
+            return refused("drainTest", log.size(), notices);
+        }
+        Surroundings seen = around.withFlapHeld(section.flag("flapHeld").orElse(false));
+        List<Surroundings.Point> points = List.of(new Surroundings.Point(flow, oil.at(temperature)));
+        return drained(estimate, seen, points, notices);
+    }
+
+    /** The whole filter was read: what it leaves when the series parts are taken off is the pack. */
+    private Reading drained(
+            BenchEstimate whole, Surroundings seen, List<Surroundings.Point> points, List<Notice> notices) {
+        Measured read = whole.value().orElseThrow();
+        double series = seen.seriesLaminar(points);
+        double pack = read.value() - series;
+        if (!(pack > 0)) {
+            notices.add(Notice.of(
+                    "bench.rig.seriesTooLarge", Severity.WARNING, place, Text.percent(series / read.value())));
+            return refused("drainTest", read.repeats(), notices);
+        }
+        BenchEstimate left = new BenchEstimate(
+                whole.status(),
+                Optional.of(new Measured(
+                        read.kind(), pack, read.halfWidth(), read.spread(), read.provenance(), read.repeats(), "")),
+                whole.corrections(),
+                whole.conflicts(),
+                whole.notices());
+        return pack("drainTest", EvidenceKind.DRAIN_TEST, left, seen, points, List.of(), List.of(), List.of(), notices);
     }
 
     private Measured vessel(Section section) {
@@ -222,12 +254,13 @@ final class RigReader {
                 : AdditiveLaw.NONE;
     }
 
-    /** The pack is what the whole filter leaves when the computed series parts are taken off. */
+    /** Reports a pack whose series parts have been taken off, with the uncertainty they leave. */
     private Reading pack(
             String test,
             EvidenceKind kind,
             BenchEstimate estimate,
-            Surroundings.Series series,
+            Surroundings seen,
+            List<Surroundings.Point> points,
             List<TestReport.Step> common,
             List<TestReport.Value> extra,
             List<TestReport.Residual> residuals,
@@ -245,30 +278,21 @@ final class RigReader {
                             notices),
                     Optional.empty());
         }
-        Measured whole = estimate.value().get();
-        double pack = whole.value() - series.laminar();
-        if (!(pack > 0)) {
-            notices.add(Notice.of(
-                    "bench.rig.seriesTooLarge",
-                    Severity.WARNING,
-                    place,
-                    Text.percent(series.laminar() / whole.value())));
-            return refused(test, whole.repeats(), notices);
-        }
-        double gain = whole.value() / pack;
+        Measured read = estimate.value().get();
+        double pack = read.value();
+        double series = seen.seriesLaminar(points);
+        // an error of the whole reading falls on the pack alone
+        double gain = (pack + Math.max(0, series)) / pack;
         List<TestReport.Step> steps = new ArrayList<>();
-        estimate.corrections()
-                .forEach(step ->
-                        steps.add(new TestReport.Step(step.name(), gain * step.relativeSize(), gain * step.lnSigma())));
-        common.forEach(
-                step -> steps.add(new TestReport.Step(step.name(), gain * step.relativeSize(), gain * step.lnSigma())));
-        steps.add(new TestReport.Step("seriesParts", -series.laminar() / pack, series.laminarUncertainty() / pack));
+        estimate.corrections().forEach(step -> steps.add(new TestReport.Step(
+                step.name(), step.relativeSize(), (ALREADY_ON_PACK.contains(step.name()) && test.equals("flowBench") ? 1 : gain) * step.lnSigma())));
+        common.forEach(step -> steps.add(new TestReport.Step(step.name(), 0, gain * step.lnSigma())));
+        steps.add(new TestReport.Step("seriesParts", -series / pack, seen.seriesUncertainty(points) / pack));
         double lnSigma = BenchReader.norm(steps);
-        double geometry = around.geometryLnSigma();
+        double geometry = seen.geometryLnSigma();
         List<TestReport.Value> values = new ArrayList<>();
-        values.add(new TestReport.Value("wholeFilter", whole));
         values.add(new TestReport.Value(
-                "seriesParts", Measured.exact(Kind.LAMINAR_RESISTANCE, series.laminar(), Provenance.MEASURED)));
+                "seriesParts", Measured.exact(Kind.LAMINAR_RESISTANCE, series, Provenance.MEASURED)));
         values.add(new TestReport.Value(
                 "pack", Measured.factor(Kind.LAMINAR_RESISTANCE, pack, lnSigma, Provenance.MEASURED)));
         values.addAll(extra);
@@ -277,7 +301,7 @@ final class RigReader {
                 new TestReport(
                         test,
                         estimate.status().name(),
-                        whole.repeats(),
+                        read.repeats(),
                         values,
                         steps,
                         estimate.conflicts(),

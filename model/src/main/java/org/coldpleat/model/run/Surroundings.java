@@ -2,23 +2,32 @@ package org.coldpleat.model.run;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
+import org.coldpleat.model.filter.FilterAssembly;
+import org.coldpleat.model.flow.AdditiveLaw;
 import org.coldpleat.model.flow.Fluid;
 
 /** What a rig sees besides the medium: parts in series, area and channels, each with the uncertainty of the sheet. */
 final class Surroundings {
     private final BuiltCandidate best;
     private final List<BuiltCandidate> moved;
+    private final boolean flapHeld;
 
     /**
      * Surroundings of a medium.
      *
      * @param best candidate as written
      * @param moved the same with one of its unknowns at a time moved by one standard uncertainty, the medium kept
+     * @param flapHeld true if the anti-drain flap was out of the way of the oil
      */
-    Surroundings(BuiltCandidate best, List<BuiltCandidate> moved) {
+    Surroundings(BuiltCandidate best, List<BuiltCandidate> moved, boolean flapHeld) {
         this.best = best;
         this.moved = List.copyOf(moved);
+        this.flapHeld = flapHeld;
+    }
+
+    /** The same with the anti-drain flap held open or taken out. */
+    Surroundings withFlapHeld(boolean held) {
+        return new Surroundings(best, moved, held);
     }
 
     /**
@@ -29,19 +38,14 @@ final class Surroundings {
      */
     record Point(double flow, Fluid fluid) {}
 
-    /**
-     * Parts in series with the pack.
-     *
-     * @param laminar laminar resistance [1/m3]
-     * @param laminarUncertainty its standard uncertainty [1/m3]
-     * @param inertial inertial resistance [1/m4]
-     * @param inertialUncertainty its standard uncertainty [1/m4]
-     */
-    record Series(double laminar, double laminarUncertainty, double inertial, double inertialUncertainty) {}
-
     /** Pack and channels at a medium resistance kept: relative standard uncertainty [1]. */
     double geometryLnSigma() {
-        return spread(one -> Math.log(one.pack().resistance()));
+        double square = 0;
+        for (BuiltCandidate one : moved) {
+            double change = Math.log(one.pack().resistance() / best.pack().resistance());
+            square += change * change;
+        }
+        return Math.sqrt(square);
     }
 
     /** Effective area [m2]. */
@@ -49,58 +53,88 @@ final class Surroundings {
         return best.pack().effectiveArea();
     }
 
-    /** Computed series parts as a rig that fits a laminar and an inertial loss at these points would see them. */
-    Series series(List<Point> points) {
-        double[] sum = split(best, points);
-        return new Series(sum[0], spread(one -> split(one, points)[0]), sum[1], spread(one -> split(one, points)[1]));
+    /** Computed drop of the parts in series with the pack at each point [Pa]. */
+    double[] seriesDrops(List<Point> points) {
+        return seriesDrops(best, points);
     }
 
-    private double spread(ToDoubleFunction<BuiltCandidate> quantity) {
-        double own = quantity.applyAsDouble(best);
+    private double[] seriesDrops(BuiltCandidate candidate, List<Point> points) {
+        FilterAssembly filter = candidate.filter().withoutBypass();
+        FilterAssembly seen = flapHeld ? withoutFlap(filter) : filter;
+        return points.stream()
+                .mapToDouble(point -> {
+                    var state = seen.solve(point.flow(), point.fluid());
+                    return state.totalDrop() - state.elementDrop();
+                })
+                .toArray();
+    }
+
+    private static FilterAssembly withoutFlap(FilterAssembly filter) {
+        return new FilterAssembly(
+                filter.inletHoles(),
+                AdditiveLaw.NONE,
+                filter.annulusResistance(),
+                filter.elementResistance(),
+                filter.tubeOpenings(),
+                filter.centerTube(),
+                filter.outletBore(),
+                filter.elementValve(),
+                filter.elementValveLocation(),
+                filter.blockValve());
+    }
+
+    /** What the drops of the series parts amount to as a laminar resistance in a fit of such points [1/m3]. */
+    double seriesLaminar(List<Point> points) {
+        return laminar(points, seriesDrops(best, points));
+    }
+
+    /** Inertial resistance of the series parts as a fit of such points would see it [1/m4]; 0 for a single point. */
+    double seriesInertial(List<Point> points) {
+        return points.size() < 2 ? 0 : fit(points, seriesDrops(best, points))[1];
+    }
+
+    /** Standard uncertainty of the laminar resistance of the pack that comes with the series parts [1/m3]. */
+    double seriesUncertainty(List<Point> points) {
+        double[] own = seriesDrops(best, points);
         double square = 0;
         for (BuiltCandidate one : moved) {
-            double change = quantity.applyAsDouble(one) - own;
-            square += change * change;
+            double[] change = seriesDrops(one, points);
+            for (int i = 0; i < change.length; i++) {
+                change[i] -= own[i];
+            }
+            double laminar = laminar(points, change);
+            square += laminar * laminar;
         }
         return Math.sqrt(square);
     }
 
-    /** Least squares of the computed drops, weighted by their size: laminar and inertial part, neither below 0. */
-    private static double[] split(BuiltCandidate candidate, List<Point> points) {
-        List<double[]> rows = new ArrayList<>();
-        for (Point point : points) {
-            var state = candidate.filter().withoutBypass().solve(point.flow(), point.fluid());
-            double drop = state.totalDrop() - state.elementDrop();
-            if (drop > 0) {
-                rows.add(new double[] {
-                    point.fluid().dynamicViscosity() * point.flow() / drop,
-                    point.fluid().density() * point.flow() * point.flow() / drop
-                });
-            }
-        }
+    private static double laminar(List<Point> points, double[] drops) {
+        return fit(points, drops)[0];
+    }
+
+    /** Laminar and inertial coefficient of drops, relative least squares as the readings are weighted. */
+    private static double[] fit(List<Point> points, double[] drops) {
         double xx = 0;
         double xy = 0;
         double yy = 0;
         double x = 0;
         double y = 0;
+        List<double[]> rows = new ArrayList<>();
+        for (int i = 0; i < drops.length; i++) {
+            Point point = points.get(i);
+            double viscous = point.fluid().dynamicViscosity() * point.flow();
+            rows.add(new double[] {1, point.fluid().density() * point.flow() * point.flow() / viscous, drops[i] / viscous});
+        }
         for (double[] row : rows) {
             xx += row[0] * row[0];
             xy += row[0] * row[1];
             yy += row[1] * row[1];
-            x += row[0];
-            y += row[1];
+            x += row[0] * row[2];
+            y += row[1] * row[2];
         }
         double determinant = xx * yy - xy * xy;
-        if (rows.size() >= 2 && determinant > 1e-9 * xx * yy) {
-            double laminar = (x * yy - y * xy) / determinant;
-            double inertial = (y * xx - x * xy) / determinant;
-            if (laminar >= 0 && inertial >= 0) {
-                return new double[] {laminar, inertial};
-            }
-            if (laminar < 0) {
-                return new double[] {0, y / yy};
-            }
-        }
-        return new double[] {xx > 0 ? x / xx : 0, 0};
+        return rows.size() >= 2 && determinant > 1e-9 * xx * yy
+                ? new double[] {(x * yy - y * xy) / determinant, (y * xx - x * xy) / determinant}
+                : new double[] {x / xx, 0};
     }
 }
