@@ -10,6 +10,11 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.InputStream;
+import org.coldpleat.ui.service.CaseService;
+import java.nio.file.Path;
+import java.nio.file.Files;
+import java.io.StringWriter;
+import java.io.PrintWriter;
 import java.util.List;
 import org.coldpleat.model.run.Band;
 import org.coldpleat.shared.quantity.UnitSystem;
@@ -54,6 +59,23 @@ class OutputTest {
         }
         Run map = CommandLineTest.run("map", file, "--candidate", "Blue can", "--format", "json");
         assertEquals(List.of(), faults("map-v1.schema.json", map.out()));
+    }
+
+    @Test
+    void evidenceOfADemoCaseKeepsToItsSchema() throws Exception {
+        Path at = Path.of("").toAbsolutePath();
+        while (!Files.isDirectory(at.resolve("demo-cases"))) {
+            at = at.getParent();
+        }
+        StringWriter out = new StringWriter();
+        String file = at.resolve("demo-cases/ridge-hut-generator/case.yaml").toString();
+        CommandLineFace.run(
+                List.of("evidence", file, "--format", "json"),
+                CaseService.standard(),
+                new PrintWriter(out),
+                new PrintWriter(new StringWriter()));
+        assertEquals(List.of(), faults("evidence-v1.schema.json", out.toString()));
+        assertTrue(out.toString().contains("\"conflict\": true"), "the story has a conflict");
     }
 
     @Test
