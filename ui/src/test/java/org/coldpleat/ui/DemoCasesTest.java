@@ -83,7 +83,14 @@ class DemoCasesTest {
         List<String[]> lines = new ArrayList<>();
         lines.add(new String[] {"compare", name, "--format", "csv"});
         lines.add(new String[] {"evidence", name});
-        lines.add(new String[] {"evidence", name, "--format", "json", "--candidate", opened.candidates().get(0)});
+        lines.add(new String[] {
+            "evidence",
+            name,
+            "--format",
+            "json",
+            "--candidate",
+            opened.candidates().get(0)
+        });
         for (String candidate : opened.candidates()) {
             lines.add(new String[] {"explain", name, "--candidate", candidate});
             for (String quantity : SERVICE.explainable()) {

@@ -143,7 +143,15 @@ final class RigReader {
             extra.add(new TestReport.Value("growthAtLargest", share(result.compression() * largest)));
         }
         return pack(
-                "flowBench", EvidenceKind.FLOW_BENCH, result.laminar(), seen, points, common, extra, residuals, notices);
+                "flowBench",
+                EvidenceKind.FLOW_BENCH,
+                result.laminar(),
+                seen,
+                points,
+                common,
+                extra,
+                residuals,
+                notices);
     }
 
     private double inertialShare(FlowBench.Result result, FlowRow row) {
@@ -284,8 +292,12 @@ final class RigReader {
         // an error of the whole reading falls on the pack alone
         double gain = (pack + Math.max(0, series)) / pack;
         List<TestReport.Step> steps = new ArrayList<>();
-        estimate.corrections().forEach(step -> steps.add(new TestReport.Step(
-                step.name(), step.relativeSize(), (ALREADY_ON_PACK.contains(step.name()) && test.equals("flowBench") ? 1 : gain) * step.lnSigma())));
+        estimate.corrections()
+                .forEach(step -> steps.add(new TestReport.Step(
+                        step.name(),
+                        step.relativeSize(),
+                        (ALREADY_ON_PACK.contains(step.name()) && test.equals("flowBench") ? 1 : gain)
+                                * step.lnSigma())));
         common.forEach(step -> steps.add(new TestReport.Step(step.name(), 0, gain * step.lnSigma())));
         steps.add(new TestReport.Step("seriesParts", -series / pack, seen.seriesUncertainty(points) / pack));
         double lnSigma = BenchReader.norm(steps);

@@ -123,7 +123,9 @@ final class Surroundings {
         for (int i = 0; i < drops.length; i++) {
             Point point = points.get(i);
             double viscous = point.fluid().dynamicViscosity() * point.flow();
-            rows.add(new double[] {1, point.fluid().density() * point.flow() * point.flow() / viscous, drops[i] / viscous});
+            rows.add(
+                    new double[] {1, point.fluid().density() * point.flow() * point.flow() / viscous, drops[i] / viscous
+                    });
         }
         for (double[] row : rows) {
             xx += row[0] * row[0];
