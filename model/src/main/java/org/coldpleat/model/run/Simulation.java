@@ -160,6 +160,23 @@ public final class Simulation {
         return EvidenceWriter.report(resolved, position(resolved, candidate));
     }
 
+    /** Tests that can be planned. */
+    public static List<String> plannableTests() {
+        return PlanWriter.TESTS;
+    }
+
+    /**
+     * What a home or bench test would show and be worth.
+     *
+     * @param candidate name of a candidate of the case
+     * @param test key of the test
+     * @param resolution scale step of the reading [SI]; a common one if empty
+     * @throws IllegalArgumentException if there is no such candidate or test, or the sheet says too little for it
+     */
+    public static TestPlan plan(ResolvedCase resolved, String candidate, String test, OptionalDouble resolution) {
+        return PlanWriter.plan(resolved, position(resolved, candidate), test, resolution);
+    }
+
     private static int position(ResolvedCase resolved, String candidate) {
         return resolved.positionOf(candidate)
                 .orElseThrow(() ->

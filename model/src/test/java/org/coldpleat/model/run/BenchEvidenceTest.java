@@ -218,4 +218,16 @@ class BenchEvidenceTest {
         assertEquals(1, leak.count());
         assertTrue(leak.notices().stream().anyMatch(one -> one.code().equals("bench.repeats.single")));
     }
+
+    /** What a test would read is what the model gives: 16 psi on a seat of 15.2 mm is 2.04 kg; derived here. */
+    @Test
+    void planSaysWhatToExpectAndWhichResolutionIsNeeded() {
+        ResolvedCase resolved = Cases.resolve(filter(", resistance: 5e7 1/m", ""));
+        TestPlan scale = Simulation.plan(resolved, "A", "scaleTest", java.util.OptionalDouble.empty());
+        assertEquals(2.04, scale.expected(), 0.01);
+        assertTrue(scale.reachedLnSigma() < scale.presentLnSigma());
+        double needed = scale.resolutionNeeded().orElseThrow();
+        TestPlan coarse = Simulation.plan(resolved, "A", "scaleTest", java.util.OptionalDouble.of(needed));
+        assertEquals(coarse.presentLnSigma(), coarse.reachedLnSigma(), 1e-9);
+    }
 }

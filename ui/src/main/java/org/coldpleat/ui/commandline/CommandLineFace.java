@@ -29,6 +29,7 @@ public final class CommandLineFace {
                 .addSubcommand("compare", new CompareCommand(service, console))
                 .addSubcommand("point", new PointCommand(service, console))
                 .addSubcommand("map", new MapCommand(service, console))
+                .addSubcommand("plan", new PlanCommand(service, console))
                 .addSubcommand("evidence", new EvidenceCommand(service, console))
                 .addSubcommand("confidence", new ConfidenceCommand(service, console))
                 .addSubcommand("explain", new ExplainCommand(service, console))

@@ -14,6 +14,8 @@ import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.MultiPassReport;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.model.run.ServiceResult;
+import org.coldpleat.model.run.Simulation;
+import org.coldpleat.model.run.TestPlan;
 
 /**
  * The one door from both faces to the model. Every method is pure apart from {@link #open}, which reads one file, and
@@ -121,6 +123,24 @@ public final class CaseService {
      */
     public Optional<ConfidenceResult> confidence(OpenedCase opened, int draws, long seed, Advance advance) {
         return opened.runs().confidence(draws, seed, advance);
+    }
+
+    /** Keys of the tests that can be planned. */
+    public List<String> plannable() {
+        return Simulation.plannableTests();
+    }
+
+    /**
+     * What a home or bench test of one candidate would show and be worth.
+     *
+     * @param candidate name of a candidate of the case
+     * @param test key of the test
+     * @param resolution scale step of the reading [SI]; a common one if empty
+     * @throws IllegalArgumentException if the sheet says too little to plan the test
+     */
+    public TestPlan plan(OpenedCase opened, String candidate, String test, OptionalDouble resolution) {
+        requireCandidate(opened, candidate);
+        return opened.runs().plan(candidate, test, resolution);
     }
 
     /** Names of the numbers that can be explained. */

@@ -17,6 +17,7 @@ import org.coldpleat.model.run.Resolution;
 import org.coldpleat.model.run.ResolvedCase;
 import org.coldpleat.model.run.ServiceResult;
 import org.coldpleat.model.run.Simulation;
+import org.coldpleat.model.run.TestPlan;
 import org.coldpleat.shared.casefile.CaseProblem;
 import org.coldpleat.shared.casefile.CaseReader;
 import org.coldpleat.shared.casefile.CaseReading;
@@ -100,6 +101,11 @@ final class ModelCases {
             return Simulation.hasMultiPass(resolved, candidate)
                     ? Optional.of(Simulation.multiPass(resolved, candidate, leakShare))
                     : Optional.empty();
+        }
+
+        @Override
+        public TestPlan plan(String candidate, String test, OptionalDouble resolution) {
+            return Simulation.plan(resolved, candidate, test, resolution);
         }
 
         @Override

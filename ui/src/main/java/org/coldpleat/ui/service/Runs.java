@@ -10,6 +10,7 @@ import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.MultiPassReport;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.model.run.ServiceResult;
+import org.coldpleat.model.run.TestPlan;
 
 /** The runs of one opened case; the seam at which a test puts results of its own. */
 interface Runs {
@@ -35,6 +36,8 @@ interface Runs {
     default Optional<MultiPassReport> multiPass(String candidate, double leakShare) {
         return Optional.empty();
     }
+
+    TestPlan plan(String candidate, String test, OptionalDouble resolution);
 
     EvidenceReport evidence(String candidate);
 

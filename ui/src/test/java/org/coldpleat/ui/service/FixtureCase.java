@@ -23,6 +23,7 @@ import org.coldpleat.model.run.StateResult.Answer;
 import org.coldpleat.model.run.StateResult.Curve;
 import org.coldpleat.model.run.StateResult.ShareAt;
 import org.coldpleat.model.run.Verdict;
+import org.coldpleat.model.run.TestPlan;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
 import org.coldpleat.shared.quantity.Kind;
@@ -80,6 +81,11 @@ public final class FixtureCase {
             @Override
             public MapResult map(String candidate) {
                 return FixtureCase.map(candidate, unresolved);
+            }
+
+            @Override
+            public TestPlan plan(String candidate, String test, OptionalDouble resolution) {
+                throw new IllegalArgumentException("nothing to plan in a fixture");
             }
 
             @Override
