@@ -84,7 +84,9 @@ class DemoCasesTest {
         lines.add(new String[] {"compare", name, "--format", "csv"});
         lines.add(new String[] {"evidence", name});
         for (String test : List.of("flowBench", "drainTest", "airTest", "fiberSizing")) {
-            lines.add(new String[] {"plan", test, name, "--candidate", opened.candidates().get(0)});
+            lines.add(new String[] {
+                "plan", test, name, "--candidate", opened.candidates().get(0)
+            });
         }
         lines.add(new String[] {
             "evidence",

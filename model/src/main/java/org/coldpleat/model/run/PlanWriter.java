@@ -92,8 +92,8 @@ final class PlanWriter {
         condition("rows", Kind.COUNT, 8);
         double step = resolution.orElse(250);
         // flow 2 % and 1 K, as rectangles, and the oil
-        double other = Math.sqrt(Math.pow(0.02 / Math.sqrt(3), 2) + Math.pow(oneKelvin() / Math.sqrt(3), 2)
-                + Math.pow(viscosity(), 2));
+        double other = Math.sqrt(
+                Math.pow(0.02 / Math.sqrt(3), 2) + Math.pow(oneKelvin() / Math.sqrt(3), 2) + Math.pow(viscosity(), 2));
         return result(
                 "flowBench",
                 "pack",
@@ -110,8 +110,8 @@ final class PlanWriter {
         condition("firstHead", Kind.LENGTH, FIRST_HEAD);
         condition("lastHead", Kind.LENGTH, LAST_HEAD);
         double area = Math.PI * VESSEL * VESSEL / 4;
-        Measured vessel = Measured.exact(Kind.AREA, area, Provenance.MEASURED)
-                .withSpread(area * 0.02, Spread.RECTANGULAR);
+        Measured vessel =
+                Measured.exact(Kind.AREA, area, Provenance.MEASURED).withSpread(area * 0.02, Spread.RECTANGULAR);
         double step = resolution.orElse(0.002);
         DrainTest.Rig rig = new DrainTest.Rig(vessel, AdditiveLaw.NONE, step, 0.001, 0.6, viscosity(), 0);
         return result(
@@ -120,7 +120,14 @@ final class PlanWriter {
                 packLnSigma(),
                 step,
                 DrainTest.plan(
-                        laminar, FIRST_HEAD, LAST_HEAD, WARM, rig, resolved.shared().oil()::at, step, packLnSigma()));
+                        laminar,
+                        FIRST_HEAD,
+                        LAST_HEAD,
+                        WARM,
+                        rig,
+                        resolved.shared().oil()::at,
+                        step,
+                        packLnSigma()));
     }
 
     private TestPlan airTest() {
@@ -147,7 +154,8 @@ final class PlanWriter {
     }
 
     private TestPlan scaleTest() {
-        double opening = candidate.filter()
+        double opening = candidate
+                .filter()
                 .elementValve()
                 .map(valve -> valve.openingPressure())
                 .orElseThrow(() -> new IllegalArgumentException("scaleTest needs a valve inside the filter, had none"));
@@ -160,8 +168,10 @@ final class PlanWriter {
         double step = resolution.orElse(0.005);
         // seat line 0.3 mm, lift-off 3 %, as rectangles
         double other = Math.hypot(2 * 0.0003 / seat, 0.03) / Math.sqrt(3);
-        double present = Optional.ofNullable(resolved.ownUnknowns(position).get(sheet.path() + ".bypass.openingPressure"))
-                .map(unknown -> unknown.value().standardUncertainty() / unknown.value().value())
+        double present = Optional.ofNullable(
+                        resolved.ownUnknowns(position).get(sheet.path() + ".bypass.openingPressure"))
+                .map(unknown ->
+                        unknown.value().standardUncertainty() / unknown.value().value())
                 .orElse(0.0);
         return result(
                 "scaleTest", "openingPressure", present, step, ScaleTest.plan(opening, seat, 1, step, other, present));

@@ -46,8 +46,7 @@ final class PlanCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (!service.plannable().contains(test)) {
-            throw new Stop(
-                    ExitCode.USAGE, Texts.get("error.plan", test, String.join(", ", service.plannable())));
+            throw new Stop(ExitCode.USAGE, Texts.get("error.plan", test, String.join(", ", service.plannable())));
         }
         OpenedCase opened = caseFile.open(service, console);
         CaseArgument.requireCandidate(opened, candidate);
@@ -77,18 +76,19 @@ final class PlanCommand implements Callable<Integer> {
 
     private String text(TestPlan plan) {
         StringBuilder page = new StringBuilder();
-        page.append(Texts.get("plan.header", Texts.get("test." + plan.test()), plan.candidate())).append('\n');
+        page.append(Texts.get("plan.header", Texts.get("test." + plan.test()), plan.candidate()))
+                .append('\n');
         Table.wrap(Texts.get("plan.prepare." + plan.test()), CompareText.WIDTH - 4)
                 .forEach(line -> page.append("  ").append(line).append('\n'));
         Table table = new Table(new int[] {48, 50}, new boolean[] {false, false});
         plan.conditions()
-                .forEach(one -> table.row(
-                        Texts.get("plan.condition." + one.key()), QuantityFormat.format(one.value(), units)));
+                .forEach(one ->
+                        table.row(Texts.get("plan.condition." + one.key()), QuantityFormat.format(one.value(), units)));
         table.row(Texts.get("plan.reading." + plan.test()), shown(plan.reading(), plan.expected()));
-        table.row(Texts.get("plan.duration"), Texts.get("plan.minutes", Figures.plain3(Math.ceil(plan.duration() / 60))));
-        table.row(Texts.get("plan.present", Texts.get("plan.target." + plan.target())), percent(plan.presentLnSigma()));
         table.row(
-                Texts.get("plan.reached", shown(plan.reading(), plan.resolution())), percent(plan.reachedLnSigma()));
+                Texts.get("plan.duration"), Texts.get("plan.minutes", Figures.plain3(Math.ceil(plan.duration() / 60))));
+        table.row(Texts.get("plan.present", Texts.get("plan.target." + plan.target())), percent(plan.presentLnSigma()));
+        table.row(Texts.get("plan.reached", shown(plan.reading(), plan.resolution())), percent(plan.reachedLnSigma()));
         table.row(
                 Texts.get("plan.needed"),
                 plan.resolutionNeeded().isPresent()
