@@ -61,19 +61,15 @@ final class CandidateBuilder {
         String resistancePath = sheet.path() + "." + RESISTANCE;
         MediumBuilder.Resistance known = weighed.filter(
                         one -> inputs.moves(resistancePath) && bench.rigs().isEmpty())
-                .map(one -> new MediumBuilder.Resistance(one, one.lnSigma()))
+                .map(one -> new MediumBuilder.Resistance(one, one.lnSigma(), Optional.empty()))
                 .or(() -> builder.resistance(basisWeight, thickness, packModel))
                 .orElseGet(CandidateBuilder::nothingKnown);
         EvidenceCombination evidence = known.combination();
         notices.addAll(evidence.notices(name));
         bench.reports().forEach(report -> notices.addAll(warnings(report, name)));
-        // moved as a factor, so that what follows the geometry still follows it
-        double best = weighed.map(EvidenceCombination::median).orElse(evidence.median());
-        double resistance = evidence.median()
-                * inputs.derived(
-                        resistancePath,
-                        Measured.factor(Kind.MEDIUM_RESISTANCE, best, known.ownLnSigma(), Provenance.MEASURED))
-                / best;
+        double resistance = known.sheet().isPresent()
+                ? blended(known.sheet().get(), bench, packModel, sheet.path(), inputs)
+                : followed(known, weighed, resistancePath, inputs);
         var pack = packModel.solve(resistance);
         notices.addAll(pack.notices(name));
         FilterBuilder filterBuilder = new FilterBuilder(sheet, inputs, bench);
@@ -96,11 +92,31 @@ final class CandidateBuilder {
                 notices);
     }
 
+    /** Moved as a factor, so that what follows the geometry still follows it. */
+    private static double followed(
+            MediumBuilder.Resistance known, Optional<EvidenceCombination> weighed, String path, Inputs inputs) {
+        double now = known.combination().median();
+        double best = weighed.map(EvidenceCombination::median).orElse(now);
+        Measured spread = Measured.factor(Kind.MEDIUM_RESISTANCE, best, known.ownLnSigma(), Provenance.MEASURED);
+        return now * inputs.derived(path, spread) / best;
+    }
+
+    /** Medium resistance with which the channels of this build give the pack that sheet and rigs together say. */
+    private static double blended(
+            EvidenceCombination sheet, BenchEvidence bench, PackModel pack, String path, Inputs inputs) {
+        PackBlend blend = PackBlend.of(bench.rigs(), sheet, pack);
+        double medium = inputs.derived(
+                path + "." + RESISTANCE,
+                Measured.factor(Kind.MEDIUM_RESISTANCE, sheet.median(), sheet.lnSigma(), Provenance.MEASURED));
+        double read = inputs.derived(path + "." + PackBlend.READING, blend.reading());
+        return PackInverse.of(pack, blend.resistance(pack.resistance(medium), read)).mediumResistance();
+    }
+
     private static MediumBuilder.Resistance nothingKnown() {
         ResistanceEvidence typical = ResistanceEvidence.ofFamily(FiberFamily.CELLULOSE);
         EvidenceCombination alone = EvidenceCombination.combine(List.of(new ResistanceEvidence(
                 typical.kind(), NOTHING_KNOWN, typical.median(), typical.lnSigma(), typical.ingredients())));
-        return new MediumBuilder.Resistance(alone, alone.lnSigma());
+        return new MediumBuilder.Resistance(alone, alone.lnSigma(), Optional.empty());
     }
 
     /** True if no evidence was left for the medium of a candidate. */

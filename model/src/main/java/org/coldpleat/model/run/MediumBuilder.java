@@ -139,8 +139,10 @@ final class MediumBuilder {
      * @param combination all evidence put together
      * @param ownLnSigma standard uncertainty of ln R [1] without the part that area and channels bring through tests of
      *     the whole filter: that part follows the geometry and cancels in the pack
+     * @param sheet evidence for the sheet alone, where there are tests of the whole filter beside it
      */
-    record Resistance(EvidenceCombination combination, double ownLnSigma) {}
+    record Resistance(
+            EvidenceCombination combination, double ownLnSigma, Optional<EvidenceCombination> sheet) {}
 
     /** All evidence put together; empty if the sheet has none and names no family. */
     Optional<Resistance> resistance(Optional<Measured> basisWeight, Optional<Measured> thickness, PackModel pack) {
@@ -175,7 +177,13 @@ final class MediumBuilder {
             return Optional.empty();
         }
         EvidenceCombination combination = EvidenceCombination.combine(evidence);
-        return Optional.of(new Resistance(combination, own(combination, rigs)));
+        List<ResistanceEvidence> alone = evidence.subList(rigs.evidence().size(), evidence.size());
+        return Optional.of(new Resistance(
+                combination,
+                own(combination, rigs),
+                rigs.evidence().isEmpty() || alone.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(EvidenceCombination.combine(alone))));
     }
 
     private static double own(EvidenceCombination combination, Rigs rigs) {

@@ -230,4 +230,22 @@ class BenchEvidenceTest {
         TestPlan coarse = Simulation.plan(resolved, "A", "scaleTest", java.util.OptionalDouble.of(needed));
         assertEquals(coarse.presentLnSigma(), coarse.reachedLnSigma(), 1e-9);
     }
+
+    /** Two independent normal sources of one value: precisions add (textbook). Here sheet and rig say the same of the pack. */
+    @Test
+    void spreadOfThePackIsThatOfSheetAndRigTogether() {
+        String sheet = ", resistance: 5e7 1/m";
+        ResolvedCase alone = Cases.resolve(filter(sheet, ""));
+        ResolvedCase both = Cases.resolve(filter(sheet, bench(0.03, true, 1)));
+        double before = packSpread(alone);
+        double rig = both.bench(0).rigs().get(0).lnSigma();
+        double expected = 1 / Math.sqrt(1 / (before * before) + 1 / (rig * rig));
+        // first order, and the slope of the pack over the medium is taken by a difference
+        assertEquals(expected, packSpread(both), 0.02 * expected);
+    }
+
+    private static double packSpread(ResolvedCase resolved) {
+        return Variants.norm(new Variants(resolved)
+                .ownContributions(0, one -> Math.log(one.pack().resistance())));
+    }
 }
