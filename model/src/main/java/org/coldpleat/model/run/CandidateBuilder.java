@@ -109,7 +109,8 @@ final class CandidateBuilder {
                 path + "." + RESISTANCE,
                 Measured.factor(Kind.MEDIUM_RESISTANCE, sheet.median(), sheet.lnSigma(), Provenance.MEASURED));
         double read = inputs.derived(path + "." + PackBlend.READING, blend.reading());
-        return PackInverse.of(pack, blend.resistance(pack.resistance(medium), read)).mediumResistance();
+        return PackInverse.of(pack, blend.resistance(pack.resistance(medium), read))
+                .mediumResistance();
     }
 
     private static MediumBuilder.Resistance nothingKnown() {

@@ -141,8 +141,7 @@ final class MediumBuilder {
      *     the whole filter: that part follows the geometry and cancels in the pack
      * @param sheet evidence for the sheet alone, where there are tests of the whole filter beside it
      */
-    record Resistance(
-            EvidenceCombination combination, double ownLnSigma, Optional<EvidenceCombination> sheet) {}
+    record Resistance(EvidenceCombination combination, double ownLnSigma, Optional<EvidenceCombination> sheet) {}
 
     /** All evidence put together; empty if the sheet has none and names no family. */
     Optional<Resistance> resistance(Optional<Measured> basisWeight, Optional<Measured> thickness, PackModel pack) {

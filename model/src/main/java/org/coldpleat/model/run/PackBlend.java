@@ -39,7 +39,8 @@ record PackBlend(double share, Measured reading) {
                             Kind.LAMINAR_RESISTANCE, rig.packResistance(), rig.lnSigma(), Provenance.MEASURED)));
             geometry = Math.max(geometry, rig.geometryLnSigma());
         }
-        Measured read = ValueCombination.combine(Kind.LAMINAR_RESISTANCE, members).value();
+        Measured read =
+                ValueCombination.combine(Kind.LAMINAR_RESISTANCE, members).value();
         double computed = pack.resistance(sheet.median());
         double slope = Math.log(pack.resistance(sheet.median() * 1.01) / computed) / Math.log(1.01);
         double ahead = Math.pow(slope * sheet.lnSigma(), 2) + geometry * geometry;
