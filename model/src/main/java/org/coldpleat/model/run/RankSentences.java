@@ -63,7 +63,7 @@ final class RankSentences {
         }
     }
 
-    private static List<String> reasonValues(String code, BuiltCandidate one, BuiltCandidate other) {
+    static List<String> reasonValues(String code, BuiltCandidate one, BuiltCandidate other) {
         return switch (code) {
             case "area" ->
                 List.of(

@@ -97,6 +97,38 @@ public final class Simulation {
         return MapWriter.map(resolved, position(resolved, candidate));
     }
 
+    /** True if the case says how the engine is started, so that {@link #coldStart} can be asked for. */
+    public static boolean hasStart(ResolvedCase resolved) {
+        return resolved.document().root().has("start");
+    }
+
+    /** Names of the schedules of a case; none without a start. */
+    public static List<String> schedules(ResolvedCase resolved) {
+        return resolved.document().root().section("start").stream()
+                .flatMap(start -> start.sections("schedules").stream())
+                .map(schedule -> schedule.text("name").orElse(""))
+                .toList();
+    }
+
+    /**
+     * A cold start in time.
+     *
+     * @throws IllegalArgumentException if the case has no start, candidate, schedule or state of that name, or it would
+     *     begin hot
+     */
+    public static ColdStart coldStart(ResolvedCase resolved, ColdStartRequest request) {
+        return new Starter(resolved, request).run();
+    }
+
+    /**
+     * The same start from the coldest temperature of the case upward, everything soaked through.
+     *
+     * @throws IllegalArgumentException as {@link #coldStart}, or if the case has a logged oil temperature
+     */
+    public static ColdStartSweep coldStartSweep(ResolvedCase resolved, ColdStartRequest request) {
+        return new Starter(resolved, request).sweep();
+    }
+
     /**
      * The chain behind a number of a candidate.
      *

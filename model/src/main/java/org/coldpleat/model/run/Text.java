@@ -59,6 +59,24 @@ final class Text {
         return format("%.1f L/min", flow * 6e4);
     }
 
+    static String liters(double volume) {
+        double liters = 1e3 * volume;
+        return liters != 0 && Math.abs(liters) < 0.1
+                ? format("%.3g mL", 1e3 * liters)
+                : format(Math.abs(liters) < 10 ? "%.2f L" : "%.1f L", liters);
+    }
+
+    /** A time as people say it: seconds, then minutes and seconds, then hours and minutes. */
+    static String duration(double seconds) {
+        if (seconds < 59.5) {
+            return seconds < 9.95 ? format("%.1f s", seconds) : format("%.0f s", seconds);
+        }
+        long whole = Math.round(seconds);
+        return whole < 3600
+                ? format("%d min %02d s", whole / 60, whole % 60)
+                : format("%d h %02d min", whole / 3600, whole % 3600 / 60);
+    }
+
     private static String format(String pattern, Object... values) {
         return String.format(Locale.ROOT, pattern, values);
     }

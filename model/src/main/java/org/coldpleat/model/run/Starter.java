@@ -1,0 +1,146 @@
+package org.coldpleat.model.run;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import org.coldpleat.model.coldstart.StartSweep;
+import org.coldpleat.model.coldstart.StartUpResult;
+import org.coldpleat.model.filter.FilterPart;
+import org.coldpleat.model.oil.OilNotices;
+import org.coldpleat.shared.notice.Notice;
+import org.coldpleat.shared.notice.Severity;
+
+/** Computes starts and sweeps of starts of a case. */
+final class Starter {
+    private static final double SWEEP_STEP = 2.5;
+    /** A swept start this close to the hot temperature is no cold start any more [K]. */
+    private static final double BELOW_HOT = 5;
+    /** Warmest swept start [K]: 50 degrees C. */
+    private static final double WARMEST_START = 323.15;
+
+    private final ResolvedCase resolved;
+    private final StartPlan plan;
+    private final int[] positions;
+
+    Starter(ResolvedCase resolved, ColdStartRequest request) {
+        this.resolved = resolved;
+        plan = new StartPlan(resolved, request);
+        positions = request.candidate()
+                .map(name -> new int[] {
+                    resolved.positionOf(name)
+                            .orElseThrow(() -> new IllegalArgumentException(
+                                    "no candidate " + name + " in " + resolved.candidateNames()))
+                })
+                .orElseGet(
+                        () -> IntStream.range(0, resolved.candidates().size()).toArray());
+    }
+
+    ColdStart run() {
+        Variants variants = new Variants(resolved);
+        StartModel model = plan.model();
+        if (model.from() >= model.hot()) {
+            throw new IllegalArgumentException("from " + Text.celsius(model.from())
+                    + " must be colder than the stated hot temperature " + Text.celsius(model.hot()));
+        }
+        List<ColdStartCandidate> candidates = IntStream.of(positions)
+                .parallel()
+                .mapToObj(position -> new StartBands(resolved, variants, plan, position).candidate())
+                .toList();
+        return new ColdStart(
+                resolved.title(),
+                resolved.document().root().flag("invented").orElse(false),
+                resolved.document().digest(),
+                plan.name(),
+                plan.phases(model).stream()
+                        .map(phase -> new ColdStart.Phase(
+                                phase.state(), phase.speed(), phase.duration(), phase.toMetal(), phase.toOil()))
+                        .toList(),
+                model.from(),
+                model.ambient(),
+                model.hot(),
+                model.trace().isPresent(),
+                candidates,
+                StartSentences.of(resolved, plan, candidates),
+                assumptions(),
+                notices(candidates));
+    }
+
+    ColdStartSweep sweep() {
+        StartModel model = plan.model();
+        if (model.trace().isPresent()) {
+            throw new IllegalArgumentException("a logged oil temperature is one start; it cannot be swept");
+        }
+        double warmest = Math.min(Math.min(resolved.to(), WARMEST_START), model.hot() - BELOW_HOT);
+        double[] temperatures = DoubleStream.iterate(resolved.from(), at -> at <= warmest, at -> at + SWEEP_STEP)
+                .toArray();
+        List<ColdStartSweep.Candidate> candidates = new ArrayList<>();
+        for (int position : positions) {
+            BuiltCandidate built = resolved.candidates().get(position);
+            candidates.add(new ColdStartSweep.Candidate(
+                    built.name(), StartSweep.of(plan.spec(resolved.shared(), built, position, model), temperatures)));
+        }
+        return new ColdStartSweep(
+                resolved.title(),
+                resolved.document().root().flag("invented").orElse(false),
+                resolved.document().digest(),
+                plan.name(),
+                candidates);
+    }
+
+    private List<Assumption> assumptions() {
+        Map<String, Assumption> all = new LinkedHashMap<>();
+        plan.assumptions().forEach(one -> all.putIfAbsent(one.path(), one));
+        resolved.assumptions().stream()
+                .filter(one -> one.candidate() < 0
+                        || IntStream.of(positions).anyMatch(position -> position == one.candidate()))
+                .forEach(one -> all.putIfAbsent(one.path(), one));
+        return List.copyOf(all.values());
+    }
+
+    private List<Notice> notices(List<ColdStartCandidate> candidates) {
+        Set<Notice> notices = new LinkedHashSet<>(resolved.oilNotices());
+        double coldest = Math.min(plan.model().from(), resolved.coldestNamed());
+        notices.addAll(OilNotices.at(resolved.shared().oil().oil(), coldest));
+        notices.addAll(plan.built().notices());
+        candidates.forEach(one -> one.start().notices().stream()
+                .map(notice -> new Notice(notice.code(), notice.severity(), one.name(), notice.values()))
+                .forEach(notices::add));
+        if (plan.model().trace().isPresent()) {
+            notices.add(Notice.of("start.traceRules", Severity.INFO, "start"));
+        }
+        greatest(candidates, notices);
+        notices.add(Notice.of("start.scope", Severity.INFO, ""));
+        notices.add(Notice.of("caution.specification", Severity.CAUTION, ""));
+        List<Notice> ordered = new ArrayList<>(notices);
+        ordered.sort(Comparator.comparing(Notice::severity));
+        return ordered;
+    }
+
+    /** What the most loaded medium must bear. */
+    private static void greatest(List<ColdStartCandidate> candidates, Set<Notice> notices) {
+        ColdStartCandidate worst = null;
+        double most = 0;
+        for (ColdStartCandidate one : candidates) {
+            double peak = pack(one.start());
+            if (one.start().status().isAnswer() && peak > most) {
+                most = peak;
+                worst = one;
+            }
+        }
+        if (worst != null) {
+            notices.add(Notice.of("start.elementCollapse", Severity.CAUTION, worst.name(), Text.kilopascals(most)));
+        }
+    }
+
+    private static double pack(StartUpResult start) {
+        return start.partPeaks().containsKey(FilterPart.PLEAT_PACK)
+                ? start.partPeaks().get(FilterPart.PLEAT_PACK).value()
+                : 0;
+    }
+}
