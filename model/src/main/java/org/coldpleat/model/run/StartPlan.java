@@ -79,8 +79,8 @@ final class StartPlan {
 
     /** The start with some of its unknowns moved: path to value [SI]. */
     StartModel moving(Map<String, Double> moved) {
-        return withRequest(
-                StartBuilder.start(resolved, Inputs.shared().moving(moved, Map.of())).model());
+        return withRequest(StartBuilder.start(resolved, Inputs.shared().moving(moved, Map.of()))
+                .model());
     }
 
     private StartModel withRequest(StartModel model) {
