@@ -11,16 +11,18 @@ import org.coldpleat.model.valve.SpringValve;
  * @param pressureDifference what its faces see [Pa]; without a valve, what one there would see
  * @param openingPressure [Pa]; infinite without a valve
  * @param fullLiftPressure at which the lid reaches its stop [Pa]; infinite without a valve
+ * @param liftShare lift over the largest lift [0..1]; 0 without a valve
  */
 public record ValveState(
-        boolean present, double flowRate, double pressureDifference, double openingPressure, double fullLiftPressure) {
+        boolean present, double flowRate, double pressureDifference, double openingPressure, double fullLiftPressure, double liftShare) {
     static ValveState of(Optional<SpringValve> valve, double flowRate, double pressureDifference) {
         return new ValveState(
                 valve.isPresent(),
                 flowRate,
                 pressureDifference,
                 valve.map(SpringValve::openingPressure).orElse(Double.POSITIVE_INFINITY),
-                valve.map(SpringValve::fullLiftPressure).orElse(Double.POSITIVE_INFINITY));
+                valve.map(SpringValve::fullLiftPressure).orElse(Double.POSITIVE_INFINITY),
+                valve.map(one -> one.lift(pressureDifference) / one.maximumLift()).orElse(0.0));
     }
 
     /** Whether the difference exceeds the opening pressure. */

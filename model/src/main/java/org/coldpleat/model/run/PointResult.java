@@ -60,8 +60,10 @@ public record PointResult(
      * @param share that flow over the filter flow [1]
      * @param pressureDrop what the faces of the valve see [Pa]
      * @param openingPressure [Pa]
+     * @param liftShare lift of that valve over its largest lift [0..1]
      */
-    public record Bypass(boolean open, double flow, double share, double pressureDrop, double openingPressure) {}
+    public record Bypass(
+            boolean open, double flow, double share, double pressureDrop, double openingPressure, double liftShare) {}
 
     /**
      * Oil at the temperature of the point.

@@ -70,7 +70,8 @@ final class PointWriter {
                 filter.bypassFlow(),
                 filter.bypassShare(),
                 leading.pressureDifference(),
-                leading.openingPressure()));
+                leading.openingPressure(),
+                leading.liftShare()));
     }
 
     private static PointResult.EnginePoint engine(OperatingPoint point) {

@@ -275,7 +275,8 @@ public final class FixtureCase {
                                 share(c, kelvin, flow) * flow,
                                 share(c, kelvin, flow),
                                 drop,
-                                OPENING[c])),
+                                OPENING[c],
+                                share(c, kelvin, flow))),
                 new PointResult.OilPoint(viscosity(kelvin) / 880, viscosity(kelvin), 880),
                 engine
                         ? Optional.of(new PointResult.EnginePoint(5e5, 3.4e5, 2.4e-4, 0.4e-4, 2e-4, kelvin + 14))
