@@ -11,12 +11,15 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.function.BiConsumer;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.apache.batik.util.SVGConstants;
+import org.coldpleat.ui.chart.cutaway.CutawayDrawing;
+import org.coldpleat.ui.chart.cutaway.CutawayPainter;
 import org.jfree.chart.JFreeChart;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -42,7 +45,7 @@ public final class ChartFiles {
      * @throws IOException if the file cannot be written
      */
     public static void writeSvg(JFreeChart chart, Path file, String description) throws IOException {
-        String svg = svg(chart, description);
+        String svg = svg(picture(chart), title(chart), description);
         put(file, part -> Files.writeString(part, svg, StandardCharsets.UTF_8));
     }
 
@@ -54,11 +57,46 @@ public final class ChartFiles {
      * @throws IOException if the file cannot be written
      */
     public static void writePng(JFreeChart chart, Path file) throws IOException {
+        png(picture(chart), file);
+    }
+
+    /**
+     * Writes a cutaway drawing as a scalable picture.
+     *
+     * @throws IOException if the file cannot be written
+     */
+    public static void writeSvg(CutawayDrawing drawing, Path file) throws IOException {
+        String svg = svg(picture(drawing), drawing.title(), CutawayPainter.description(drawing));
+        put(file, part -> Files.writeString(part, svg, StandardCharsets.UTF_8));
+    }
+
+    /**
+     * Writes a cutaway drawing in pixels, two to a point.
+     *
+     * @throws IOException if the file cannot be written
+     */
+    public static void writePng(CutawayDrawing drawing, Path file) throws IOException {
+        png(picture(drawing), file);
+    }
+
+    private static BiConsumer<Graphics2D, Rectangle2D> picture(JFreeChart chart) {
+        return chart::draw;
+    }
+
+    private static BiConsumer<Graphics2D, Rectangle2D> picture(CutawayDrawing drawing) {
+        return (g2, area) -> CutawayPainter.paint(drawing, g2, area);
+    }
+
+    private static String title(JFreeChart chart) {
+        return chart.getTitle() == null ? "" : chart.getTitle().getText();
+    }
+
+    private static void png(BiConsumer<Graphics2D, Rectangle2D> picture, Path file) throws IOException {
         BufferedImage image = new BufferedImage(PNG_SCALE * WIDTH, PNG_SCALE * HEIGHT, BufferedImage.TYPE_INT_RGB);
         Graphics2D g2 = image.createGraphics();
         try {
             g2.scale(PNG_SCALE, PNG_SCALE);
-            chart.draw(g2, new Rectangle2D.Double(0, 0, WIDTH, HEIGHT));
+            picture.accept(g2, new Rectangle2D.Double(0, 0, WIDTH, HEIGHT));
         } finally {
             g2.dispose();
         }
@@ -71,16 +109,25 @@ public final class ChartFiles {
 
     /** The chart as SVG text with title and description. */
     static String svg(JFreeChart chart, String description) throws IOException {
+        return svg(picture(chart), title(chart), description);
+    }
+
+    /** The drawing as SVG text with title and description. */
+    static String svg(CutawayDrawing drawing) throws IOException {
+        return svg(picture(drawing), drawing.title(), CutawayPainter.description(drawing));
+    }
+
+    private static String svg(BiConsumer<Graphics2D, Rectangle2D> picture, String title, String description)
+            throws IOException {
         Document document = emptyDocument();
         SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
         context.setComment(" ");
         SVGGraphics2D g2 = new SVGGraphics2D(context, false);
         g2.setSVGCanvasSize(new Dimension(WIDTH, HEIGHT));
-        chart.draw(g2, new Rectangle2D.Double(0, 0, WIDTH, HEIGHT));
+        picture.accept(g2, new Rectangle2D.Double(0, 0, WIDTH, HEIGHT));
         Element root = g2.getRoot();
         root.setAttributeNS(null, SVGConstants.SVG_VIEW_BOX_ATTRIBUTE, "0 0 " + WIDTH + " " + HEIGHT);
         root.setAttributeNS(null, "role", "img");
-        String title = chart.getTitle() == null ? "" : chart.getTitle().getText();
         prepend(root, SVGConstants.SVG_DESC_TAG, description);
         prepend(root, SVGConstants.SVG_TITLE_TAG, title);
         StringWriter text = new StringWriter();

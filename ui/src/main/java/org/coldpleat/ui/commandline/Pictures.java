@@ -9,8 +9,10 @@ import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.EvidenceReport;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.MultiPassReport;
+import org.coldpleat.model.run.PointResult;
 import org.coldpleat.model.run.ServiceResult;
 import org.coldpleat.model.run.TestReport;
+import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.ui.chart.ChartFiles;
 import org.coldpleat.ui.chart.ResidualChart;
 import org.coldpleat.ui.chart.RunCharts;
@@ -19,6 +21,8 @@ import org.coldpleat.ui.chart.ShareGrid;
 import org.coldpleat.ui.chart.ShareMapChart;
 import org.coldpleat.ui.chart.StateSheet;
 import org.coldpleat.ui.chart.TemperatureCharts;
+import org.coldpleat.ui.chart.cutaway.Cutaway;
+import org.coldpleat.ui.chart.cutaway.CutawayDrawing;
 import org.jfree.chart.JFreeChart;
 
 /** Writes the pictures of a run into a folder. Loaded only when pictures are asked for. */
@@ -96,6 +100,23 @@ final class Pictures {
                         "residuals-" + fileName(report.candidate()),
                         console);
             }
+        }
+    }
+
+    /** One picture: the candidate cut open, as it stands at the point. */
+    static void ofPoint(Section sheet, PointResult point, Path folder, Console console) {
+        CutawayDrawing drawing = Cutaway.of(sheet, point, point.flow());
+        String name = "cutaway-" + fileName(point.candidate());
+        try {
+            Files.createDirectories(folder);
+            Path svg = folder.resolve(name + ".svg");
+            Path png = folder.resolve(name + ".png");
+            ChartFiles.writeSvg(drawing, svg);
+            ChartFiles.writePng(drawing, png);
+            console.message(Texts.get("plots.written", svg));
+            console.message(Texts.get("plots.written", png));
+        } catch (IOException e) {
+            throw new Stop(ExitCode.FAILURE, Texts.get("error.plots", e));
         }
     }
 

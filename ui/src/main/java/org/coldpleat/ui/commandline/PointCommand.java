@@ -1,5 +1,6 @@
 package org.coldpleat.ui.commandline;
 
+import java.nio.file.Path;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.coldpleat.model.run.PointResult;
@@ -56,6 +57,9 @@ final class PointCommand implements Callable<Integer> {
     @Option(names = "--units", paramLabel = "UNITS", descriptionKey = "units", defaultValue = "metric")
     private UnitSystem units;
 
+    @Option(names = "--plots", paramLabel = "DIR", descriptionKey = "plots")
+    private Path plots;
+
     PointCommand(CaseService service, Console console) {
         this.service = service;
         this.console = console;
@@ -64,12 +68,20 @@ final class PointCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         double kelvin = ValueArgument.temperature("--temperature", temperature);
-        PointResult point = drive.state != null ? atState(kelvin) : atFlow(kelvin);
+        double flow = drive.flow == null ? 0 : ValueArgument.positive("--flow", drive.flow, Kind.FLOW_RATE);
+        OpenedCase opened = caseFile.open(service, console);
+        CaseArgument.requireCandidate(opened, candidate);
+        PointResult point = drive.state != null
+                ? atState(opened, kelvin)
+                : service.pointAtFlow(opened, candidate, flow, kelvin);
         console.result(
                 switch (format) {
                     case TEXT -> PointText.of(point, units);
                     case JSON -> PointJson.of(point);
                 });
+        if (plots != null) {
+            opened.sheet(candidate).ifPresent(sheet -> Pictures.ofPoint(sheet, point, plots, console));
+        }
         if (!ANSWERS.contains(point.status())) {
             throw new Stop(
                     ExitCode.NO_ANSWER,
@@ -78,16 +90,7 @@ final class PointCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    private PointResult atFlow(double kelvin) {
-        double flow = ValueArgument.positive("--flow", drive.flow, Kind.FLOW_RATE);
-        OpenedCase opened = caseFile.open(service, console);
-        CaseArgument.requireCandidate(opened, candidate);
-        return service.pointAtFlow(opened, candidate, flow, kelvin);
-    }
-
-    private PointResult atState(double kelvin) {
-        OpenedCase opened = caseFile.open(service, console);
-        CaseArgument.requireCandidate(opened, candidate);
+    private PointResult atState(OpenedCase opened, double kelvin) {
         CaseArgument.requireState(opened, drive.state);
         return service.point(opened, candidate, drive.state, kelvin);
     }

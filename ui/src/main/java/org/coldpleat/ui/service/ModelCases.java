@@ -18,6 +18,7 @@ import org.coldpleat.model.run.ResolvedCase;
 import org.coldpleat.model.run.ServiceResult;
 import org.coldpleat.model.run.Simulation;
 import org.coldpleat.model.run.TestPlan;
+import org.coldpleat.shared.casefile.CaseDocument;
 import org.coldpleat.shared.casefile.CaseProblem;
 import org.coldpleat.shared.casefile.CaseReader;
 import org.coldpleat.shared.casefile.CaseReading;
@@ -54,6 +55,11 @@ final class ModelCases {
     }
 
     private record ModelRuns(ResolvedCase resolved) implements Runs {
+        @Override
+        public Optional<CaseDocument> document() {
+            return Optional.of(resolved.document());
+        }
+
         @Override
         public Comparison compare() {
             return Simulation.compare(resolved);

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.quantity.Measured;
 
 /** A case that was read and resolved without problems. Immutable; hand it back to {@link CaseService} to run it. */
@@ -57,6 +59,14 @@ public final class OpenedCase {
      */
     public Map<String, Measured> understood() {
         return understood;
+    }
+
+    /** The bench sheet of a candidate as written; empty if there is no such candidate or the case came from no file. */
+    public Optional<Section> sheet(String candidate) {
+        return runs.document()
+                .flatMap(document -> document.root().sections("candidates").stream()
+                        .filter(section -> section.text("name").orElse("").equals(candidate))
+                        .findFirst());
     }
 
     Runs runs() {

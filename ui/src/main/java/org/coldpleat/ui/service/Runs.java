@@ -11,9 +11,15 @@ import org.coldpleat.model.run.MultiPassReport;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.model.run.ServiceResult;
 import org.coldpleat.model.run.TestPlan;
+import org.coldpleat.shared.casefile.CaseDocument;
 
 /** The runs of one opened case; the seam at which a test puts results of its own. */
 interface Runs {
+    /** The case as written; empty if it came from no file. */
+    default Optional<CaseDocument> document() {
+        return Optional.empty();
+    }
+
     Comparison compare();
 
     PointResult point(String candidate, String state, double temperature);

@@ -1,0 +1,227 @@
+package org.coldpleat.ui.chart.cutaway;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.coldpleat.model.run.PointResult;
+import org.coldpleat.shared.casefile.Section;
+
+/** Draws a candidate cut open, to scale from its own bench sheet, as it stands at one operating point. */
+public final class Cutaway {
+    private static final double LEFT = 64;
+    private static final double BETWEEN = 70;
+    private static final double TOP = 9;
+    private static final double ROW = 6.2;
+    private static final double NEAR_ROOM = 40;
+
+    private Cutaway() {}
+
+    /**
+     * The drawing of one candidate.
+     *
+     * @param candidate section of the candidate in the case file
+     * @param point operating point of that candidate
+     * @param fullFlow flow whose stream fills the room between can and element [m3/s]; that of the point if smaller
+     */
+    public static CutawayDrawing of(Section candidate, PointResult point, double fullFlow) {
+        CutawaySheet sheet = CutawaySheet.of(candidate);
+        Pressures pressures = Pressures.of(point);
+        Pen pen = new Pen();
+        double diameter = sheet.canDiameter().value();
+        double cx = LEFT + diameter / 2;
+        SideSection side = new SideSection(sheet, point, pressures, pen, cx, TOP);
+        side.draw();
+        new Streams(sheet, side, pressures, pen, point, Math.max(fullFlow, point.flow())).draw();
+        double acrossX = LEFT + diameter + BETWEEN + diameter / 2;
+        CrossSection cross = new CrossSection(sheet, pressures, pen);
+        cross.draw(acrossX, TOP + diameter / 2);
+        double nearY = TOP + diameter + 7 + NEAR_ROOM;
+        cross.drawNear(acrossX, nearY);
+
+        List<Label> labels = new ArrayList<>();
+        labels.add(heading(CutawayTexts.get("heading.side"), cx));
+        labels.add(heading(CutawayTexts.get("heading.cross"), acrossX));
+        labels.add(new Label(
+                pleats(sheet), acrossX, TOP + diameter + 4, Label.Side.HEADING, Double.NaN, 0, sheet.pleatCount().measured()));
+        spread(labels, left(sheet, side), LEFT - 5, Label.Side.ENDING);
+        spread(labels, right(sheet, side, point), LEFT + diameter + 5, Label.Side.BEGINNING);
+
+        List<String> notes = new ArrayList<>();
+        notes.add(CutawayTexts.get("note.custom"));
+        if (cross.legsBend()) {
+            notes.add(CutawayTexts.get("note.bent"));
+        }
+        double height = Math.max(side.bottom + 14, nearY + 2);
+        return new CutawayDrawing(
+                CutawayTexts.get("title", sheet.name()),
+                subtitle(point),
+                LEFT + diameter + BETWEEN + diameter + 4,
+                height,
+                pen.pieces(),
+                labels,
+                point.pressureDrop(),
+                notes);
+    }
+
+    private static Label heading(String words, double x) {
+        return new Label(words, x, TOP - 5, Label.Side.HEADING, Double.NaN, 0, true);
+    }
+
+    private static String subtitle(PointResult point) {
+        String share = point.bypass()
+                .map(bypass -> bypass.open()
+                        ? CutawayTexts.get("bypass.open", number(100 * bypass.share()))
+                        : CutawayTexts.get("bypass.shut"))
+                .orElse(CutawayTexts.get("bypass.none"));
+        return CutawayTexts.get(
+                "subtitle",
+                point.state(),
+                number(point.temperature() - 273.15),
+                number(60000 * point.flow()),
+                number(point.pressureDrop() / 1000),
+                share);
+    }
+
+    private static String pleats(CutawaySheet sheet) {
+        if (!sheet.pleatCount().measured()) {
+            return CutawayTexts.get("pleats.unknown");
+        }
+        String count = number(sheet.pleatCount().rounded());
+        if (!sheet.thickness().measured()) {
+            return CutawayTexts.get("pleats.noThickness", count);
+        }
+        double gap = sheet.gapAtCore();
+        String thickness = number(sheet.thickness().value());
+        return gap <= 0.1 * sheet.thickness().value()
+                ? CutawayTexts.get("pleats.touch", count, thickness)
+                : CutawayTexts.get("pleats.apart", count, thickness, number(gap));
+    }
+
+    /** Something named beside the drawing: its words, and where the line to it ends. */
+    private record Target(String text, double x, double y, boolean measured) {}
+
+    private static List<Target> left(CutawaySheet sheet, SideSection side) {
+        List<Target> all = new ArrayList<>();
+        double r = sheet.canDiameter().half();
+        all.add(named(
+                "can",
+                side.cx - 0.8 * r,
+                side.top + 2,
+                sheet.canDiameter(),
+                Optional.of(sheet.canLength())));
+        double gap = sheet.canInside().half() - sheet.elementOutside().half();
+        boolean known = sheet.canDiameter().measured() && sheet.elementOutside().measured();
+        all.add(named(
+                "annulus",
+                side.cx - sheet.canInside().half() + gap / 2,
+                side.elementTop + 0.25 * sheet.elementLength().value(),
+                new Measure(gap, known),
+                Optional.empty()));
+        double pack = (sheet.elementOutside().half() + sheet.elementInside().half()) / 2;
+        all.add(named(
+                "pack",
+                side.cx - pack,
+                side.elementTop + 0.45 * sheet.elementLength().value(),
+                sheet.elementOutside(),
+                Optional.of(sheet.elementLength())));
+        if (sheet.flapPresent()) {
+            all.add(named(
+                    "flap",
+                    side.cx - sheet.flapLip().half() + 1,
+                    side.plateTop - 1.6,
+                    sheet.flapLip(),
+                    Optional.empty()));
+        } else {
+            all.add(new Target(CutawayTexts.get("label.noFlap"), side.cx - side.holeRadius, side.plateTop - 1, true));
+        }
+        all.add(named(
+                "inlet",
+                side.cx - side.holeRadius,
+                side.bottom - 1,
+                sheet.inletCount(),
+                Optional.of(sheet.inletDiameter())));
+        all.add(named(
+                "gasket",
+                side.cx - sheet.gasketOutside().half() + 1,
+                side.bottom + sheet.gasketThickness().half(),
+                sheet.gasketThickness(),
+                Optional.empty()));
+        return all;
+    }
+
+    private static List<Target> right(CutawaySheet sheet, SideSection side, PointResult point) {
+        List<Target> all = new ArrayList<>();
+        double wall = sheet.tubeInside().half();
+        double middle = side.elementTop + 0.55 * sheet.elementLength().value();
+        if (sheet.louverCount().measured()) {
+            all.add(named("louvers", side.cx + wall, middle, sheet.louverCount(), Optional.of(sheet.louverLength())));
+        } else {
+            all.add(named("holes", side.cx + wall, middle, sheet.holeCount(), Optional.of(sheet.holeDiameter())));
+        }
+        all.add(named(
+                "outlet",
+                side.cx + sheet.outletDiameter().half() - 1,
+                side.bottom - 1,
+                sheet.outletDiameter(),
+                Optional.empty()));
+        all.add(valve(sheet, side, point));
+        return all;
+    }
+
+    private static Target valve(CutawaySheet sheet, SideSection side, PointResult point) {
+        boolean dome = sheet.bypassPosition().equals("dome");
+        double y = dome ? side.elementTop + 1 : side.elementBottom - 1;
+        double x = side.cx + (dome ? sheet.seat().half() : side.ringRadius() + 1);
+        if (sheet.bypassPosition().equals("block")) {
+            return new Target(CutawayTexts.get("label.valve.block"), side.cx + 4, side.bottom + 12, true);
+        }
+        if (point.bypass().isEmpty() || !sheet.isValveInside()) {
+            return new Target(CutawayTexts.get("label.valve.none"), side.cx + 8, side.elementTop, true);
+        }
+        String key = point.bypass().get().open() ? "label.valve.open" : "label.valve.shut";
+        String unknown = sheet.largestLift().measured() && sheet.seat().measured() ? "" : " - " + CutawayTexts.get("unknown");
+        return new Target(
+                CutawayTexts.get(
+                                key,
+                                String.format(Locale.ROOT, "%.2f", side.lift),
+                                number(sheet.largestLift().value()))
+                        + unknown,
+                x,
+                y,
+                unknown.isEmpty());
+    }
+
+    private static Target named(String part, double x, double y, Measure first, Optional<Measure> second) {
+        boolean known = first.measured() && second.map(Measure::measured).orElse(true);
+        String text = known
+                ? CutawayTexts.get(
+                        "label." + part,
+                        number(first.value()),
+                        second.map(measure -> number(measure.value())).orElse(""))
+                : CutawayTexts.get("name." + part) + ": " + CutawayTexts.get("unknown");
+        return new Target(text, x, y, known);
+    }
+
+    /** Puts the words in a column, in the order of what they name, no two on one row. */
+    private static void spread(List<Label> labels, List<Target> targets, double x, Label.Side side) {
+        double free = 0;
+        for (Target target :
+                targets.stream().sorted(Comparator.comparingDouble(Target::y)).toList()) {
+            double y = Math.max(target.y(), free);
+            labels.add(new Label(target.text(), x, y, side, target.x(), target.y(), target.measured()));
+            free = y + ROW;
+        }
+    }
+
+    static String number(double value) {
+        if (!Double.isFinite(value)) {
+            return CutawayTexts.get("unknown");
+        }
+        return new java.math.BigDecimal(value)
+                .round(new java.math.MathContext(3, java.math.RoundingMode.HALF_EVEN))
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+}
