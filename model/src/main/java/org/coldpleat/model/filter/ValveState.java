@@ -14,7 +14,12 @@ import org.coldpleat.model.valve.SpringValve;
  * @param liftShare lift over the largest lift [0..1]; 0 without a valve
  */
 public record ValveState(
-        boolean present, double flowRate, double pressureDifference, double openingPressure, double fullLiftPressure, double liftShare) {
+        boolean present,
+        double flowRate,
+        double pressureDifference,
+        double openingPressure,
+        double fullLiftPressure,
+        double liftShare) {
     static ValveState of(Optional<SpringValve> valve, double flowRate, double pressureDifference) {
         return new ValveState(
                 valve.isPresent(),
@@ -22,7 +27,8 @@ public record ValveState(
                 pressureDifference,
                 valve.map(SpringValve::openingPressure).orElse(Double.POSITIVE_INFINITY),
                 valve.map(SpringValve::fullLiftPressure).orElse(Double.POSITIVE_INFINITY),
-                valve.map(one -> one.lift(pressureDifference) / one.maximumLift()).orElse(0.0));
+                valve.map(one -> one.lift(pressureDifference) / one.maximumLift())
+                        .orElse(0.0));
     }
 
     /** Whether the difference exceeds the opening pressure. */

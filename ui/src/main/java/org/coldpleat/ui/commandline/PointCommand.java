@@ -71,9 +71,8 @@ final class PointCommand implements Callable<Integer> {
         double flow = drive.flow == null ? 0 : ValueArgument.positive("--flow", drive.flow, Kind.FLOW_RATE);
         OpenedCase opened = caseFile.open(service, console);
         CaseArgument.requireCandidate(opened, candidate);
-        PointResult point = drive.state != null
-                ? atState(opened, kelvin)
-                : service.pointAtFlow(opened, candidate, flow, kelvin);
+        PointResult point =
+                drive.state != null ? atState(opened, kelvin) : service.pointAtFlow(opened, candidate, flow, kelvin);
         console.result(
                 switch (format) {
                     case TEXT -> PointText.of(point, units);

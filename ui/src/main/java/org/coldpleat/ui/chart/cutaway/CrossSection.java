@@ -37,11 +37,32 @@ final class CrossSection {
 
     void draw(double cx, double cy) {
         boolean can = sheet.canDiameter().measured();
-        pen.oval(Role.CAN, can, 0, cx, cy, sheet.canDiameter().half(), sheet.canDiameter().half());
-        pen.oval(Role.OIL, true, pressures.dirty(), cx, cy, sheet.canInside().half(), sheet.canInside().half());
+        pen.oval(
+                Role.CAN,
+                can,
+                0,
+                cx,
+                cy,
+                sheet.canDiameter().half(),
+                sheet.canDiameter().half());
+        pen.oval(
+                Role.OIL,
+                true,
+                pressures.dirty(),
+                cx,
+                cy,
+                sheet.canInside().half(),
+                sheet.canInside().half());
         double core = sheet.elementInside().half();
         if (!sheet.pleatCount().measured()) {
-            pen.oval(Role.MEDIUM, false, 0, cx, cy, sheet.elementOutside().half(), sheet.elementOutside().half());
+            pen.oval(
+                    Role.MEDIUM,
+                    false,
+                    0,
+                    cx,
+                    cy,
+                    sheet.elementOutside().half(),
+                    sheet.elementOutside().half());
         }
         pen.oval(Role.OIL, true, pressures.behindMedium(), cx, cy, core, core);
         if (sheet.pleatCount().measured()) {
@@ -64,8 +85,14 @@ final class CrossSection {
             double radius = fold ? outer : inner;
             double turn = fold ? lean : 0;
             pen.line(
-                    Role.MEDIUM, known, 0, t, cx + radius * Math.sin(a + turn), cy - radius * Math.cos(a + turn),
-                    cx + radius * Math.sin(a + turn + step), cy - radius * Math.cos(a + turn + step));
+                    Role.MEDIUM,
+                    known,
+                    0,
+                    t,
+                    cx + radius * Math.sin(a + turn),
+                    cy - radius * Math.cos(a + turn),
+                    cx + radius * Math.sin(a + turn + step),
+                    cy - radius * Math.cos(a + turn + step));
         }
         for (int k = 0; k < legs; k++) {
             leg(cx, cy, k * step, 1, 1, cx, cy);

@@ -1,5 +1,8 @@
 package org.coldpleat.ui.chart.cutaway;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -10,8 +13,8 @@ import org.coldpleat.shared.casefile.Section;
 
 /** Draws a candidate cut open, to scale from its own bench sheet, as it stands at one operating point. */
 public final class Cutaway {
-    private static final double LEFT = 64;
-    private static final double BETWEEN = 70;
+    private static final double LEFT_OF_CAN = 0.95;
+    private static final double BETWEEN_CUTS = 1.08;
     private static final double TOP = 9;
     private static final double ROW = 6.2;
     private static final double NEAR_ROOM = 40;
@@ -30,23 +33,41 @@ public final class Cutaway {
         Pressures pressures = Pressures.of(point);
         Pen pen = new Pen();
         double diameter = sheet.canDiameter().value();
-        double cx = LEFT + diameter / 2;
+        double start = LEFT_OF_CAN * diameter;
+        double cx = start + diameter / 2;
         SideSection side = new SideSection(sheet, point, pressures, pen, cx, TOP);
         side.draw();
         new Streams(sheet, side, pressures, pen, point, Math.max(fullFlow, point.flow())).draw();
-        double acrossX = LEFT + diameter + BETWEEN + diameter / 2;
+        double end = start + diameter;
+        double acrossX = end + BETWEEN_CUTS * diameter + diameter / 2;
         CrossSection cross = new CrossSection(sheet, pressures, pen);
         cross.draw(acrossX, TOP + diameter / 2);
-        double nearY = TOP + diameter + 7 + NEAR_ROOM;
+        double nearY = TOP + diameter + 14 + NEAR_ROOM;
         cross.drawNear(acrossX, nearY);
 
         List<Label> labels = new ArrayList<>();
         labels.add(heading(CutawayTexts.get("heading.side"), cx));
         labels.add(heading(CutawayTexts.get("heading.cross"), acrossX));
         labels.add(new Label(
-                pleats(sheet), acrossX, TOP + diameter + 4, Label.Side.HEADING, Double.NaN, 0, sheet.pleatCount().measured()));
-        spread(labels, left(sheet, side), LEFT - 5, Label.Side.ENDING);
-        spread(labels, right(sheet, side, point), LEFT + diameter + 5, Label.Side.BEGINNING);
+                pleats(sheet),
+                acrossX,
+                TOP + diameter + 4,
+                Label.Side.HEADING,
+                Double.NaN,
+                0,
+                sheet.pleatCount().measured()));
+        if (sheet.pleatCount().measured()) {
+            labels.add(new Label(
+                    CutawayTexts.get("heading.near"),
+                    acrossX,
+                    TOP + diameter + 11,
+                    Label.Side.HEADING,
+                    Double.NaN,
+                    0,
+                    true));
+        }
+        spread(labels, left(sheet, side), start - 5, Label.Side.ENDING);
+        spread(labels, right(sheet, side, point), end + 5, Label.Side.BEGINNING);
 
         List<String> notes = new ArrayList<>();
         notes.add(CutawayTexts.get("note.custom"));
@@ -57,7 +78,7 @@ public final class Cutaway {
         return new CutawayDrawing(
                 CutawayTexts.get("title", sheet.name()),
                 subtitle(point),
-                LEFT + diameter + BETWEEN + diameter + 4,
+                acrossX + diameter / 2 + 8,
                 height,
                 pen.pieces(),
                 labels,
@@ -105,12 +126,7 @@ public final class Cutaway {
     private static List<Target> left(CutawaySheet sheet, SideSection side) {
         List<Target> all = new ArrayList<>();
         double r = sheet.canDiameter().half();
-        all.add(named(
-                "can",
-                side.cx - 0.8 * r,
-                side.top + 2,
-                sheet.canDiameter(),
-                Optional.of(sheet.canLength())));
+        all.add(named("outside", side.cx - 0.8 * r, side.top + 2, sheet.canDiameter(), Optional.of(sheet.canLength())));
         double gap = sheet.canInside().half() - sheet.elementOutside().half();
         boolean known = sheet.canDiameter().measured() && sheet.elementOutside().measured();
         all.add(named(
@@ -181,7 +197,8 @@ public final class Cutaway {
             return new Target(CutawayTexts.get("label.valve.none"), side.cx + 8, side.elementTop, true);
         }
         String key = point.bypass().get().open() ? "label.valve.open" : "label.valve.shut";
-        String unknown = sheet.largestLift().measured() && sheet.seat().measured() ? "" : " - " + CutawayTexts.get("unknown");
+        String unknown =
+                sheet.largestLift().measured() && sheet.seat().measured() ? "" : " - " + CutawayTexts.get("unknown");
         return new Target(
                 CutawayTexts.get(
                                 key,
@@ -219,8 +236,8 @@ public final class Cutaway {
         if (!Double.isFinite(value)) {
             return CutawayTexts.get("unknown");
         }
-        return new java.math.BigDecimal(value)
-                .round(new java.math.MathContext(3, java.math.RoundingMode.HALF_EVEN))
+        return new BigDecimal(value)
+                .round(new MathContext(3, RoundingMode.HALF_EVEN))
                 .stripTrailingZeros()
                 .toPlainString();
     }

@@ -49,8 +49,7 @@ public final class CutawayPainter {
         g2.scale(fit, fit);
         words(g2, drawing.title(), TITLE, INK, WIDTH / 2.0, 34, 0.5);
         words(g2, drawing.subtitle(), PLAIN, INK, WIDTH / 2.0, 60, 0.5);
-        double scale = Math.min(
-                (WIDTH - 2.0 * MARGIN) / drawing.width(), (HEIGHT - HEAD - FOOT) / drawing.height());
+        double scale = Math.min((WIDTH - 2.0 * MARGIN) / drawing.width(), (HEIGHT - HEAD - FOOT) / drawing.height());
         double left = (WIDTH - scale * drawing.width()) / 2;
         for (Piece piece : drawing.pieces()) {
             piece(g2, piece, scale, left);
@@ -106,8 +105,7 @@ public final class CutawayPainter {
     }
 
     private static Stroke dashes(float width, float length) {
-        return new BasicStroke(
-                width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {length, length}, 0);
+        return new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {length, length}, 0);
     }
 
     private static Color fill(Piece piece) {

@@ -35,7 +35,9 @@ final class SideSection {
         double spare = Math.max(0, plateTop - inside - sheet.elementLength().value());
         elementBottom = plateTop - 0.45 * spare;
         elementTop = elementBottom - sheet.elementLength().value();
-        double inner = sheet.outletDiameter().half() + NECK_WALL + sheet.inletDiameter().half();
+        double inner = sheet.outletDiameter().half()
+                + NECK_WALL
+                + sheet.inletDiameter().half();
         double underLip = sheet.flapLip().half() - sheet.flapLength().half();
         double outer = sheet.gasketInside().half() - sheet.inletDiameter().half();
         holeRadius = Math.max(inner, Math.min(outer, sheet.flapPresent() ? underLip : (inner + outer) / 2));
@@ -64,8 +66,7 @@ final class SideSection {
 
     private void can() {
         double r = sheet.canDiameter().half();
-        boolean known =
-                sheet.canDiameter().measured() && sheet.canLength().measured();
+        boolean known = sheet.canDiameter().measured() && sheet.canLength().measured();
         pen.area(Role.CAN, known, 0, dome(r, top));
         pen.area(Role.OIL, true, pressures.dirty(), dome(r - wall(), top + wall()));
     }
@@ -93,7 +94,8 @@ final class SideSection {
     private void element() {
         double ro = sheet.elementOutside().half();
         double ri = sheet.elementInside().half();
-        boolean known = sheet.elementOutside().measured() && sheet.elementLength().measured();
+        boolean known =
+                sheet.elementOutside().measured() && sheet.elementLength().measured();
         pen.box(Role.OIL, true, pressures.behindMedium(), cx - ri, elementTop, cx + ri, elementBottom);
         for (int side = -1; side <= 1; side += 2) {
             pen.box(Role.MEDIUM, known, 0, cx + side * ri, elementTop, cx + side * ro, elementBottom);
@@ -102,8 +104,11 @@ final class SideSection {
                 pen.box(Role.GLUE, true, 0, cx + side * ri, elementTop, cx + side * ro, elementTop + glue);
                 pen.box(Role.GLUE, true, 0, cx + side * ri, elementBottom - glue, cx + side * ro, elementBottom);
             }
-            double topHole = sheet.bypassPosition().equals("dome") ? sheet.seat().half() : 0;
-            double lowHole = sheet.bypassPosition().equals("base") ? ringRadius() + 2.0 : sheet.tubeInside().half();
+            double topHole =
+                    sheet.bypassPosition().equals("dome") ? sheet.seat().half() : 0;
+            double lowHole = sheet.bypassPosition().equals("base")
+                    ? ringRadius() + 2.0
+                    : sheet.tubeInside().half();
             pen.box(Role.END_CAP, true, 0, cx + side * topHole, elementTop - CAP, cx + side * ro, elementTop);
             pen.box(Role.END_CAP, true, 0, cx + side * lowHole, elementBottom, cx + side * ro, elementBottom + CAP);
         }
@@ -118,7 +123,10 @@ final class SideSection {
             pen.box(Role.TUBE, known, 0, cx + side * r, elementTop, cx + side * (r + wall), elementBottom);
         }
         if (sheet.holeCount().measured() && sheet.holeDiameter().measured()) {
-            openings(sheet.holeCount().rounded(), sheet.holeDiameter().value(), sheet.holeDiameter().value());
+            openings(
+                    sheet.holeCount().rounded(),
+                    sheet.holeDiameter().value(),
+                    sheet.holeDiameter().value());
         } else if (sheet.louverCount().measured() && sheet.louverWidth().measured()) {
             openings(
                     sheet.louverCount().rounded(),
@@ -200,8 +208,17 @@ final class SideSection {
         boolean known = sheet.flapLip().measured() && sheet.flapLength().measured();
         for (int side = -1; side <= 1; side += 2) {
             pen.area(
-                    Role.RUBBER, known, 0, cx + side * root, plateTop, cx + side * root, plateTop - t, cx + side * lip,
-                    plateTop - t - 1.2, cx + side * lip, plateTop - 1.2);
+                    Role.RUBBER,
+                    known,
+                    0,
+                    cx + side * root,
+                    plateTop,
+                    cx + side * root,
+                    plateTop - t,
+                    cx + side * lip,
+                    plateTop - t - 1.2,
+                    cx + side * lip,
+                    plateTop - 1.2);
         }
     }
 
@@ -224,7 +241,11 @@ final class SideSection {
                 double inner = cx + side * (ringRadius() - 1.2);
                 double outer = cx + side * (ringRadius() + 3);
                 pen.box(Role.VALVE, known, 0, inner, y - LID, outer, y);
-                spring((inner + outer) / 2, y - LID, elementBottom - LID - sheet.largestLift().value() - 8, 1.4);
+                spring(
+                        (inner + outer) / 2,
+                        y - LID,
+                        elementBottom - LID - sheet.largestLift().value() - 8,
+                        1.4);
             }
         }
     }

@@ -58,13 +58,25 @@ final class Streams {
         double lane = middle - (share * full) / 2;
         double under = side.plateTop - 3.2;
         pen.line(
-                Role.FILTERED_STREAM, true, pressures.inlet(), wide(width), at(s, side.holeRadius), side.bottom + 9,
-                at(s, side.holeRadius), under);
+                Role.FILTERED_STREAM,
+                true,
+                pressures.inlet(),
+                wide(width),
+                at(s, side.holeRadius),
+                side.bottom + 9,
+                at(s, side.holeRadius),
+                under);
         double length = side.elementBottom - side.elementTop;
         double from = under;
         pen.line(
-                Role.FILTERED_STREAM, true, pressures.dirty(), wide(width), at(s, side.holeRadius), under,
-                at(s, lane), under);
+                Role.FILTERED_STREAM,
+                true,
+                pressures.dirty(),
+                wide(width),
+                at(s, side.holeRadius),
+                under,
+                at(s, lane),
+                under);
         double bore = 0.5 * sheet.outletDiameter().half();
         double tubeLane = 0.62 * sheet.tubeInside().half();
         double before = Double.NaN;
@@ -73,17 +85,21 @@ final class Streams {
             double left = width * (ENTRIES - i) / ENTRIES;
             pen.line(Role.FILTERED_STREAM, true, pressures.dirty(), wide(left), at(s, lane), from, at(s, lane), y);
             from = y;
-            double middleOfPack = (sheet.elementOutside().half() + sheet.elementInside().half()) / 2;
+            double middleOfPack =
+                    (sheet.elementOutside().half() + sheet.elementInside().half()) / 2;
             double each = wide(width / ENTRIES);
-            pen.line(
-                    Role.FILTERED_STREAM, true, pressures.dirty(), each, at(s, lane), y, at(s, middleOfPack), y);
-            pen.arrow(
-                    Role.FILTERED_STREAM, pressures.behindMedium(), each, at(s, middleOfPack), y,
-                    at(s, tubeLane), y);
+            pen.line(Role.FILTERED_STREAM, true, pressures.dirty(), each, at(s, lane), y, at(s, middleOfPack), y);
+            pen.arrow(Role.FILTERED_STREAM, pressures.behindMedium(), each, at(s, middleOfPack), y, at(s, tubeLane), y);
             if (!Double.isNaN(before)) {
                 pen.line(
-                        Role.FILTERED_STREAM, true, pressures.tube(), wide(left), at(s, tubeLane), before,
-                        at(s, tubeLane), y);
+                        Role.FILTERED_STREAM,
+                        true,
+                        pressures.tube(),
+                        wide(left),
+                        at(s, tubeLane),
+                        before,
+                        at(s, tubeLane),
+                        y);
             }
             before = y;
         }
@@ -91,11 +107,19 @@ final class Streams {
             double y = side.elementBottom - length * (i + 0.5) / ENTRIES;
             double above = width * (ENTRIES - i) / ENTRIES;
             double to = i == 0 ? Math.min(side.neckTop, side.elementBottom) - 1 : y + length / ENTRIES;
-            pen.line(Role.FILTERED_STREAM, true, pressures.tube(), wide(above), at(s, tubeLane), y, at(s, tubeLane), to);
+            pen.line(
+                    Role.FILTERED_STREAM, true, pressures.tube(), wide(above), at(s, tubeLane), y, at(s, tubeLane), to);
         }
         double low = Math.min(side.neckTop, side.elementBottom) - 1;
         pen.arrow(
-                Role.FILTERED_STREAM, 0, wide(width), at(s, tubeLane), low, at(s, bore), low + 1.5, at(s, bore),
+                Role.FILTERED_STREAM,
+                0,
+                wide(width),
+                at(s, tubeLane),
+                low,
+                at(s, bore),
+                low + 1.5,
+                at(s, bore),
                 side.bottom + 10);
     }
 
@@ -104,9 +128,15 @@ final class Streams {
         switch (sheet.bypassPosition()) {
             case "dome" -> dome(s, width);
             case "base" -> base(s, width);
-            case "block" -> pen.arrow(
-                    Role.BYPASS_STREAM, 1, width, at(s, side.holeRadius + 4), side.bottom + 12, at(s, 3), side.bottom
-                            + 12);
+            case "block" ->
+                pen.arrow(
+                        Role.BYPASS_STREAM,
+                        1,
+                        width,
+                        at(s, side.holeRadius + 4),
+                        side.bottom + 12,
+                        at(s, 3),
+                        side.bottom + 12);
             default -> {
                 // no valve, no stream
             }
@@ -120,13 +150,36 @@ final class Streams {
         double seat = 0.5 * sheet.seat().half();
         double under = side.plateTop - 3.2;
         pen.line(
-                Role.BYPASS_STREAM, true, 1, width, at(s, side.holeRadius), under + full / 2, at(s, lane), under
-                        + full / 2, at(s, lane), over + 6, at(s, lane - 5), over, at(s, seat), over, at(s, seat),
+                Role.BYPASS_STREAM,
+                true,
+                1,
+                width,
+                at(s, side.holeRadius),
+                under + full / 2,
+                at(s, lane),
+                under + full / 2,
+                at(s, lane),
+                over + 6,
+                at(s, lane - 5),
+                over,
+                at(s, seat),
+                over,
+                at(s, seat),
                 side.elementTop);
         double past = sheet.seat().half() + 3;
         pen.arrow(
-                Role.BYPASS_STREAM, 1, width, at(s, seat), side.elementTop, at(s, past), side.elementTop + side.lift / 2
-                        + 0.6, at(s, past), side.elementTop + 16, at(s, 1.5), side.elementTop + 26, at(s, 1.5),
+                Role.BYPASS_STREAM,
+                1,
+                width,
+                at(s, seat),
+                side.elementTop,
+                at(s, past),
+                side.elementTop + side.lift / 2 + 0.6,
+                at(s, past),
+                side.elementTop + 16,
+                at(s, 1.5),
+                side.elementTop + 26,
+                at(s, 1.5),
                 side.bottom + 10);
     }
 
@@ -134,9 +187,22 @@ final class Streams {
         double ring = side.ringRadius() + 1;
         double under = side.plateTop - 3.2;
         pen.arrow(
-                Role.BYPASS_STREAM, 1, width, at(s, side.holeRadius), under, at(s, ring), under, at(s, ring),
-                side.elementBottom - Math.max(0.2, side.lift) / 2, at(s, ring + 3.2), side.elementBottom - side.lift
-                        - 1, at(s, ring + 3.2), side.elementBottom - 16, at(s, 1.5), side.elementBottom - 16,
-                at(s, 1.5), side.bottom + 10);
+                Role.BYPASS_STREAM,
+                1,
+                width,
+                at(s, side.holeRadius),
+                under,
+                at(s, ring),
+                under,
+                at(s, ring),
+                side.elementBottom - Math.max(0.2, side.lift) / 2,
+                at(s, ring + 3.2),
+                side.elementBottom - side.lift - 1,
+                at(s, ring + 3.2),
+                side.elementBottom - 16,
+                at(s, 1.5),
+                side.elementBottom - 16,
+                at(s, 1.5),
+                side.bottom + 10);
     }
 }
