@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.coldpleat.ui.commandline.CommandLineFace;
+import org.coldpleat.ui.desktop.view.WindowStart;
 import org.coldpleat.ui.service.CaseService;
 
 /** Start of the program. */
@@ -18,7 +19,7 @@ public final class Main {
         System.setProperty("java.awt.headless", "true");
         PrintWriter out = utf8(FileDescriptor.out);
         PrintWriter err = utf8(FileDescriptor.err);
-        System.exit(CommandLineFace.run(List.of(words), CaseService.standard(), out, err));
+        System.exit(CommandLineFace.run(List.of(words), CaseService.standard(), out, err, WindowStart::open));
     }
 
     private static PrintWriter utf8(FileDescriptor descriptor) {

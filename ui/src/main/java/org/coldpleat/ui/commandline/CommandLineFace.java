@@ -1,7 +1,10 @@
 package org.coldpleat.ui.commandline;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
 import org.coldpleat.ui.service.CaseService;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
@@ -24,6 +27,20 @@ public final class CommandLineFace {
      * @return exit code: 0 done, 1 failure of ours, 2 usage, 3 bad input, 4 no converged answer
      */
     public static int run(List<String> words, CaseService service, PrintWriter out, PrintWriter err) {
+        return run(words, service, out, err, file -> false);
+    }
+
+    /**
+     * Runs a command, with a window at hand.
+     *
+     * @param window opens the window and returns when it is closed; false if there is no display
+     */
+    public static int run(
+            List<String> words,
+            CaseService service,
+            PrintWriter out,
+            PrintWriter err,
+            Predicate<Optional<Path>> window) {
         Console console = new Console(out, err);
         CommandLine commands = new CommandLine(new ColdpleatCommand())
                 .addSubcommand("compare", new CompareCommand(service, console))
@@ -35,6 +52,7 @@ public final class CommandLineFace {
                 .addSubcommand("explain", new ExplainCommand(service, console))
                 .addSubcommand("service", new ServiceCommand(service, console))
                 .addSubcommand("multipass", new MultiPassCommand(service, console))
+                .addSubcommand("window", new WindowCommand(window))
                 .addSubcommand("check", new CheckCommand(service, console));
         commands.setResourceBundle(Texts.bundle())
                 .setOut(out)

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.model.run.Comparison;
@@ -23,14 +24,26 @@ import org.coldpleat.model.run.TestPlan;
  */
 public final class CaseService {
     private final Function<Path, Opening> opener;
+    private final BiFunction<String, String, Opening> reader;
     private final List<String> explainable;
 
     /** The service over the case reader and the model. */
     public static CaseService standard() {
-        return new CaseService(ModelCases::open, ModelCases.explainable());
+        return new CaseService(ModelCases::open, ModelCases::openText, ModelCases.explainable());
     }
 
     CaseService(Function<Path, Opening> opener, List<String> explainable) {
+        this(
+                opener,
+                (name, text) -> {
+                    throw new UnsupportedOperationException("this service reads files only");
+                },
+                explainable);
+    }
+
+    private CaseService(
+            Function<Path, Opening> opener, BiFunction<String, String, Opening> reader, List<String> explainable) {
+        this.reader = Objects.requireNonNull(reader, "reader");
         this.opener = Objects.requireNonNull(opener, "opener");
         this.explainable = List.copyOf(explainable);
     }
@@ -43,6 +56,16 @@ public final class CaseService {
      */
     public Opening open(Path file) {
         return opener.apply(file);
+    }
+
+    /**
+     * Reads and resolves a case that is being written.
+     *
+     * @param name of the file, for messages; files named in the case are looked for beside it
+     * @param text YAML
+     */
+    public Opening openText(String name, String text) {
+        return reader.apply(name, text);
     }
 
     /** Compares all candidates in all states over the whole range of oil temperature. */

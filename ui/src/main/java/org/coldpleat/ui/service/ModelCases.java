@@ -32,7 +32,14 @@ final class ModelCases {
     }
 
     static Opening open(Path file) {
-        CaseReading reading = CaseReader.read(file);
+        return opened(CaseReader.read(file));
+    }
+
+    static Opening openText(String name, String text) {
+        return opened(CaseReader.read(name, text));
+    }
+
+    private static Opening opened(CaseReading reading) {
         if (reading.document().isEmpty()) {
             return failed(reading.problems());
         }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.coldpleat.shared.casefile.CaseDocument;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.quantity.Measured;
 
@@ -67,6 +68,11 @@ public final class OpenedCase {
                 .flatMap(document -> document.root().sections("candidates").stream()
                         .filter(section -> section.text("name").orElse("").equals(candidate))
                         .findFirst());
+    }
+
+    /** The case as written; empty if it came from no file. */
+    public Optional<CaseDocument> document() {
+        return runs.document();
     }
 
     Runs runs() {

@@ -1,0 +1,39 @@
+package org.coldpleat.ui.commandline;
+
+import org.coldpleat.model.explain.Explanation;
+import org.coldpleat.model.run.Comparison;
+import org.coldpleat.model.run.StateResult;
+import org.coldpleat.shared.notice.Notice;
+import org.coldpleat.shared.quantity.UnitSystem;
+
+/** Texts that the window shows with the very words and digits of the command line. */
+public final class Pages {
+    private Pages() {}
+
+    /** The whole comparison as {@code compare} prints it. */
+    public static String comparison(Comparison comparison, UnitSystem units) {
+        return CompareText.of(comparison, units);
+    }
+
+    /** At which oil temperatures a valve is open. */
+    public static String answer(StateResult result, Comparison comparison, UnitSystem units) {
+        return OpeningAnswer.of(
+                result, comparison.from(), comparison.to(), ShownUnits.of(units), ShownUnits.beside(units));
+    }
+
+    /** The chain behind a number as {@code explain} prints it. */
+    public static String explanation(Explanation explanation, UnitSystem units) {
+        return ExplainText.of(explanation, units);
+    }
+
+    /** A notice with its place. */
+    public static String notice(Notice notice) {
+        return NoticeLines.of(notice);
+    }
+
+    /** An oil temperature with its unit. */
+    public static String temperature(double kelvin, UnitSystem units) {
+        ShownUnit unit = ShownUnits.of(units).temperature();
+        return Figures.fixed(unit.of(kelvin), 1) + " " + unit.symbol();
+    }
+}

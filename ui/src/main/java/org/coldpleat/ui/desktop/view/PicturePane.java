@@ -1,0 +1,70 @@
+package org.coldpleat.ui.desktop.view;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
+import java.nio.IntBuffer;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+import javafx.scene.AccessibleRole;
+import javafx.scene.image.ImageView;
+import javafx.scene.image.PixelBuffer;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
+import javafx.scene.layout.Region;
+
+/** Shows a picture that is painted by Java2D, at the size of the pane; the pixels are shared, not copied. */
+final class PicturePane extends Region {
+    private static final double SHEET_WIDTH = 1200;
+    private static final double SHEET_HEIGHT = 820;
+
+    private final ImageView view = new ImageView();
+    private Optional<BiConsumer<Graphics2D, Rectangle2D>> picture = Optional.empty();
+
+    PicturePane(String id) {
+        setId(id);
+        setFocusTraversable(true);
+        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+        setMinSize(200, 150);
+        getChildren().add(view);
+    }
+
+    /**
+     * Shows a picture.
+     *
+     * @param painted how to paint it on an area
+     * @param description what it shows, for readers who cannot see it
+     */
+    void show(BiConsumer<Graphics2D, Rectangle2D> painted, String description) {
+        picture = Optional.of(painted);
+        setAccessibleText(description);
+        paint();
+    }
+
+    @Override
+    protected void layoutChildren() {
+        paint();
+    }
+
+    private void paint() {
+        int width = (int) getWidth();
+        int height = (int) getHeight();
+        if (width < 2 || height < 2 || picture.isEmpty()) {
+            return;
+        }
+        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB_PRE);
+        Graphics2D g2 = image.createGraphics();
+        try {
+            // Type is drawn for a sheet of fixed size; the sheet follows the shape of the pane.
+            double scale = Math.min(width / SHEET_WIDTH, height / SHEET_HEIGHT);
+            g2.scale(scale, scale);
+            picture.get().accept(g2, new Rectangle2D.Double(0, 0, width / scale, height / scale));
+        } finally {
+            g2.dispose();
+        }
+        int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
+        view.setImage(new WritableImage(new PixelBuffer<>(
+                width, height, IntBuffer.wrap(pixels), PixelFormat.getIntArgbPreInstance())));
+    }
+}

@@ -1,0 +1,21 @@
+package org.coldpleat.ui.desktop.view;
+
+import java.nio.file.Path;
+import java.util.List;
+import javafx.application.Application;
+import javafx.stage.Stage;
+import org.coldpleat.ui.service.CaseService;
+
+/** The toolkit's way in. */
+public final class WindowApplication extends Application {
+    @Override
+    public void start(Stage stage) {
+        CaseWindow window = new CaseWindow(stage, CaseService.standard());
+        stage.setOnHidden(event -> window.close());
+        List<String> files = getParameters().getRaw();
+        stage.show();
+        if (!files.isEmpty()) {
+            window.open(Path.of(files.get(0)));
+        }
+    }
+}

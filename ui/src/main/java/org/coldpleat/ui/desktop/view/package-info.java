@@ -1,0 +1,2 @@
+/** The window: only here is the toolkit known. */
+package org.coldpleat.ui.desktop.view;

@@ -1,0 +1,2 @@
+/** What the window shows and can do, without any toolkit. */
+package org.coldpleat.ui.desktop.viewmodel;
