@@ -58,7 +58,7 @@ public final class Cutaway {
                 sheet.pleatCount().measured()));
         if (sheet.pleatCount().measured()) {
             labels.add(new Label(
-                    CutawayTexts.get("heading.near"),
+                    CutawayTexts.get("heading.near", number(sheet.thickness().value())),
                     acrossX,
                     TOP + diameter + 11,
                     Label.Side.HEADING,
@@ -98,7 +98,7 @@ public final class Cutaway {
                 .orElse(CutawayTexts.get("bypass.none"));
         return CutawayTexts.get(
                 "subtitle",
-                point.state(),
+                point.state().isEmpty() ? CutawayTexts.get("state.given") : point.state(),
                 number(point.temperature() - 273.15),
                 number(60000 * point.flow()),
                 number(point.pressureDrop() / 1000),
@@ -114,10 +114,9 @@ public final class Cutaway {
             return CutawayTexts.get("pleats.noThickness", count);
         }
         double gap = sheet.gapAtCore();
-        String thickness = number(sheet.thickness().value());
         return gap <= 0.1 * sheet.thickness().value()
-                ? CutawayTexts.get("pleats.touch", count, thickness)
-                : CutawayTexts.get("pleats.apart", count, thickness, number(gap));
+                ? CutawayTexts.get("pleats.touch", count)
+                : CutawayTexts.get("pleats.apart", count, number(gap));
     }
 
     /** Something named beside the drawing: its words, and where the line to it ends. */

@@ -124,10 +124,11 @@ final class CaseWindow {
                 temperatureText,
                 units,
                 dark));
+        tabs.setId("tabs");
         tab("pressure", pressure);
         tab("share", share);
         tab("cutaway", cutaway);
-        tab("map", map);
+        tab("shareMap", map);
         tab("opening", opening);
         tab("drop", drop);
         tab("page", page);
@@ -176,6 +177,11 @@ final class CaseWindow {
         } catch (IOException e) {
             status.setText(WindowTexts.get("status.problems", e.toString()));
         }
+    }
+
+    /** What the verdict panel says. */
+    String verdictWords() {
+        return verdict.words();
     }
 
     void close() {

@@ -4,17 +4,15 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
-import java.nio.IntBuffer;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import javafx.scene.AccessibleRole;
 import javafx.scene.image.ImageView;
-import javafx.scene.image.PixelBuffer;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.layout.Region;
 
-/** Shows a picture that is painted by Java2D, at the size of the pane; the pixels are shared, not copied. */
+/** Shows a picture that is painted by Java2D, at the size of the pane. */
 final class PicturePane extends Region {
     private static final double SHEET_WIDTH = 1200;
     private static final double SHEET_HEIGHT = 820;
@@ -64,7 +62,9 @@ final class PicturePane extends Region {
             g2.dispose();
         }
         int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
-        view.setImage(new WritableImage(new PixelBuffer<>(
-                width, height, IntBuffer.wrap(pixels), PixelFormat.getIntArgbPreInstance())));
+        WritableImage shown = new WritableImage(width, height);
+        shown.getPixelWriter()
+                .setPixels(0, 0, width, height, PixelFormat.getIntArgbPreInstance(), pixels, 0, width);
+        view.setImage(shown);
     }
 }

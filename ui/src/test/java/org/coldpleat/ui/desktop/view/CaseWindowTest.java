@@ -1,0 +1,258 @@
+package org.coldpleat.ui.desktop.view;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import javafx.embed.swing.SwingFXUtils;
+import javafx.scene.AccessibleAttribute;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.Button;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Slider;
+import javafx.scene.control.SplitPane;
+import javafx.scene.control.TabPane;
+import javafx.scene.control.TextArea;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToolBar;
+import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.stage.Stage;
+import javax.imageio.ImageIO;
+import org.coldpleat.ui.commandline.CommandLineFace;
+import org.coldpleat.ui.service.CaseService;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** The real window, driven without a display. */
+@ExtendWith(ApplicationExtension.class)
+class CaseWindowTest {
+    private static final Path HUT = Path.of("../demo-cases/ridge-hut-generator/case.yaml");
+    private static final String PLEATS = "#field:candidates[0].pleats.count";
+
+    private Stage stage;
+    private CaseWindow window;
+
+    @Start
+    void start(Stage given) {
+        stage = given;
+        window = new CaseWindow(given, CaseService.standard());
+        given.show();
+    }
+
+    @BeforeEach
+    void openTheCase(FxRobot robot) throws Exception {
+        robot.interact(() -> window.open(HUT));
+        ready();
+    }
+
+    @AfterEach
+    void close(FxRobot robot) {
+        robot.interact(window::close);
+    }
+
+    private <T extends Node> T node(String id, Class<T> type) {
+        // ids hold dots and brackets, which a selector would read as its own signs
+        return type.cast(find(stage.getScene().getRoot(), id.substring(1)));
+    }
+
+    private static Node find(Node at, String id) {
+        if (id.equals(at.getId())) {
+            return at;
+        }
+        if (at instanceof TabPane tabs) {
+            return tabs.getTabs().stream()
+                    .map(tab -> find(tab.getContent(), id))
+                    .filter(found -> found != null)
+                    .findFirst()
+                    .orElse(null);
+        }
+        if (at instanceof ScrollPane pane) {
+            return find(pane.getContent(), id);
+        }
+        if (at instanceof SplitPane split) {
+            return split.getItems().stream()
+                    .map(item -> find(item, id))
+                    .filter(found -> found != null)
+                    .findFirst()
+                    .orElse(null);
+        }
+        if (at instanceof ToolBar bar) {
+            return bar.getItems().stream()
+                    .map(item -> find(item, id))
+                    .filter(found -> found != null)
+                    .findFirst()
+                    .orElse(null);
+        }
+        if (at instanceof Parent parent) {
+            for (Node below : parent.getChildrenUnmodifiable()) {
+                Node found = find(below, id);
+                if (found != null) {
+                    return found;
+                }
+            }
+        }
+        return null;
+    }
+
+    private void ready() throws Exception {
+        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> node("#status", Label.class)
+                .getText()
+                .contains("invented data"));
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    private void type(FxRobot robot, String id, String text) {
+        robot.interact(() -> {
+            TextField field = node(id, TextField.class);
+            field.setText(text);
+            field.fireEvent(new KeyEvent(
+                    KeyEvent.KEY_PRESSED,
+                    "",
+                    "",
+                    KeyCode.ENTER,
+                    false,
+                    false,
+                    false,
+                    false));
+        });
+    }
+
+    private static String printed(String... words) {
+        StringWriter out = new StringWriter();
+        CommandLineFace.run(
+                List.of(words), CaseService.standard(), new PrintWriter(out), new PrintWriter(new StringWriter()));
+        return out.toString();
+    }
+
+    @Test
+    void showsWhatCompareSays() {
+        String expected = printed("compare", HUT.toString());
+        assertEquals(expected, node("#page", TextArea.class).getText());
+        String flat = expected.replaceAll("\\s+", " ");
+        for (String line : window.verdictWords().split("\n")) {
+            if (line.startsWith("Slate: ") || line.startsWith("Copper: ")) {
+                String answer = line.substring(line.indexOf(": ") + 2);
+                assertTrue(flat.contains(answer), answer);
+            }
+        }
+        assertTrue(window.verdictWords().contains("Slate: "));
+    }
+
+    @Test
+    void everyChartNamesTheCandidatesItShows() {
+        for (String chart : List.of("#chart-pressure", "#chart-share")) {
+            assertTrue(node(chart, PicturePane.class)
+                    .getAccessibleText()
+                    .contains("Slate, Copper, Fjord, Moss"));
+        }
+        assertTrue(node("#cutaway", PicturePane.class).getAccessibleText().contains("Slate, cut open"));
+    }
+
+    @Test
+    void mapAndLoadingComeWhenLookedAt(FxRobot robot) throws Exception {
+        TabPane tabs = find(stage.getScene().getRoot(), "tabs") instanceof TabPane found ? found : null;
+        robot.interact(() -> tabs.getSelectionModel().select(3));
+        WaitForAsyncUtils.waitFor(
+                60, TimeUnit.SECONDS, () -> node("#chart-map", PicturePane.class).getAccessibleText() != null);
+        robot.interact(() -> tabs.getSelectionModel().select(4));
+        WaitForAsyncUtils.waitFor(
+                60, TimeUnit.SECONDS, () -> node("#chart-opening", PicturePane.class).getAccessibleText() != null);
+        assertTrue(node("#chart-opening", PicturePane.class).getAccessibleText().contains("Slate"));
+    }
+
+    @Test
+    void sliderMovesTheDrawing(FxRobot robot) throws Exception {
+        robot.interact(() -> node("#temperature", Slider.class).setValue(-20));
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> node("#cutaway", PicturePane.class)
+                .getAccessibleText()
+                .contains("-20 °C"));
+    }
+
+    @Test
+    void typedValueMovesTheAnswerAndUndoBringsItBack(FxRobot robot) throws Exception {
+        String before = node("#page", TextArea.class).getText();
+        type(robot, "#field:candidates[0].bypass.openingPressure", "5 to 6 psi");
+        ready();
+        String after = node("#page", TextArea.class).getText();
+        assertFalse(before.equals(after));
+        assertTrue(stage.getTitle().startsWith("*"));
+        robot.interact(() -> node("#undo", Button.class).fire());
+        ready();
+        assertEquals(before, node("#page", TextArea.class).getText());
+        assertFalse(stage.getTitle().startsWith("*"));
+    }
+
+    @Test
+    void badInputKeepsItsTextAndSaysWhy(FxRobot robot) {
+        String before = node("#page", TextArea.class).getText();
+        type(robot, PLEATS, "plenty");
+        WaitForAsyncUtils.waitForFxEvents();
+        assertEquals("plenty", node(PLEATS, TextField.class).getText());
+        assertTrue(node("#problem", Label.class).getText().contains("Not understood"));
+        assertEquals(before, node("#page", TextArea.class).getText());
+    }
+
+    @Test
+    void everyControlHasAName() {
+        for (String id : List.of("#candidate", "#state", "#units", "#temperature", PLEATS)) {
+            Node control = find(stage.getScene().getRoot(), id.substring(1));
+            assertFalse(
+                    String.valueOf(control.queryAccessibleAttribute(AccessibleAttribute.TEXT))
+                            .isBlank(),
+                    id);
+            assertTrue(control.isFocusTraversable(), id);
+        }
+        assertEquals(4, node("#candidate", ChoiceBox.class).getItems().size());
+    }
+
+    /** Writes the pictures of the window where the property {@code window.pictures} names a folder. */
+    @Test
+    void picturesOfTheWindow(FxRobot robot) throws Exception {
+        String folder = System.getProperty("window.pictures");
+        int[][] sizes = folder == null ? new int[][] {{1280, 800}} : new int[][] {{1280, 800}, {1920, 1080}};
+        for (int[] size : sizes) {
+            for (int tab : new int[] {0, 2}) {
+                robot.interact(() -> {
+                    stage.setWidth(size[0]);
+                    stage.setHeight(size[1]);
+                    node("#tabs", TabPane.class).getSelectionModel().select(tab);
+                });
+                WaitForAsyncUtils.waitForFxEvents();
+                if (tab == 2) {
+                    robot.interact(() -> node("#dark", ToggleButton.class).fire());
+                }
+                WaitForAsyncUtils.waitForFxEvents();
+                WritableImage[] image = new WritableImage[1];
+                robot.interact(() -> image[0] = stage.getScene().snapshot(null));
+                assertTrue(image[0].getWidth() >= 1200, "width " + image[0].getWidth());
+                if (tab == 2) {
+                    robot.interact(() -> node("#dark", ToggleButton.class).fire());
+                }
+                if (folder != null) {
+                    String name = "window-" + size[0] + (tab == 2 ? "-dark-cutaway" : "-light-pressure") + ".png";
+                    Path target = Path.of(folder).resolve(name);
+                    Files.createDirectories(target.getParent());
+                    ImageIO.write(SwingFXUtils.fromFXImage(image[0], null), "png", target.toFile());
+                }
+            }
+        }
+    }
+}
