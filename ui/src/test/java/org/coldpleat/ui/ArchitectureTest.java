@@ -62,6 +62,16 @@ class ArchitectureTest {
                     "ui.service",
                     List.of("model.run", "model.explain", "model.confidence", "model.sizing", "model.evidence")),
             Map.entry("ui.chart", List.of("model.run", "model.explain", "model.confidence")),
+            Map.entry("ui.desktop.viewmodel", List.of("ui.service")),
+            Map.entry(
+                    "ui.desktop.view",
+                    List.of(
+                            "ui.desktop.viewmodel",
+                            "ui.service",
+                            "ui.chart",
+                            "ui.commandline",
+                            "model.run",
+                            "model.explain")),
             Map.entry("ui.commandline", List.of("ui.service", "ui.chart", "ui.report", "model.run", "model.explain")));
 
     private static final JavaClasses ALL =

@@ -167,12 +167,12 @@ public final class CutawayPainter {
 
     private static void legend(Graphics2D g2, CutawayDrawing drawing) {
         double y = HEIGHT - FOOT + 30.0;
-        double x = 60;
+        double x = 30;
         g2.setStroke(new BasicStroke(8));
         g2.setColor(between(STREAM_LOW, STREAM_HIGH, 0.6));
         g2.draw(new java.awt.geom.Line2D.Double(x, y, x + 44, y));
         words(g2, CutawayTexts.get("legend.filtered"), PLAIN, INK, x + 54, y + 5, 0);
-        x += 265;
+        x += 262;
         g2.setStroke(new BasicStroke(8));
         g2.setColor(BYPASS);
         g2.draw(new java.awt.geom.Line2D.Double(x, y, x + 44, y));
@@ -180,9 +180,9 @@ public final class CutawayPainter {
         g2.setStroke(dashes(1.6f, 6));
         g2.draw(new java.awt.geom.Line2D.Double(x, y, x + 44, y));
         words(g2, CutawayTexts.get("legend.bypass"), PLAIN, INK, x + 54, y + 5, 0);
-        x += 250;
+        x += 248;
         words(g2, CutawayTexts.get("legend.dashed"), PLAIN, INK, x, y + 5, 0);
-        x += 215;
+        x += 205;
         int steps = 5;
         for (int i = 0; i < steps; i++) {
             g2.setColor(between(LOW, HIGH, i / (steps - 1.0)));

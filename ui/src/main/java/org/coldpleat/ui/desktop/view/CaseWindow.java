@@ -141,8 +141,7 @@ final class CaseWindow {
         root.setBottom(status);
         tabs.getSelectionModel().selectedItemProperty().addListener(observed -> late());
         Scene scene = new Scene(root, WIDTH, HEIGHT);
-        scene.getStylesheets()
-                .add(CaseWindow.class.getResource("window.css").toExternalForm());
+        scene.getStylesheets().add(CaseWindow.class.getResource("window.css").toExternalForm());
         accelerator(scene, "Shortcut+Z", this::undo);
         accelerator(scene, "Shortcut+Y", this::redo);
         accelerator(scene, "Shortcut+O", this::choose);
@@ -162,7 +161,10 @@ final class CaseWindow {
             if (opened.opened().isEmpty()) {
                 status.setText(WindowTexts.get(
                         "status.problems",
-                        opened.problems().stream().map(Problem::text).reduce((a, b) -> a + " " + b).orElse("")));
+                        opened.problems().stream()
+                                .map(Problem::text)
+                                .reduce((a, b) -> a + " " + b)
+                                .orElse("")));
                 return;
             }
             OpenedCase known = opened.opened().get();
@@ -314,8 +316,7 @@ final class CaseWindow {
                 return;
             }
             PointResult result = service.point(known, candidate, state, kelvin);
-            CutawayDrawing drawing =
-                    Cutaway.of(known.sheet(candidate).orElseThrow(), result, result.flow());
+            CutawayDrawing drawing = Cutaway.of(known.sheet(candidate).orElseThrow(), result, result.flow());
             Platform.runLater(() -> cutaway.show(
                     (g2, area) -> CutawayPainter.paint(drawing, g2, area), CutawayPainter.description(drawing)));
         });
@@ -324,7 +325,9 @@ final class CaseWindow {
     /** What takes long is worked out when its tab is looked at. */
     private void late() {
         Tab shown = tabs.getSelectionModel().getSelectedItem();
-        if (shown == null || results.isEmpty() || bench.flatMap(CaseBench::opened).isEmpty()) {
+        if (shown == null
+                || results.isEmpty()
+                || bench.flatMap(CaseBench::opened).isEmpty()) {
             return;
         }
         OpenedCase known = bench.flatMap(CaseBench::opened).get();
@@ -341,12 +344,13 @@ final class CaseWindow {
                 loading(results.get().service().get());
                 return;
             }
-            worker.execute(() -> service.service(known, OptionalDouble.empty()).ifPresent(result -> Platform.runLater(() -> {
-                if (own == newestRun.get()) {
-                    results = results.map(one -> new Results(one.comparison(), Optional.of(result)));
-                    loading(result);
-                }
-            })));
+            worker.execute(() -> service.service(known, OptionalDouble.empty())
+                    .ifPresent(result -> Platform.runLater(() -> {
+                        if (own == newestRun.get()) {
+                            results = results.map(one -> new Results(one.comparison(), Optional.of(result)));
+                            loading(result);
+                        }
+                    })));
         }
     }
 

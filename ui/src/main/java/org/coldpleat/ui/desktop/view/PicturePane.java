@@ -63,8 +63,7 @@ final class PicturePane extends Region {
         }
         int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
         WritableImage shown = new WritableImage(width, height);
-        shown.getPixelWriter()
-                .setPixels(0, 0, width, height, PixelFormat.getIntArgbPreInstance(), pixels, 0, width);
+        shown.getPixelWriter().setPixels(0, 0, width, height, PixelFormat.getIntArgbPreInstance(), pixels, 0, width);
         view.setImage(shown);
     }
 }

@@ -29,9 +29,10 @@ public final class WindowStart {
     }
 
     private static boolean hasDisplay() {
-        boolean screenless = System.getProperty("os.name", "").toLowerCase(Locale.ROOT).contains("linux")
-                && System.getenv("DISPLAY") == null
-                && System.getenv("WAYLAND_DISPLAY") == null;
+        boolean screenless =
+                System.getProperty("os.name", "").toLowerCase(Locale.ROOT).contains("linux")
+                        && System.getenv("DISPLAY") == null
+                        && System.getenv("WAYLAND_DISPLAY") == null;
         return !screenless || System.getProperty("glass.platform") != null;
     }
 }

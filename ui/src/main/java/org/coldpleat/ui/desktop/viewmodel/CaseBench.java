@@ -82,7 +82,8 @@ public final class CaseBench {
                     .map(sheet -> sheet.path() + ".")
                     .orElse("?");
             document.quantities().forEach((path, measured) -> {
-                if (path.startsWith(head) && place(document, path, measured.written()).isPresent()) {
+                if (path.startsWith(head)
+                        && place(document, path, measured.written()).isPresent()) {
                     Optional<Refused> own = refused.filter(one -> one.path().equals(path));
                     fields.add(new SheetField(
                             path,
@@ -196,7 +197,7 @@ public final class CaseBench {
 
     private static Optional<Section> section(CaseDocument document, String path) {
         Section at = document.root();
-        for (String step : path.split("\\.")) {
+        for (String step : path.split("\\.", -1)) {
             Matcher parts = STEP.matcher(step);
             if (!parts.matches()) {
                 return Optional.empty();
