@@ -40,7 +40,6 @@ import org.coldpleat.ui.chart.StateSheet;
 import org.coldpleat.ui.chart.TemperatureCharts;
 import org.coldpleat.ui.chart.cutaway.Cutaway;
 import org.coldpleat.ui.chart.cutaway.CutawayDrawing;
-import org.coldpleat.ui.chart.cutaway.CutawayPainter;
 import org.coldpleat.ui.commandline.Pages;
 import org.coldpleat.ui.desktop.viewmodel.CaseBench;
 import org.coldpleat.ui.service.CaseService;
@@ -76,12 +75,12 @@ final class CaseWindow {
     private final Button redo = button("redo", this::redo);
     private final SheetPane sheet = new SheetPane(this::edit);
     private final VerdictPane verdict = new VerdictPane(this::explain);
-    private final PicturePane pressure = new PicturePane("chart-pressure");
-    private final PicturePane share = new PicturePane("chart-share");
-    private final PicturePane map = new PicturePane("chart-map");
-    private final PicturePane opening = new PicturePane("chart-opening");
-    private final PicturePane drop = new PicturePane("chart-drop");
-    private final PicturePane cutaway = new PicturePane("cutaway");
+    private final ChartPane pressure = new ChartPane("chart-pressure");
+    private final ChartPane share = new ChartPane("chart-share");
+    private final ChartPane map = new ChartPane("chart-map");
+    private final ChartPane opening = new ChartPane("chart-opening");
+    private final ChartPane drop = new ChartPane("chart-drop");
+    private final ChartPane cutaway = new ChartPane("cutaway");
     private final TextArea page = text("page");
     private final TextArea explanation = text("explanation");
     private final TabPane tabs = new TabPane();
@@ -110,6 +109,13 @@ final class CaseWindow {
                 root.getStyleClass().add("dark");
             }
         });
+        Slider type = new Slider(80, 180, 100);
+        type.setId("type");
+        type.setPrefWidth(90);
+        type.setAccessibleText(WindowTexts.get("type"));
+        type.valueProperty()
+                .addListener(
+                        observed -> root.setStyle("-fx-font-size: " + Math.round(type.getValue()) / 100.0 + "em;"));
         root.setTop(new ToolBar(
                 button("open", this::choose),
                 button("save", this::save),
@@ -123,7 +129,15 @@ final class CaseWindow {
                 temperature,
                 temperatureText,
                 units,
+                new Label(WindowTexts.get("type")),
+                type,
                 dark));
+        for (ChartPane pane : new ChartPane[] {pressure, share}) {
+            pane.onWhole(this::show);
+        }
+        for (ChartPane pane : new ChartPane[] {map, opening, drop}) {
+            pane.onWhole(this::late);
+        }
         tabs.setId("tabs");
         tab("pressure", pressure);
         tab("share", share);
@@ -296,8 +310,8 @@ final class CaseWindow {
         late();
     }
 
-    private static void chart(PicturePane pane, JFreeChart chart, String description) {
-        pane.show(chart::draw, description);
+    private static void chart(ChartPane pane, JFreeChart chart, String description) {
+        pane.show(chart, description, ChartNumbers.rows(chart));
     }
 
     /** The operating point under the slider, for the drawing. */
@@ -317,8 +331,7 @@ final class CaseWindow {
             }
             PointResult result = service.point(known, candidate, state, kelvin);
             CutawayDrawing drawing = Cutaway.of(known.sheet(candidate).orElseThrow(), result, result.flow());
-            Platform.runLater(() -> cutaway.show(
-                    (g2, area) -> CutawayPainter.paint(drawing, g2, area), CutawayPainter.description(drawing)));
+            Platform.runLater(() -> cutaway.show(drawing));
         });
     }
 
@@ -337,7 +350,8 @@ final class CaseWindow {
             worker.execute(() -> {
                 MapResult result = service.map(known, candidate);
                 ShareGrid grid = RunCharts.grid(result, known.title(), known.invented());
-                Platform.runLater(() -> chart(map, ShareMapChart.of(grid), ShareMapChart.description(grid)));
+                Platform.runLater(() ->
+                        map.show(ShareMapChart.of(grid), ShareMapChart.description(grid), ChartNumbers.rows(grid)));
             });
         } else if (shown.getContent() == opening || shown.getContent() == drop) {
             if (results.get().service().isPresent()) {

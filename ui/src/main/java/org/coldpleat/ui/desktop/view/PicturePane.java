@@ -40,6 +40,20 @@ final class PicturePane extends Region {
         paint();
     }
 
+    /** Paints the same picture anew. */
+    void repaint() {
+        paint();
+    }
+
+    /** From a place in the pane to a place on the sheet the picture is painted on. */
+    double sheetX(double x) {
+        return x / scale();
+    }
+
+    private double scale() {
+        return Math.min(getWidth() / SHEET_WIDTH, getHeight() / SHEET_HEIGHT);
+    }
+
     @Override
     protected void layoutChildren() {
         paint();
@@ -55,7 +69,7 @@ final class PicturePane extends Region {
         Graphics2D g2 = image.createGraphics();
         try {
             // Type is drawn for a sheet of fixed size; the sheet follows the shape of the pane.
-            double scale = Math.min(width / SHEET_WIDTH, height / SHEET_HEIGHT);
+            double scale = scale();
             g2.scale(scale, scale);
             picture.get().accept(g2, new Rectangle2D.Double(0, 0, width / scale, height / scale));
         } finally {

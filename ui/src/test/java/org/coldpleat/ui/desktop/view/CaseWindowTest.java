@@ -21,6 +21,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Slider;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.TabPane;
+import javafx.scene.control.TableView;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
@@ -157,6 +158,29 @@ class CaseWindowTest {
             assertTrue(node(chart, PicturePane.class).getAccessibleText().contains("Slate, Copper, Fjord, Moss"));
         }
         assertTrue(node("#cutaway", PicturePane.class).getAccessibleText().contains("Slate, cut open"));
+    }
+
+    @Test
+    void everyChartHasItsNumbersBehindIt(FxRobot robot) {
+        for (String chart : List.of("#chart-pressure", "#chart-share")) {
+            robot.interact(() -> node(chart + "-table", ToggleButton.class).fire());
+            TableView<?> table = node(chart + "-numbers", TableView.class);
+            List<String> series = table.getItems().stream()
+                    .map(row -> ((NumberRow) row).series())
+                    .distinct()
+                    .toList();
+            assertEquals(List.of("Slate", "Copper", "Fjord", "Moss"), series);
+        }
+    }
+
+    @Test
+    void arrowKeysReadTheCurves(FxRobot robot) {
+        robot.interact(() -> {
+            PicturePane chart = node("#chart-pressure", PicturePane.class);
+            chart.fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.RIGHT, false, false, false, false));
+        });
+        String words = node("#chart-pressure-readout", Label.class).getText();
+        assertTrue(words.contains("Slate") && words.contains("Moss"), words);
     }
 
     @Test
