@@ -27,6 +27,7 @@ import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.BorderPane;
 import javafx.stage.FileChooser;
 import javafx.stage.Stage;
+import javafx.util.StringConverter;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.PointResult;
@@ -94,6 +95,22 @@ final class CaseWindow {
         this.service = service;
         units.getItems().setAll(UnitSystem.METRIC, UnitSystem.US, UnitSystem.SI);
         units.setValue(UnitSystem.METRIC);
+        units.setConverter(new StringConverter<>() {
+            @Override
+            public String toString(UnitSystem system) {
+                return WindowTexts.get(
+                        switch (system) {
+                            case METRIC -> "units.metric";
+                            case US -> "units.trade";
+                            case SI -> "units.coherent";
+                        });
+            }
+
+            @Override
+            public UnitSystem fromString(String words) {
+                throw new UnsupportedOperationException("units are chosen, not typed");
+            }
+        });
         name(candidates, "candidate", this::candidateChosen);
         name(states, "state", this::show);
         name(units, "units", this::show);
@@ -173,6 +190,7 @@ final class CaseWindow {
             bench = Optional.of(opened);
             results = Optional.empty();
             if (opened.opened().isEmpty()) {
+                fields();
                 status.setText(WindowTexts.get(
                         "status.problems",
                         opened.problems().stream()
@@ -258,18 +276,25 @@ final class CaseWindow {
         status.setText(WindowTexts.get("status.stale"));
         root.getStyleClass().remove("stale");
         root.getStyleClass().add("stale");
-        worker.execute(() -> {
+        later(() -> {
             if (own != newestRun.get()) {
                 return;
             }
+            Results fresh = new Results(service.compare(known), Optional.empty());
+            Platform.runLater(() -> take(own, fresh));
+        });
+        point();
+    }
+
+    /** Does work off the thread of the window; what goes wrong there is said in the status line. */
+    private void later(Runnable work) {
+        worker.execute(() -> {
             try {
-                Results fresh = new Results(service.compare(known), Optional.empty());
-                Platform.runLater(() -> take(own, fresh));
+                work.run();
             } catch (RuntimeException e) {
                 Platform.runLater(() -> status.setText(WindowTexts.get("status.problems", e.toString())));
             }
         });
-        point();
     }
 
     private void take(long own, Results fresh) {
@@ -325,7 +350,7 @@ final class CaseWindow {
         String candidate = candidates.getValue();
         String state = states.getValue();
         long own = newestPoint.incrementAndGet();
-        worker.execute(() -> {
+        later(() -> {
             if (own != newestPoint.get()) {
                 return;
             }
@@ -347,7 +372,7 @@ final class CaseWindow {
         long own = newestRun.get();
         if (shown.getContent() == map) {
             String candidate = candidates.getValue();
-            worker.execute(() -> {
+            later(() -> {
                 MapResult result = service.map(known, candidate);
                 ShareGrid grid = RunCharts.grid(result, known.title(), known.invented());
                 Platform.runLater(() ->
@@ -358,7 +383,7 @@ final class CaseWindow {
                 loading(results.get().service().get());
                 return;
             }
-            worker.execute(() -> service.service(known, OptionalDouble.empty())
+            later(() -> service.service(known, OptionalDouble.empty())
                     .ifPresent(result -> Platform.runLater(() -> {
                         if (own == newestRun.get()) {
                             results = results.map(one -> new Results(one.comparison(), Optional.of(result)));
@@ -376,7 +401,7 @@ final class CaseWindow {
     private void explain(String candidate) {
         OpenedCase known = bench.flatMap(CaseBench::opened).orElseThrow();
         String state = states.getValue();
-        worker.execute(() -> {
+        later(() -> {
             String chain = Pages.explanation(
                     service.explain(known, candidate, Optional.of(state), Optional.empty()), units.getValue());
             Platform.runLater(() -> {

@@ -2,6 +2,8 @@ package org.coldpleat.ui.desktop.view;
 
 import java.util.List;
 import java.util.function.BiConsumer;
+import javafx.application.Platform;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
@@ -24,7 +26,10 @@ final class SheetPane extends ScrollPane {
         setAccessibleText(WindowTexts.get("sheet"));
     }
 
+    /** Shows fields anew; the one that had the keyboard keeps it. */
     void show(List<SheetField> fields) {
+        Node owner = getScene() == null ? null : getScene().getFocusOwner();
+        String focused = owner instanceof TextField && owner.getId() != null ? owner.getId() : "";
         rows.getChildren().clear();
         for (SheetField field : fields) {
             TextField input = new TextField(field.written());
@@ -45,14 +50,32 @@ final class SheetPane extends ScrollPane {
             input.setOnKeyPressed(event -> {
                 if (event.getCode() == KeyCode.ENTER) {
                     event.consume();
+                    toNext(input);
                     edited.accept(field.path(), input.getText());
                 }
             });
             input.focusedProperty().addListener((observed, was, is) -> {
                 if (!is && input.getScene() != null && !input.getText().equals(field.written())) {
-                    edited.accept(field.path(), input.getText());
+                    // The next owner of the keyboard must be known before the fields are made anew.
+                    String typed = input.getText();
+                    Platform.runLater(() -> edited.accept(field.path(), typed));
                 }
             });
+        }
+        rows.getChildren().stream()
+                .filter(node -> focused.equals(node.getId()))
+                .findFirst()
+                .ifPresent(Node::requestFocus);
+    }
+
+    private void toNext(TextField input) {
+        boolean passed = false;
+        for (Node node : rows.getChildren()) {
+            if (passed && node instanceof TextField) {
+                node.requestFocus();
+                return;
+            }
+            passed |= node == input;
         }
     }
 }

@@ -223,6 +223,16 @@ class CaseWindowTest {
     }
 
     @Test
+    void enterGoesOnToTheNextField(FxRobot robot) throws Exception {
+        robot.interact(() -> node(PLEATS, TextField.class).requestFocus());
+        type(robot, PLEATS, "54");
+        ready();
+        assertEquals(
+                "field:candidates[0].pleats.height",
+                stage.getScene().getFocusOwner().getId());
+    }
+
+    @Test
     void badInputKeepsItsTextAndSaysWhy(FxRobot robot) {
         String before = node("#page", TextArea.class).getText();
         type(robot, PLEATS, "plenty");
@@ -249,6 +259,18 @@ class CaseWindowTest {
     @Test
     void picturesOfTheWindow(FxRobot robot) throws Exception {
         String folder = System.getProperty("window.pictures");
+        robot.interact(() -> {
+            ((ChoiceBox<?>) node("#candidate", ChoiceBox.class))
+                    .getSelectionModel()
+                    .select(1);
+            node("#temperature", Slider.class).setValue(-20);
+        });
+        WaitForAsyncUtils.waitFor(
+                20,
+                TimeUnit.SECONDS,
+                () -> node("#cutaway", PicturePane.class)
+                        .getAccessibleText()
+                        .matches("Copper.*-20 °C.*goes round the medium"));
         int[][] sizes = folder == null ? new int[][] {{1280, 800}} : new int[][] {{1280, 800}, {1920, 1080}};
         for (int[] size : sizes) {
             for (int tab : new int[] {0, 2}) {
