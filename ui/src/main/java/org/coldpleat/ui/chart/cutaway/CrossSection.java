@@ -6,7 +6,8 @@ final class CrossSection {
     static final double NEAR = 5;
 
     private static final double SHOWN_DEPTH = 6;
-    private static final int SHOWN_LEGS = 10;
+    private static final int MOST_LEGS = 10;
+    private static final double FAN = 1.4;
 
     private final CutawaySheet sheet;
     private final Pressures pressures;
@@ -123,8 +124,10 @@ final class CrossSection {
         }
         double step = Math.PI / sheet.pleatCount().value();
         double share = Math.min(1, SHOWN_DEPTH / Math.max(1, outer - inner));
-        for (int k = 0; k < SHOWN_LEGS; k++) {
-            leg(cx, bottomY + inner, (k - (SHOWN_LEGS - 1) / 2.0) * step - lean * share / 3, share, NEAR, cx, bottomY);
+        double spread = FAN * NEAR * Math.PI * inner / sheet.pleatCount().value();
+        int shown = Math.max(2, Math.min(MOST_LEGS, (int) (sheet.canDiameter().value() / spread)));
+        for (int k = 0; k < shown; k++) {
+            leg(cx, bottomY + inner, (k - (shown - 1) / 2.0) * step - lean * share / 3, share, NEAR, cx, bottomY);
         }
     }
 }
