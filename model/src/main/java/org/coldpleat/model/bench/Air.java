@@ -1,7 +1,7 @@
 package org.coldpleat.model.bench;
 
 import java.util.function.DoubleUnaryOperator;
-import org.coldpleat.model.flow.Require;
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 

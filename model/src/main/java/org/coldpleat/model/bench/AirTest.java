@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.coldpleat.model.bench.BenchEstimate.Status;
-import org.coldpleat.model.flow.Require;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 

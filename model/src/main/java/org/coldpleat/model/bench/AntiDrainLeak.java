@@ -2,9 +2,9 @@ package org.coldpleat.model.bench;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.coldpleat.model.flow.Require;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 

@@ -6,11 +6,11 @@ import java.util.function.DoubleFunction;
 import org.coldpleat.model.bench.BenchEstimate.Status;
 import org.coldpleat.model.flow.AdditiveLaw;
 import org.coldpleat.model.flow.Fluid;
-import org.coldpleat.model.flow.Require;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 

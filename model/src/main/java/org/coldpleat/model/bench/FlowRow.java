@@ -1,6 +1,6 @@
 package org.coldpleat.model.bench;
 
-import org.coldpleat.model.flow.Require;
+import org.coldpleat.shared.quantity.Require;
 
 /**
  * One line of a flow-bench log.

@@ -5,7 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.coldpleat.model.flow.Lubricant;
 import org.coldpleat.model.flow.PressureDropLaw;
-import org.coldpleat.model.flow.Require;
+import org.coldpleat.shared.quantity.Require;
 
 /**
  * Lubrication circuit of an engine: pump with relief valves, a series element (the filter with its bypass valves), and

@@ -5,7 +5,7 @@ import java.util.Objects;
 import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.flow.Lubricant;
 import org.coldpleat.model.flow.PressureDropLaw;
-import org.coldpleat.model.flow.Require;
+import org.coldpleat.shared.quantity.Require;
 
 /**
  * Laboratory stand: pushes a stated flow through a filter into an open vessel.

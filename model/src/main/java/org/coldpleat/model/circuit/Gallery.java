@@ -2,7 +2,7 @@ package org.coldpleat.model.circuit;
 
 import java.util.List;
 import java.util.Objects;
-import org.coldpleat.model.flow.Require;
+import org.coldpleat.shared.quantity.Require;
 
 /**
  * Everything behind the filter: a laminar passage, then in parallel the bearings and the restrictors. The pressure gauge

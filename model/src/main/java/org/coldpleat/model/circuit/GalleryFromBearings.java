@@ -1,7 +1,7 @@
 package org.coldpleat.model.circuit;
 
 import java.util.List;
-import org.coldpleat.model.flow.Require;
+import org.coldpleat.shared.quantity.Require;
 
 /**
  * Gallery described by bearing geometry.

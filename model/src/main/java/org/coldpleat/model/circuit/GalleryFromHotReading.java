@@ -6,7 +6,7 @@ import org.coldpleat.model.flow.AdditiveLaw;
 import org.coldpleat.model.flow.BracketedNewton;
 import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.flow.Lubricant;
-import org.coldpleat.model.flow.Require;
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 
 /**

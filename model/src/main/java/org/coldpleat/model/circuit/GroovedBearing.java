@@ -1,6 +1,6 @@
 package org.coldpleat.model.circuit;
 
-import org.coldpleat.model.flow.Require;
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 

@@ -2,7 +2,7 @@ package org.coldpleat.model.circuit;
 
 import org.coldpleat.model.flow.FlowLaw;
 import org.coldpleat.model.flow.Fluid;
-import org.coldpleat.model.flow.Require;
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 
 /**

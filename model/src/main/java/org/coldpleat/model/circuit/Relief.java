@@ -3,7 +3,7 @@ package org.coldpleat.model.circuit;
 import java.util.Objects;
 import java.util.Optional;
 import org.coldpleat.model.flow.FlowLaw;
-import org.coldpleat.model.flow.Require;
+import org.coldpleat.shared.quantity.Require;
 
 /**
  * Relief valve of the pump: dumps oil from the pump outlet to the sump. An ideal one holds its setting exactly; the

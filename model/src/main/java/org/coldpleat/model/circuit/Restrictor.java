@@ -3,7 +3,7 @@ package org.coldpleat.model.circuit;
 import org.coldpleat.model.flow.AdditiveLaw;
 import org.coldpleat.model.flow.Corner;
 import org.coldpleat.model.flow.Fluid;
-import org.coldpleat.model.flow.Require;
+import org.coldpleat.shared.quantity.Require;
 
 /**
  * Jets or restrictors of one kind at the end of the gallery, at sump viscosity.

@@ -1,7 +1,7 @@
 package org.coldpleat.model.coldstart;
 
 import java.util.Optional;
-import org.coldpleat.model.flow.Require;
+import org.coldpleat.shared.quantity.Require;
 
 /**
  * Share of the oil that goes unfiltered over temperature and speed.

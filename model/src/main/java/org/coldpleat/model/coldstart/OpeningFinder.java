@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.coldpleat.model.flow.Require;
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
@@ -77,11 +77,8 @@ public record OpeningFinder(double low, double high, double gridStep, double fin
         }
 
         private double look(double temperature) {
-            double value = ratio.at(temperature) - 1;
-            evaluations++;
-            if (Double.isNaN(value)) {
-                unresolved++;
-            } else {
+            double value = count(temperature);
+            if (!Double.isNaN(value)) {
                 points.put(temperature, value);
             }
             return value;
@@ -227,36 +224,18 @@ public record OpeningFinder(double low, double high, double gridStep, double fin
             return coldHalf ? Openings.Kind.BELOW : Openings.Kind.INTERVALS;
         }
 
-        /** Illinois iteration between a point that is open and one that is not. */
+        /** Crossing between a point that is open and one that is not. */
         private double crossing(double left, double atLeft, double right, double atRight) {
-            double a = left;
-            double fa = atLeft;
-            double b = right;
-            double fb = atRight;
-            int side = 0;
-            while (b - a > tolerance) {
-                double x = (a * fb - b * fa) / (fb - fa);
-                double nudge = 0.4 * tolerance;
-                x = Math.min(Math.max(x, a + nudge), b - nudge);
-                double fx = ratio.at(x) - 1;
-                evaluations++;
-                if (Double.isNaN(fx)) {
-                    unresolved++;
-                    break;
-                }
-                if (fx > 0 == fb > 0) {
-                    b = x;
-                    fb = fx;
-                    fa = side == -1 ? 0.5 * fa : fa;
-                    side = -1;
-                } else {
-                    a = x;
-                    fa = fx;
-                    fb = side == 1 ? 0.5 * fb : fb;
-                    side = 1;
-                }
+            return Crossing.between(this::count, left, atLeft, right, atRight, tolerance);
+        }
+
+        private double count(double temperature) {
+            double value = ratio.at(temperature) - 1;
+            evaluations++;
+            if (Double.isNaN(value)) {
+                unresolved++;
             }
-            return 0.5 * (a + b);
+            return value;
         }
 
         private Map.Entry<Double, Double> greatest() {

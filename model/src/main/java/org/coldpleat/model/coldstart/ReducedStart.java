@@ -2,7 +2,7 @@ package org.coldpleat.model.coldstart;
 
 import java.util.Arrays;
 import java.util.stream.IntStream;
-import org.coldpleat.model.flow.Require;
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 

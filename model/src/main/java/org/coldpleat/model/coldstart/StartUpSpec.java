@@ -4,7 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.coldpleat.model.circuit.EngineCircuit;
 import org.coldpleat.model.filter.FilterAssembly;
-import org.coldpleat.model.flow.Require;
+import org.coldpleat.shared.quantity.Require;
 
 /**
  * A start-up to be computed.

@@ -6,8 +6,8 @@ import org.coldpleat.model.flow.AdditiveLaw;
 import org.coldpleat.model.flow.Drop;
 import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.flow.PressureDropLaw;
-import org.coldpleat.model.flow.Require;
 import org.coldpleat.model.valve.SpringValve;
+import org.coldpleat.shared.quantity.Require;
 
 /**
  * A filter as the oil sees it: parts in series, a bypass valve in the element (thread end or far end), a bypass valve in

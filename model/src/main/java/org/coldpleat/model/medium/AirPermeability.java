@@ -1,5 +1,6 @@
 package org.coldpleat.model.medium;
 
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
@@ -42,9 +43,9 @@ public final class AirPermeability {
      * @return [1/m]; 2.747e7 for 200 Pa, 1.82e-5 Pa s, 0.4 m/s
      */
     public static double resistance(double pressureDrop, double airViscosity, double faceVelocity) {
-        Solidity.requireAbove("pressureDrop", pressureDrop, "Pa");
-        Solidity.requireAbove("airViscosity", airViscosity, "Pa s");
-        Solidity.requireAbove("faceVelocity", faceVelocity, "m/s");
+        Require.positive("pressureDrop", pressureDrop, "Pa");
+        Require.positive("airViscosity", airViscosity, "Pa s");
+        Require.positive("faceVelocity", faceVelocity, "m/s");
         return pressureDrop / (airViscosity * faceVelocity);
     }
 
@@ -59,8 +60,8 @@ public final class AirPermeability {
     @Source("L. J. Klinkenberg 1941, form k_air = k (1 + 4 c lambda/r), coefficient c about 1 (from memory)")
     @Validity("mean free path below a tenth of the pore radius")
     public static double withoutSlip(double airResistance, double meanFreePath, double poreRadius) {
-        Solidity.requireAbove("airResistance", airResistance, "1/m");
-        Solidity.requireAbove("poreRadius", poreRadius, "m");
+        Require.positive("airResistance", airResistance, "1/m");
+        Require.positive("poreRadius", poreRadius, "m");
         return airResistance * (1 + 4 * meanFreePath / poreRadius);
     }
 
@@ -85,8 +86,8 @@ public final class AirPermeability {
             double airDensity,
             double airViscosity,
             double coefficient) {
-        Solidity.requireAbove("apparentResistance", apparentResistance, "1/m");
-        Solidity.requireAbove("thickness", thickness, "m");
+        Require.positive("apparentResistance", apparentResistance, "1/m");
+        Require.positive("thickness", thickness, "m");
         if (!(coefficient >= 0)) {
             throw new IllegalArgumentException("coefficient must be at least 0 [1], was " + coefficient);
         }

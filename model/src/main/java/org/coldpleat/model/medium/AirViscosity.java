@@ -1,5 +1,6 @@
 package org.coldpleat.model.medium;
 
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
@@ -18,14 +19,14 @@ public final class AirViscosity {
 
     /** Dynamic viscosity [Pa s] at a temperature [K]; 1.812e-5 at 293.15. */
     public static double at(double temperature) {
-        Solidity.requireAbove("temperature", temperature, "K");
+        Require.positive("temperature", temperature, "K");
         return BETA * temperature * Math.sqrt(temperature) / (temperature + SUTHERLAND_TEMPERATURE);
     }
 
     /** Mean free path [m] at a temperature [K] and pressure [Pa, absolute]: {@code (mu/p) sqrt(pi R T/2)}. */
     @Source("kinetic theory of gases (textbook); 0.065 micrometers at 293 K and 101.3 kPa")
     public static double meanFreePath(double temperature, double pressure) {
-        Solidity.requireAbove("pressure", pressure, "Pa");
+        Require.positive("pressure", pressure, "Pa");
         return at(temperature) / pressure * Math.sqrt(Math.PI * GAS_CONSTANT * temperature / 2);
     }
 }

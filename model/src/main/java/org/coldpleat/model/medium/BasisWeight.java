@@ -1,5 +1,6 @@
 package org.coldpleat.model.medium;
 
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 
 /** Mass per area of a sheet. */
@@ -9,9 +10,9 @@ public final class BasisWeight {
     /** Basis weight [kg/m2] of a strip of a mass [kg], length [m] and width [m]. */
     @Source("derived here: definition")
     public static double of(double mass, double length, double width) {
-        Solidity.requireAbove("mass", mass, "kg");
-        Solidity.requireAbove("length", length, "m");
-        Solidity.requireAbove("width", width, "m");
+        Require.positive("mass", mass, "kg");
+        Require.positive("length", length, "m");
+        Require.positive("width", width, "m");
         return mass / (length * width);
     }
 }

@@ -1,5 +1,6 @@
 package org.coldpleat.model.medium;
 
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
@@ -11,8 +12,8 @@ public final class MediumResistance {
 
     /** Resistance [1/m] of a sheet of a thickness [m] and permeability [m2]. */
     public static double of(double thickness, double permeability) {
-        Solidity.requireAbove("thickness", thickness, "m");
-        Solidity.requireAbove("permeability", permeability, "m2");
+        Require.positive("thickness", thickness, "m");
+        Require.positive("permeability", permeability, "m2");
         return thickness / permeability;
     }
 
@@ -25,8 +26,8 @@ public final class MediumResistance {
      * @return [1/m]
      */
     public static double ofFibers(double normalizedPermeability, double fiberDiameter, double thickness) {
-        Solidity.requireAbove("normalizedPermeability", normalizedPermeability, "[1]");
-        Solidity.requireAbove("fiberDiameter", fiberDiameter, "m");
+        Require.positive("normalizedPermeability", normalizedPermeability, "[1]");
+        Require.positive("fiberDiameter", fiberDiameter, "m");
         return of(thickness, normalizedPermeability * fiberDiameter * fiberDiameter);
     }
 
@@ -37,7 +38,7 @@ public final class MediumResistance {
         }
         double sum = 0;
         for (double resistance : resistances) {
-            Solidity.requireAbove("resistances", resistance, "1/m");
+            Require.positive("resistances", resistance, "1/m");
             sum += resistance;
         }
         return sum;

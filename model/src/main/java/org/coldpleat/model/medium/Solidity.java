@@ -1,5 +1,6 @@
 package org.coldpleat.model.medium;
 
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
@@ -18,9 +19,9 @@ public final class Solidity {
     @Source("derived here: definition")
     @Validity("result below 1; common sheets 0.04 to 0.25")
     public static double of(double basisWeight, double fiberDensity, double thickness) {
-        requireAbove("basisWeight", basisWeight, "kg/m2");
-        requireAbove("fiberDensity", fiberDensity, "kg/m3");
-        requireAbove("thickness", thickness, "m");
+        Require.positive("basisWeight", basisWeight, "kg/m2");
+        Require.positive("fiberDensity", fiberDensity, "kg/m3");
+        Require.positive("thickness", thickness, "m");
         return require(basisWeight / (fiberDensity * thickness));
     }
 
@@ -43,7 +44,7 @@ public final class Solidity {
             if (!(massShares[i] >= 0)) {
                 throw new IllegalArgumentException("massShares must be at least 0 [1], had " + massShares[i]);
             }
-            requireAbove("densities", densities[i], "kg/m3");
+            Require.positive("densities", densities[i], "kg/m3");
             sum += massShares[i];
             volume += massShares[i] / densities[i];
         }
@@ -75,11 +76,5 @@ public final class Solidity {
             throw new IllegalArgumentException("solidity must be above 0 and below 1 [1], was " + solidity);
         }
         return solidity;
-    }
-
-    static void requireAbove(String name, double value, String unit) {
-        if (!(value > 0) || Double.isInfinite(value)) {
-            throw new IllegalArgumentException(name + " must be finite and above 0 " + unit + ", was " + value);
-        }
     }
 }

@@ -1,6 +1,7 @@
 package org.coldpleat.model.oil;
 
 import java.util.Objects;
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Provenance;
 import org.coldpleat.shared.source.Source;
 

@@ -1,6 +1,7 @@
 package org.coldpleat.model.oil;
 
 import java.util.Objects;
+import org.coldpleat.shared.quantity.Require;
 
 /**
  * A viscosity of a cold-oil test: a reading, or the limit of a grade to draw beside a curve.

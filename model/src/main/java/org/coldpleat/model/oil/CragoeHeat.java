@@ -1,5 +1,6 @@
 package org.coldpleat.model.oil;
 
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 

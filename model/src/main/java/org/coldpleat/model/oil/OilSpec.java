@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.coldpleat.shared.quantity.Require;
 
 /**
  * What a user knows about an oil: points and a density, or no more than its grade.

@@ -45,7 +45,7 @@ public final class ViscosityIndex {
      * @param viscosity100 kinematic viscosity at 100 degrees C [m2/s]
      */
     public static OptionalDouble of(double viscosity40, double viscosity100) {
-        Require.falling(313.15, viscosity40, 373.15, viscosity100);
+        WaltherScale.requireFalling(313.15, viscosity40, 373.15, viscosity100);
         if (viscosity100 < MIN_VISCOSITY) {
             return OptionalDouble.empty();
         }

@@ -1,6 +1,7 @@
 package org.coldpleat.model.oil;
 
 import java.util.Optional;
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
@@ -58,8 +59,8 @@ public record VogelCurve(double a, double b, double c) implements ViscosityCurve
             throw new IllegalArgumentException(
                     "temperatures must rise, were " + temperature1 + ", " + temperature2 + ", " + temperature3 + " K");
         }
-        Require.falling(temperature1, viscosity1, temperature2, viscosity2);
-        Require.falling(temperature2, viscosity2, temperature3, viscosity3);
+        WaltherScale.requireFalling(temperature1, viscosity1, temperature2, viscosity2);
+        WaltherScale.requireFalling(temperature2, viscosity2, temperature3, viscosity3);
         double y1 = Math.log(viscosity1 * MM2_PER_M2);
         double y2 = Math.log(viscosity2 * MM2_PER_M2);
         double y3 = Math.log(viscosity3 * MM2_PER_M2);

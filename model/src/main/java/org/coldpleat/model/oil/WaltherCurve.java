@@ -34,7 +34,7 @@ public record WaltherCurve(double a, double b) implements ViscosityCurve {
      * @param viscosity2 kinematic viscosity at the second temperature [m2/s], lower at the higher temperature
      */
     public static WaltherCurve through(double temperature1, double viscosity1, double temperature2, double viscosity2) {
-        Require.falling(temperature1, viscosity1, temperature2, viscosity2);
+        WaltherScale.requireFalling(temperature1, viscosity1, temperature2, viscosity2);
         double w1 = WaltherScale.scaled(viscosity1);
         double w2 = WaltherScale.scaled(viscosity2);
         double x1 = Math.log10(temperature1);

@@ -1,5 +1,6 @@
 package org.coldpleat.model.oil;
 
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
@@ -61,5 +62,18 @@ final class WaltherScale {
 
     private static double shiftedSlope(double n) {
         return 1 - (1.84 + 1.02 * n) * Math.exp(-1.47 - n * (1.84 + 0.51 * n));
+    }
+
+    /** Refuses two points [K], [m2/s] outside the scale or of which the warmer one is not thinner. */
+    static void requireFalling(double temperature1, double viscosity1, double temperature2, double viscosity2) {
+        Require.positive("temperature", temperature1, "K");
+        Require.positive("temperature", temperature2, "K");
+        Require.within("kinematicViscosity", viscosity1, MIN_VISCOSITY, MAX_VISCOSITY, "m2/s");
+        Require.within("kinematicViscosity", viscosity2, MIN_VISCOSITY, MAX_VISCOSITY, "m2/s");
+        if (!((temperature2 - temperature1) * (viscosity1 - viscosity2) > 0)) {
+            throw new IllegalArgumentException(
+                    "kinematicViscosity must fall as the temperature rises, was " + viscosity1 + " m2/s at "
+                            + temperature1 + " K and " + viscosity2 + " m2/s at " + temperature2 + " K");
+        }
     }
 }

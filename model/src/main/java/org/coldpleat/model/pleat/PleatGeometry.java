@@ -1,6 +1,7 @@
 package org.coldpleat.model.pleat;
 
 import java.util.Objects;
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
@@ -34,8 +35,8 @@ public record PleatGeometry(
         PleatEnds ends) {
     public PleatGeometry {
         Objects.requireNonNull(ends, "ends");
-        requireAbove("thickness", thickness);
-        requireAbove("pleatDepth", pleatDepth);
+        Require.positive("thickness", thickness, "m");
+        Require.positive("pleatDepth", pleatDepth, "m");
         if (ends == PleatEnds.FOLDED && !(pleatDepth > 2 * thickness)) {
             throw new IllegalArgumentException("pleatDepth " + pleatDepth + " m must exceed two thicknesses, "
                     + 2 * thickness + " m, to leave room for the folds");
@@ -44,8 +45,8 @@ public record PleatGeometry(
         requireFinite("upstreamEnd", upstreamEnd);
         requireFinite("downstreamEnd", downstreamEnd);
         requireFinite("downstreamMouth", downstreamMouth);
-        requireAbove("inletPitch", inletPitch);
-        requireAbove("outletPitch", outletPitch);
+        Require.positive("inletPitch", inletPitch, "m");
+        Require.positive("outletPitch", outletPitch, "m");
         if (!(gapFloor >= 0) || Double.isInfinite(gapFloor)) {
             throw new IllegalArgumentException("gapFloor must be finite and at least 0 m, was " + gapFloor);
         }
@@ -221,8 +222,8 @@ public record PleatGeometry(
     }
 
     private static double requireLegLength(double outerRadius, double innerRadius, double fold, double thickness) {
-        requireAbove("innerRadius", innerRadius);
-        requireAbove("thickness", thickness);
+        Require.positive("innerRadius", innerRadius, "m");
+        Require.positive("thickness", thickness, "m");
         double length = outerRadius - innerRadius - 2 * fold;
         if (!(length > thickness)) {
             throw new IllegalArgumentException("outerRadius " + outerRadius + " m must exceed innerRadius "
@@ -236,12 +237,6 @@ public record PleatGeometry(
             throw new IllegalArgumentException("pleatCount must be at least 3, was " + pleatCount);
         }
         return Math.PI / pleatCount;
-    }
-
-    private static void requireAbove(String name, double value) {
-        if (!(value > 0) || Double.isInfinite(value)) {
-            throw new IllegalArgumentException(name + " must be finite and above 0 m, was " + value);
-        }
     }
 
     private static void requireFinite(String name, double value) {

@@ -92,12 +92,8 @@ final class AreaBuilder {
                 areas.gross(),
                 areas.effective().value(),
                 length.isPresent() ? OptionalDouble.of(length.get().value()) : OptionalDouble.empty(),
-                open.isPresent() ? OptionalDouble.of(open.get().value()) : widthOf(width),
+                open.isPresent() ? OptionalDouble.of(open.get().value()) : Inputs.number(width),
                 notices);
-    }
-
-    private static OptionalDouble widthOf(Optional<Measured> width) {
-        return width.isPresent() ? OptionalDouble.of(width.get().value()) : OptionalDouble.empty();
     }
 
     private static Measured less(Measured height, Measured buried) {

@@ -85,9 +85,9 @@ final class CandidateBuilder {
                 areas.gross().value(),
                 resistance,
                 evidence,
-                value(thickness),
-                value(basisWeight),
-                value(builder.solidity(basisWeight, thickness)),
+                Inputs.number(thickness),
+                Inputs.number(basisWeight),
+                Inputs.number(builder.solidity(basisWeight, thickness)),
                 filterBuilder.leftOut(),
                 notices);
     }
@@ -142,10 +142,6 @@ final class CandidateBuilder {
                 parts.stream()
                         .map(part -> NoticeText.text("part." + part.name(), List.of()))
                         .toList());
-    }
-
-    private static OptionalDouble value(Optional<Measured> measured) {
-        return measured.isPresent() ? OptionalDouble.of(measured.get().value()) : OptionalDouble.empty();
     }
 
     private static PackModel pack(Section sheet, Optional<Measured> thickness, AreaBuilder.Areas areas, Inputs inputs) {

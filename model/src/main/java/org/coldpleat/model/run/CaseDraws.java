@@ -5,14 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.coldpleat.model.circuit.OperatingPoint;
-import org.coldpleat.model.coldstart.OpeningFinder;
 import org.coldpleat.model.coldstart.Openings;
 
 /** Evaluates a case for values of its unknowns that differ from the best estimates. Knows no distributions. Immutable. */
 public final class CaseDraws {
-    private static final double GRID_STEP = 4;
-    private static final double FINEST_STEP = 0.1;
-    private static final double FULL_TOLERANCE = 1e-4;
 
     private final ResolvedCase resolved;
 
@@ -98,7 +94,7 @@ public final class CaseDraws {
             Optional<OperatingPoint> near = Optional.empty();
             for (NamedTemperature named : resolved.named()) {
                 SolvedPoint held = model.heldShutAt(named.temperature(), near);
-                near = StateAnalysis.near(held);
+                near = held.near();
                 SolvedPoint point = model.at(named.temperature(), near);
                 ratios.add(model.hasValve() && held.isAnswer() ? model.ratio(held) : Double.NaN);
                 shares.add(point.isAnswer() ? point.filter().bypassShare() : Double.NaN);
@@ -122,11 +118,10 @@ public final class CaseDraws {
             if (!model.hasValve()) {
                 return Double.NEGATIVE_INFINITY;
             }
-            Openings all = new OpeningFinder(resolved.from(), resolved.to(), GRID_STEP, FINEST_STEP, FULL_TOLERANCE)
-                    .find(at -> {
-                        SolvedPoint point = model.heldShutAt(at, Optional.empty());
-                        return point.isAnswer() ? model.ratio(point) : Double.NaN;
-                    });
+            Openings all = resolved.openingFinder().find(at -> {
+                SolvedPoint point = model.heldShutAt(at, Optional.empty());
+                return point.isAnswer() ? model.ratio(point) : Double.NaN;
+            });
             if (all.unresolved() > 0) {
                 return Double.NaN;
             }

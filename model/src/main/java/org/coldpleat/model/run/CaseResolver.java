@@ -7,7 +7,6 @@ import org.coldpleat.model.oil.OilResolver;
 import org.coldpleat.model.oil.OilResult;
 import org.coldpleat.shared.casefile.CaseDocument;
 import org.coldpleat.shared.casefile.Section;
-import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.NoticeText;
 import org.coldpleat.shared.quantity.Measured;
 
@@ -27,8 +26,9 @@ final class CaseResolver {
         Section root = document.root();
         Problems problems = new Problems(document.file());
         Section oil = root.section("oil").orElseThrow();
-        List<Notice> oilNotices = checkOil(oil, problems);
-        root.section("engine").ifPresent(engine -> EngineCheck.check(engine, oil, problems));
+        Optional<OilResult.Resolved> made = checkOil(oil, problems);
+        root.section("engine")
+                .ifPresent(engine -> EngineCheck.check(engine, made.map(OilResult.Resolved::oil), problems));
         for (Section sheet : root.sections("candidates")) {
             CandidateCheck.check(sheet, problems);
             sheet.section("tests").flatMap(tests -> tests.section("oil")).ifPresent(own -> checkOil(own, problems));
@@ -39,7 +39,13 @@ final class CaseResolver {
         Optional<Section> range = root.section("temperatures");
         double from = value(range, "from", DEFAULT_FROM);
         double to = value(range, "to", DEFAULT_TO);
-        ResolvedCase resolved = new ResolvedCase(document, from, to, named(range), duties(root), oilNotices);
+        ResolvedCase resolved = new ResolvedCase(
+                document,
+                from,
+                to,
+                named(range),
+                duties(root),
+                made.orElseThrow().notices());
         testsThatGiveNothing(resolved, root, problems);
         return problems.isEmpty()
                 ? new Resolution(Optional.of(resolved), List.of())
@@ -68,16 +74,16 @@ final class CaseResolver {
         return section.flatMap(one -> one.quantity(key)).map(Measured::value).orElse(fallback);
     }
 
-    private static List<Notice> checkOil(Section oil, Problems problems) {
+    private static Optional<OilResult.Resolved> checkOil(Section oil, Problems problems) {
         OilResult result = OilResolver.resolve(OilBuilder.spec(oil, Inputs.shared()));
         if (result instanceof OilResult.Refused refused) {
             Section place = refused.anchors().isEmpty()
                     ? oil
                     : anchorSection(oil, refused.anchors().get(0));
             problems.addWhole(place, refused.fault().code(), refused.values().toArray(String[]::new));
-            return List.of();
+            return Optional.empty();
         }
-        return ((OilResult.Resolved) result).notices();
+        return Optional.of((OilResult.Resolved) result);
     }
 
     private static Section anchorSection(Section oil, int position) {

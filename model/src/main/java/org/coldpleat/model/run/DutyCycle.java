@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.coldpleat.model.loading.ParticleSizes;
 import org.coldpleat.model.loading.TestDust;
+import org.coldpleat.shared.casefile.Months;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.quantity.Measured;
 
@@ -40,19 +41,6 @@ record DutyCycle(
     private static final double HOUR = 3600;
     private static final double DEFAULT_HORIZON = 1000 * HOUR;
     private static final int WEEKS = 52;
-    private static final List<String> MONTHS = List.of(
-            "january",
-            "february",
-            "march",
-            "april",
-            "may",
-            "june",
-            "july",
-            "august",
-            "september",
-            "october",
-            "november",
-            "december");
 
     /**
      * Cold starts of a year.
@@ -133,11 +121,12 @@ record DutyCycle(
     }
 
     private static Starts starts(Section starts, Section duty, ResolvedCase resolved) {
-        double[] months = new double[MONTHS.size()];
+        double[] months = new double[Months.NAMES.size()];
         double coldest = Double.POSITIVE_INFINITY;
         for (Section season : starts.sections("seasons")) {
-            int from = MONTHS.indexOf(season.choice("from").orElseThrow());
-            int count = Math.floorMod(MONTHS.indexOf(season.choice("to").orElseThrow()) - from, months.length) + 1;
+            int from = Months.NAMES.indexOf(season.choice("from").orElseThrow());
+            int count =
+                    Math.floorMod(Months.NAMES.indexOf(season.choice("to").orElseThrow()) - from, months.length) + 1;
             double temperature = season.quantity("temperature").orElseThrow().value();
             coldest = Math.min(coldest, temperature);
             for (int i = 0; i < count; i++) {
@@ -145,7 +134,7 @@ record DutyCycle(
             }
         }
         double perWeek = starts.quantity("perWeek").orElseThrow().value();
-        int first = duty.choice("firstMonth").map(MONTHS::indexOf).orElse(0);
+        int first = duty.choice("firstMonth").map(Months.NAMES::indexOf).orElse(0);
         List<Double> year = new ArrayList<>();
         int count = Math.max(1, (int) Math.round(perWeek * WEEKS));
         for (int i = 0; i < count; i++) {

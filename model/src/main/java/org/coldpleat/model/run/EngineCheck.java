@@ -2,8 +2,7 @@ package org.coldpleat.model.run;
 
 import java.util.List;
 import java.util.Optional;
-import org.coldpleat.model.oil.OilResolver;
-import org.coldpleat.model.oil.OilResult;
+import org.coldpleat.model.oil.Oil;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.quantity.Measured;
 
@@ -11,20 +10,17 @@ import org.coldpleat.shared.quantity.Measured;
 final class EngineCheck {
     private EngineCheck() {}
 
-    static void check(Section engine, Section oil, Problems problems) {
+    static void check(Section engine, Optional<Oil> oil, Problems problems) {
         engine.section("gallery")
                 .flatMap(gallery -> gallery.section("hotReading"))
                 .ifPresent(reading -> checkReading(reading, engine.sections("reliefValves"), problems));
-        if (!problems.isEmpty()) {
+        if (oil.isEmpty() || !problems.isEmpty()) {
             return;
         }
-        OilResult result = OilResolver.resolve(OilBuilder.spec(oil, Inputs.shared()));
-        if (result instanceof OilResult.Resolved resolved) {
-            try {
-                EngineBuilder.engine(engine, new OilLubricant(resolved.oil()), Inputs.shared());
-            } catch (IllegalArgumentException e) {
-                problems.addWhole(engine, "engine.contradiction", e.getMessage());
-            }
+        try {
+            EngineBuilder.engine(engine, new OilLubricant(oil.get()), Inputs.shared());
+        } catch (IllegalArgumentException e) {
+            problems.addWhole(engine, "engine.contradiction", e.getMessage());
         }
     }
 

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.coldpleat.model.circuit.ClosedForms;
 import org.coldpleat.model.circuit.Relief;
-import org.coldpleat.model.coldstart.OpeningFinder;
 import org.coldpleat.model.coldstart.Openings;
 import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.model.filter.BypassLocation;
@@ -68,8 +67,7 @@ final class Explainer {
         if (!model.hasValve()) {
             return Leaves.link("noValve", Kind.TEMPERATURE, Double.NaN, List.of(drop("coldDrop", resolved.from())));
         }
-        Openings openings = new OpeningFinder(resolved.from(), resolved.to(), 4, 0.1, 1e-4)
-                .find(at -> model.ratio(model.heldShutAt(at, Optional.empty())));
+        Openings openings = resolved.openingFinder().find(at -> model.ratio(model.heldShutAt(at, Optional.empty())));
         boolean opens = openings.kind() == Openings.Kind.BELOW;
         double at = opens ? openings.warmestOpen() : openings.greatestAt();
         List<Explanation> inputs = new ArrayList<>();

@@ -86,7 +86,11 @@ final class Inputs {
 
     /** The value of a key [SI]. */
     OptionalDouble value(Section section, String key) {
-        Optional<Measured> measured = measured(section, key);
+        return number(measured(section, key));
+    }
+
+    /** The value of a reading [SI], if there is one. */
+    static OptionalDouble number(Optional<Measured> measured) {
         return measured.isPresent() ? OptionalDouble.of(measured.get().value()) : OptionalDouble.empty();
     }
 

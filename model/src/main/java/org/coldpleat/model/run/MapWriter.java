@@ -31,7 +31,7 @@ final class MapWriter {
             for (int i = TEMPERATURES - 1; i >= 0; i--) {
                 SolvedPoint point = model.at(temperature[i], near);
                 share[i][j] = point.isAnswer() ? point.filter().bypassShare() : Double.NaN;
-                near = StateAnalysis.near(point);
+                near = point.near();
             }
         }
         return new MapResult(candidate.name(), setting, temperature, drive, share);

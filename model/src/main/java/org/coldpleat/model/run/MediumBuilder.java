@@ -11,6 +11,7 @@ import org.coldpleat.model.evidence.Ingredient;
 import org.coldpleat.model.evidence.PoreEvidence;
 import org.coldpleat.model.evidence.ResistanceEvidence;
 import org.coldpleat.model.evidence.StructureEvidence;
+import org.coldpleat.model.medium.BasisWeight;
 import org.coldpleat.model.medium.FiberFamily;
 import org.coldpleat.model.medium.Solidity;
 import org.coldpleat.model.pleat.PackModel;
@@ -67,8 +68,12 @@ final class MediumBuilder {
             Measured mass = inputs.folded(sample.get(), "mass").orElseThrow();
             Measured length = inputs.folded(sample.get(), "length").orElseThrow();
             Measured width = inputs.folded(sample.get(), "width").orElseThrow();
-            return Optional.of(
-                    product(Kind.BASIS_WEIGHT, mass.value() / length.value() / width.value(), mass, length, width));
+            return Optional.of(product(
+                    Kind.BASIS_WEIGHT,
+                    BasisWeight.of(mass.value(), length.value(), width.value()),
+                    mass,
+                    length,
+                    width));
         }
         Optional<Measured> whole = inputs.folded(medium, "mass");
         if (whole.isPresent() && grossArea.isPresent()) {

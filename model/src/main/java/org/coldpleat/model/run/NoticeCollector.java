@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import org.coldpleat.model.filter.FilterAssembly;
 import org.coldpleat.model.oil.OilNotices;
 import org.coldpleat.shared.casefile.Section;
@@ -68,10 +67,10 @@ final class NoticeCollector {
     }
 
     private static Optional<Notice> spreads(ResolvedCase resolved) {
+        Map<String, Measured> written = resolved.document().quantities();
         long count = resolved.understood().entrySet().stream()
                 .filter(entry -> entry.getValue().spread() != Spread.NONE)
-                .filter(entry ->
-                        resolved.document().quantities().get(entry.getKey()).spread() == Spread.NONE)
+                .filter(entry -> written.get(entry.getKey()).spread() == Spread.NONE)
                 .count();
         double label = DefaultSpreads.complete(
                         "candidates[0].bypass.openingPressure",
@@ -84,29 +83,15 @@ final class NoticeCollector {
 
     /** Starved galleries and suction limits within the range, with the warmest temperature at which they occur. */
     private static void statuses(List<StateAnalysis> duty, Set<Notice> notices) {
-        TreeSet<Double> starved = new TreeSet<>();
-        TreeSet<Double> limited = new TreeSet<>();
         StateAnalysis first = duty.get(0);
-        if (!first.duty().isEngine()) {
-            return;
-        }
-        for (double temperature : first.result().curve().temperature()) {
-            SolvedPoint point = first.model().at(temperature);
-            if (point.point().galleryStarved()) {
-                starved.add(temperature);
-            }
-            if (point.point().suctionLimited()) {
-                limited.add(temperature);
-            }
-        }
-        if (!starved.isEmpty()) {
-            notices.add(Notice.of(
-                    "engine.starvedBelow", Severity.WARNING, first.duty().name(), Text.celsius(starved.last())));
-        }
-        if (!limited.isEmpty()) {
-            notices.add(Notice.of(
-                    "engine.suctionLimitedBelow", Severity.WARNING, first.duty().name(), Text.celsius(limited.last())));
-        }
+        below("engine.starvedBelow", first, first.starvedUpTo()).ifPresent(notices::add);
+        below("engine.suctionLimitedBelow", first, first.suctionLimitedUpTo()).ifPresent(notices::add);
+    }
+
+    private static Optional<Notice> below(String code, StateAnalysis one, double temperature) {
+        return Double.isNaN(temperature)
+                ? Optional.empty()
+                : Optional.of(Notice.of(code, Severity.WARNING, one.duty().name(), Text.celsius(temperature)));
     }
 
     /** A printed opening pressure or spring rate that a scale test does not bear out. */

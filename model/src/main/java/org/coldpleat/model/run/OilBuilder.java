@@ -26,13 +26,13 @@ final class OilBuilder {
             anchors.add(anchor(point, Anchor.Method.LOW_SHEAR, inputs));
         }
         oil.section("coldPoint").ifPresent(point -> anchors.add(anchor(point, coldMethod(point), inputs)));
-        OptionalDouble density = value(inputs.folded(oil, "density"));
+        OptionalDouble density = Inputs.number(inputs.folded(oil, "density"));
         return new OilSpec(
                 oil.text("name").or(() -> oil.text("grade")).orElse(""),
                 anchors,
                 density,
-                value(inputs.folded(oil, "densityTemperature")).orElse(DENSITY_TEMPERATURE),
-                value(inputs.folded(oil, "pourPoint")),
+                Inputs.number(inputs.folded(oil, "densityTemperature")).orElse(DENSITY_TEMPERATURE),
+                Inputs.number(inputs.folded(oil, "pourPoint")),
                 grade(oil));
     }
 
@@ -44,10 +44,6 @@ final class OilBuilder {
     /** The oil moved off its curve by a number of standard deviations if the build moves it. */
     static Oil shifted(Oil oil, Inputs inputs) {
         return oil.shifted(inputs.constant("oil.coldCurve"));
-    }
-
-    private static OptionalDouble value(Optional<Measured> measured) {
-        return measured.isPresent() ? OptionalDouble.of(measured.get().value()) : OptionalDouble.empty();
     }
 
     private static Optional<SaeGrade> grade(Section oil) {

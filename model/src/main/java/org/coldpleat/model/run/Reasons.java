@@ -32,12 +32,7 @@ final class Reasons {
      * @param code what differs: {@code area}, {@code resistance}, {@code channels}, {@code opening} or {@code passages}
      * @param logEffect how much it raises the logarithm of the first candidate's ratio over the second's [1]
      */
-    record Reason(String code, double logEffect) {
-        /** Factor on the ratio [1]. */
-        double factor() {
-            return Math.exp(logEffect);
-        }
-    }
+    record Reason(String code, double logEffect) {}
 
     /**
      * Differences that make the first open earlier or later than the second, largest first. Each is the mean of its worth

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.coldpleat.model.coldstart.OpeningFinder;
 import org.coldpleat.model.oil.Oil;
 import org.coldpleat.shared.casefile.CaseDocument;
 import org.coldpleat.shared.casefile.Section;
@@ -185,6 +186,11 @@ public final class ResolvedCase {
 
     double warmestNamed() {
         return named.stream().mapToDouble(NamedTemperature::temperature).max().orElse(to);
+    }
+
+    /** Looks for every temperature of the range at which a valve is open: ends to 0.1 mK, intervals down to 0.1 K. */
+    OpeningFinder openingFinder() {
+        return new OpeningFinder(from, to, 4, 0.1, 1e-4);
     }
 
     List<Duty> duties() {

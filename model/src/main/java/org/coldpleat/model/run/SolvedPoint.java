@@ -1,5 +1,6 @@
 package org.coldpleat.model.run;
 
+import java.util.Optional;
 import org.coldpleat.model.circuit.OperatingPoint;
 import org.coldpleat.model.circuit.SolveStatus;
 import org.coldpleat.model.filter.FilterState;
@@ -13,6 +14,11 @@ import org.coldpleat.model.flow.Fluid;
  * @param fluid oil
  */
 record SolvedPoint(OperatingPoint point, FilterState filter, Fluid fluid) {
+    /** The point of the circuit as a start for one nearby, if its numbers may be used. */
+    Optional<OperatingPoint> near() {
+        return isAnswer() ? Optional.of(point) : Optional.empty();
+    }
+
     /** Whether the numbers may be used. */
     boolean isAnswer() {
         return point.status().isAnswer() && filter.converged();

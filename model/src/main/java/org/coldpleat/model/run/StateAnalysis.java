@@ -2,8 +2,6 @@ package org.coldpleat.model.run;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import org.coldpleat.model.circuit.OperatingPoint;
 
 /**
  * Everything found out about one candidate in one duty, with what ranking and verdict need beside the public result.
@@ -17,6 +15,8 @@ import org.coldpleat.model.circuit.OperatingPoint;
  * @param logRatio natural logarithm of that ratio there [1]
  * @param logSlope its slope over temperature there [1/K]
  * @param contributions change of that logarithm for one standard uncertainty of each unknown, by path
+ * @param starvedUpTo warmest oil temperature of the range at which the gallery is starved [K]; NaN if at none
+ * @param suctionLimitedUpTo warmest at which the pickup limits the pump [K]; NaN if at none
  * @param coldest logarithm of the ratio at the coldest named temperature [1]
  * @param coldestContributions its changes, by path
  */
@@ -29,6 +29,8 @@ record StateAnalysis(
         double logRatio,
         double logSlope,
         Map<String, Double> contributions,
+        double starvedUpTo,
+        double suctionLimitedUpTo,
         double coldest,
         Map<String, Double> coldestContributions) {
     StateAnalysis {
@@ -57,10 +59,5 @@ record StateAnalysis(
                 .limit(count)
                 .map(Map.Entry::getKey)
                 .toList();
-    }
-
-    /** A solved point of a duty near another, for a warm start. */
-    static Optional<OperatingPoint> near(SolvedPoint point) {
-        return point.isAnswer() ? Optional.of(point.point()) : Optional.empty();
     }
 }

@@ -6,15 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.coldpleat.model.circuit.OperatingPoint;
-import org.coldpleat.model.coldstart.OpeningFinder;
 import org.coldpleat.model.coldstart.Openings;
 import org.coldpleat.shared.source.Source;
 
 /** Finds openings, shares, curve and bands of one candidate in one duty. */
 final class StateAnalyzer {
-    private static final double GRID_STEP = 4;
-    private static final double FINEST_STEP = 0.1;
-    private static final double TOLERANCE = 1e-4;
     private static final int CURVE_POINTS = 161;
     private static final double SLOPE_STEP = 0.05;
     private static final double SMALLEST_RATIO = 1e-12;
@@ -32,6 +28,8 @@ final class StateAnalyzer {
     private final Duty duty;
     private final DutyModel model;
     private Optional<OperatingPoint> last = Optional.empty();
+    private double starvedUpTo = Double.NaN;
+    private double suctionLimitedUpTo = Double.NaN;
 
     StateAnalyzer(ResolvedCase resolved, Variants variants, int position, Duty duty) {
         this.resolved = resolved;
@@ -47,8 +45,7 @@ final class StateAnalyzer {
         if (!model.hasValve()) {
             return withoutValve(curve);
         }
-        Openings openings =
-                new OpeningFinder(resolved.from(), resolved.to(), GRID_STEP, FINEST_STEP, TOLERANCE).find(this::ratio);
+        Openings openings = resolved.openingFinder().find(this::ratio);
         StateResult.Answer answer = answer(openings);
         double reference = answer == StateResult.Answer.BELOW ? openings.warmestOpen() : openings.greatestAt();
         double coldestAt = resolved.coldestNamed();
@@ -82,6 +79,8 @@ final class StateAnalyzer {
                 answer == StateResult.Answer.BELOW ? 0 : logRatio,
                 logSlope,
                 changes.get(0),
+                starvedUpTo,
+                suctionLimitedUpTo,
                 logRatio(model, coldestAt),
                 changes.get(1));
     }
@@ -100,12 +99,23 @@ final class StateAnalyzer {
                 resolved.named().stream().map(named -> share(named, 0)).toList(),
                 curve);
         return new StateAnalysis(
-                position, duty, model, result, resolved.from(), Double.NEGATIVE_INFINITY, 0, Map.of(), 0, Map.of());
+                position,
+                duty,
+                model,
+                result,
+                resolved.from(),
+                Double.NEGATIVE_INFINITY,
+                0,
+                Map.of(),
+                starvedUpTo,
+                suctionLimitedUpTo,
+                0,
+                Map.of());
     }
 
     private double ratio(double temperature) {
         SolvedPoint point = model.heldShutAt(temperature, last);
-        last = StateAnalysis.near(point);
+        last = point.near();
         return point.isAnswer() ? model.ratio(point) : Double.NaN;
     }
 
@@ -172,7 +182,8 @@ final class StateAnalyzer {
         for (int i = CURVE_POINTS - 1; i >= 0; i--) {
             double at = resolved.from() + (resolved.to() - resolved.from()) * i / (CURVE_POINTS - 1);
             SolvedPoint point = model.at(at, last);
-            last = StateAnalysis.near(point);
+            last = point.near();
+            noteLimits(point, at);
             temperature[i] = at;
             drop[i] = point.isAnswer() ? point.filter().totalDrop() : Double.NaN;
             difference[i] = point.isAnswer() && model.hasValve()
@@ -181,6 +192,16 @@ final class StateAnalyzer {
             share[i] = point.isAnswer() ? point.filter().bypassShare() : Double.NaN;
         }
         return new StateResult.Curve(temperature, drop, difference, share);
+    }
+
+    /** Temperatures come from warm to cold, so the first one noted is the warmest. */
+    private void noteLimits(SolvedPoint point, double at) {
+        if (point.point().galleryStarved() && Double.isNaN(starvedUpTo)) {
+            starvedUpTo = at;
+        }
+        if (point.point().suctionLimited() && Double.isNaN(suctionLimitedUpTo)) {
+            suctionLimitedUpTo = at;
+        }
     }
 
     /**
@@ -224,8 +245,7 @@ final class StateAnalyzer {
         }
         EngineModel engine = resolved.shared().engine().orElseThrow();
         double flow = engine.pump().displacement() * duty.drive() * engine.pumpTurns();
-        Openings naive = new OpeningFinder(resolved.from(), resolved.to(), GRID_STEP, FINEST_STEP, TOLERANCE)
-                .find(at -> model.ratioAtFlow(flow, at));
+        Openings naive = resolved.openingFinder().find(at -> model.ratioAtFlow(flow, at));
         return naive.kind() == Openings.Kind.BELOW ? naive.warmestOpen() : Double.NaN;
     }
 }

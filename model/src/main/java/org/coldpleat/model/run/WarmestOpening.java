@@ -2,6 +2,7 @@ package org.coldpleat.model.run;
 
 import java.util.Optional;
 import org.coldpleat.model.circuit.OperatingPoint;
+import org.coldpleat.model.coldstart.Crossing;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
@@ -26,6 +27,7 @@ final class WarmestOpening {
     private final double from;
     private final double to;
     private Optional<OperatingPoint> near = Optional.empty();
+    private boolean unanswered;
 
     WarmestOpening(DutyModel model, double from, double to) {
         this.model = model;
@@ -71,8 +73,10 @@ final class WarmestOpening {
 
     private double look(double temperature) {
         SolvedPoint point = model.heldShutAt(temperature, near);
-        near = StateAnalysis.near(point);
-        return point.isAnswer() ? Math.log(Math.max(SMALLEST_RATIO, model.ratio(point))) : Double.NaN;
+        near = point.near();
+        double value = point.isAnswer() ? Math.log(Math.max(SMALLEST_RATIO, model.ratio(point))) : Double.NaN;
+        unanswered |= Double.isNaN(value);
+        return value;
     }
 
     /** Golden section about a highest grid point, until it is open or the stretch is short. */
@@ -106,30 +110,10 @@ final class WarmestOpening {
         return Double.NEGATIVE_INFINITY;
     }
 
+    /** Crossing between an open and a warmer shut temperature [K]; NaN if a point on the way has no answer. */
     private double crossing(double open, double atOpen, double shut, double atShut) {
-        double a = open;
-        double fa = atOpen;
-        double b = shut;
-        double fb = atShut;
-        int side = 0;
-        while (b - a > TOLERANCE) {
-            double x = Math.min(Math.max((a * fb - b * fa) / (fb - fa), a + 0.4 * TOLERANCE), b - 0.4 * TOLERANCE);
-            double fx = look(x);
-            if (Double.isNaN(fx)) {
-                return Double.NaN;
-            }
-            if (fx > 0) {
-                a = x;
-                fa = fx;
-                fb = side == 1 ? 0.5 * fb : fb;
-                side = 1;
-            } else {
-                b = x;
-                fb = fx;
-                fa = side == -1 ? 0.5 * fa : fa;
-                side = -1;
-            }
-        }
-        return 0.5 * (a + b);
+        unanswered = false;
+        double found = Crossing.between(this::look, open, atOpen, shut, atShut, TOLERANCE);
+        return unanswered ? Double.NaN : found;
     }
 }

@@ -7,7 +7,7 @@ import org.coldpleat.model.flow.Drop;
 import org.coldpleat.model.flow.FlowLaw;
 import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.flow.PressureDropLaw;
-import org.coldpleat.model.flow.Require;
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 

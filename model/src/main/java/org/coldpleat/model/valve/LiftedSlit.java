@@ -3,7 +3,7 @@ package org.coldpleat.model.valve;
 import org.coldpleat.model.flow.AdditiveLaw;
 import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.flow.Openings;
-import org.coldpleat.model.flow.Require;
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 
 /**

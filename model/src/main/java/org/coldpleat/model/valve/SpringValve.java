@@ -5,7 +5,7 @@ import org.coldpleat.model.flow.BracketedNewton;
 import org.coldpleat.model.flow.Corner;
 import org.coldpleat.model.flow.FlowLaw;
 import org.coldpleat.model.flow.Fluid;
-import org.coldpleat.model.flow.Require;
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
@@ -99,8 +99,24 @@ public record SpringValve(
 
     /** The same valve with another port in series. */
     public SpringValve withPort(AdditiveLaw newPort) {
+        return with(openingPressure, newPort, closingPressure);
+    }
+
+    /** The same valve set to another opening pressure [Pa]; the closing pressure keeps its ratio to it. */
+    public SpringValve withOpeningPressure(double pressure) {
+        return with(pressure, port, closingPressure / openingPressure * pressure);
+    }
+
+    /** The valve once it has opened: friction now holds it open down to the closing pressure. */
+    public SpringValve afterOpening() {
+        return closingPressure == openingPressure || closingPressure == 0
+                ? this
+                : with(closingPressure, port, closingPressure);
+    }
+
+    private SpringValve with(double opening, AdditiveLaw newPort, double closing) {
         return new SpringValve(
-                openingPressure,
+                opening,
                 seatDiameter,
                 springRate,
                 maximumLift,
@@ -110,41 +126,7 @@ public record SpringValve(
                 newPort,
                 leak,
                 flowForceFactor,
-                closingPressure);
-    }
-
-    /** The same valve set to another opening pressure [Pa]; the closing pressure keeps its ratio to it. */
-    public SpringValve withOpeningPressure(double pressure) {
-        return new SpringValve(
-                pressure,
-                seatDiameter,
-                springRate,
-                maximumLift,
-                curtainWidthFactor,
-                dischargeCoefficient,
-                landWidth,
-                port,
-                leak,
-                flowForceFactor,
-                closingPressure / openingPressure * pressure);
-    }
-
-    /** The valve once it has opened: friction now holds it open down to the closing pressure. */
-    public SpringValve afterOpening() {
-        return closingPressure == openingPressure || closingPressure == 0
-                ? this
-                : new SpringValve(
-                        closingPressure,
-                        seatDiameter,
-                        springRate,
-                        maximumLift,
-                        curtainWidthFactor,
-                        dischargeCoefficient,
-                        landWidth,
-                        port,
-                        leak,
-                        flowForceFactor,
-                        closingPressure);
+                closing);
     }
 
     /** Seat area [m2]. */

@@ -8,19 +8,6 @@ import org.coldpleat.shared.quantity.Measured;
 
 /** Checks of the service life of a case against itself and against the engine. */
 final class DutyChecks {
-    private static final List<String> MONTHS = List.of(
-            "january",
-            "february",
-            "march",
-            "april",
-            "may",
-            "june",
-            "july",
-            "august",
-            "september",
-            "october",
-            "november",
-            "december");
 
     private final CaseChecks checks;
 
@@ -81,18 +68,19 @@ final class DutyChecks {
 
     /** Every month once. */
     private void seasons(Section starts) {
-        int[] line = new int[MONTHS.size()];
+        int[] line = new int[Months.NAMES.size()];
         for (Section season : starts.sections("seasons")) {
-            int from = season.choice("from").map(MONTHS::indexOf).orElse(-1);
-            int to = season.choice("to").map(MONTHS::indexOf).orElse(-1);
+            int from = season.choice("from").map(Months.NAMES::indexOf).orElse(-1);
+            int to = season.choice("to").map(Months.NAMES::indexOf).orElse(-1);
             if (from < 0 || to < 0) {
                 return;
             }
-            int count = Math.floorMod(to - from, MONTHS.size()) + 1;
+            int count = Math.floorMod(to - from, Months.NAMES.size()) + 1;
             for (int i = 0; i < count; i++) {
-                int month = (from + i) % MONTHS.size();
+                int month = (from + i) % Months.NAMES.size();
                 if (line[month] > 0) {
-                    checks.atKey(season, "from", "duty.monthTwice", MONTHS.get(month), Integer.toString(line[month]));
+                    checks.atKey(
+                            season, "from", "duty.monthTwice", Months.NAMES.get(month), Integer.toString(line[month]));
                     return;
                 }
                 line[month] = season.line();
@@ -101,7 +89,7 @@ final class DutyChecks {
         List<String> missing = new ArrayList<>();
         for (int month = 0; month < line.length; month++) {
             if (line[month] == 0) {
-                missing.add(MONTHS.get(month));
+                missing.add(Months.NAMES.get(month));
             }
         }
         if (!missing.isEmpty() && starts.has("seasons")) {

@@ -1,4 +1,4 @@
-package org.coldpleat.model.flow;
+package org.coldpleat.shared.quantity;
 
 /** Checks of arguments: each returns the value or throws with name, limit and unit. */
 public final class Require {
