@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.coldpleat.model.bench.AntiDrainLeak;
 import org.coldpleat.model.bench.ScaleTest;
 import org.coldpleat.model.evidence.EvidenceCombination;
 import org.coldpleat.model.evidence.ValueCombination;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.Measured;
+import org.coldpleat.shared.source.Provenance;
 
 /** Says what is known of a candidate, and from where. */
 final class EvidenceWriter {
@@ -36,7 +39,40 @@ final class EvidenceWriter {
                         .ifPresent(one -> combined.add(valve("springRate", Kind.SPRING_RATE, one)));
             }
         }
-        return new EvidenceReport(candidate.name(), bench.reports(), combined);
+        List<TestReport> tests = bench.reports().stream()
+                .map(test -> withRefill(resolved, position, test))
+                .toList();
+        return new EvidenceReport(candidate.name(), tests, combined);
+    }
+
+    /** A leak test, with the time the pump needs to refill what leaks out at standstill where that can be told. */
+    private static TestReport withRefill(ResolvedCase resolved, int position, TestReport test) {
+        Optional<Section> leak = resolved.document()
+                .root()
+                .sections("candidates")
+                .get(position)
+                .section("tests")
+                .flatMap(tests -> tests.section("antiDrainLeak"))
+                .filter(section -> section.has("standing") && section.has("drainable"));
+        Optional<EngineModel> engine = resolved.shared().engine();
+        if (!test.test().equals("antiDrainLeak") || leak.isEmpty() || engine.isEmpty()) {
+            return test;
+        }
+        Duty first =
+                resolved.duties().stream().filter(Duty::isEngine).findFirst().orElseThrow();
+        double viscosity = resolved.shared().oil().at(resolved.coldestNamed()).dynamicViscosity();
+        double flow = engine.get().pump().delivery(first.drive() * engine.get().pumpTurns(), 0, viscosity);
+        if (!(flow > 0)) {
+            return test;
+        }
+        double delay = AntiDrainLeak.refillDelay(
+                RigReader.number(leak.get(), "volume") / RigReader.number(leak.get(), "time"),
+                RigReader.number(leak.get(), "standing"),
+                RigReader.number(leak.get(), "drainable"),
+                flow);
+        List<TestReport.Value> values = new ArrayList<>(test.values());
+        values.add(new TestReport.Value("refillDelay", Measured.exact(Kind.DURATION, delay, Provenance.MEASURED)));
+        return test.withValues(values);
     }
 
     private static EvidenceReport.Combined resistance(EvidenceCombination combination) {

@@ -112,11 +112,9 @@ final class Explainer {
                 .or(() -> model.filter().blockValve())
                 .orElseThrow()
                 .openingPressure();
-        return Leaves.link(
-                "openingPressure",
-                Kind.PRESSURE_DIFFERENCE,
-                pressure,
-                Leaves.of(own.isPresent() ? own : engine, "openingPressure"));
+        List<Explanation> inputs = new ArrayList<>(Leaves.of(own.isPresent() ? own : engine, "openingPressure"));
+        inputs.addAll(BenchLeaves.of(sheet, "scaleTest"));
+        return Leaves.link("openingPressure", Kind.PRESSURE_DIFFERENCE, pressure, inputs);
     }
 
     private Explanation drop(String key, double at) {

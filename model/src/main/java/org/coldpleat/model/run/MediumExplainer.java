@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.coldpleat.model.evidence.EvidenceKind;
 import org.coldpleat.model.evidence.Ingredient;
 import org.coldpleat.model.evidence.ResistanceEvidence;
 import org.coldpleat.model.explain.Explanation;
@@ -40,6 +41,9 @@ final class MediumExplainer {
             for (Ingredient ingredient : member.ingredients()) {
                 ingredients.add(new Explanation(
                         "ingredient", ingredient.key(), ingredient.kind(), ingredient.value(), "", "", List.of()));
+            }
+            if (!member.kind().equals(EvidenceKind.AIR_TEST) || !member.label().isEmpty()) {
+                ingredients.addAll(BenchLeaves.of(sheet, member.kind()));
             }
             evidence.add(new Explanation(
                     "evidence." + member.kind().name().toLowerCase(Locale.ROOT),

@@ -36,6 +36,11 @@ public record TestReport(
         notices = List.copyOf(notices);
     }
 
+    /** The same with other values. */
+    TestReport withValues(List<Value> other) {
+        return new TestReport(test, status, count, other, steps, outliers, residuals, notices);
+    }
+
     /**
      * One value.
      *

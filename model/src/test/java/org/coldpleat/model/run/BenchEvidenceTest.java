@@ -76,6 +76,68 @@ class BenchEvidenceTest {
         return report.combined("mediumResistance").orElseThrow();
     }
 
+    /** Levels and air flows read off the model itself; the chain back through hose, holes and channels must close. */
+    private static String drain() {
+        ResolvedCase truth = Cases.resolve(filter(", resistance: 5e7 1/m", ""));
+        StringBuilder text = new StringBuilder("    tests:\n      drainTest:\n        vesselDiameter: 84 mm\n"
+                + "        headResolution: 0.1 mm\n        fallingHead:\n");
+        double temperature = 293.15;
+        Fluid oil = truth.shared().oil().at(temperature);
+        var path = truth.candidates().get(0).filter().withoutBypass();
+        double head = 0.6;
+        double area = Math.PI * 0.084 * 0.084 / 4;
+        double step = 0.05;
+        for (int i = 0; i <= 8 * 100; i++) {
+            if (i % 100 == 0) {
+                text.append(String.format(
+                        Locale.ROOT,
+                        "          - {time: %.2f s, head: %.3f mm, temperature: 20 °C}%n",
+                        i * step,
+                        head * 1e3));
+            }
+            head -= step / area * flowUnder(path, oil, oil.density() * 9.80665 * head);
+        }
+        return text.toString();
+    }
+
+    /** Flow at which a filter drops a pressure, by halving [m3/s]. */
+    private static double flowUnder(org.coldpleat.model.filter.FilterAssembly path, Fluid oil, double pressure) {
+        double low = 0;
+        double high = 20 / 6e4;
+        for (int i = 0; i < 60; i++) {
+            double middle = 0.5 * (low + high);
+            boolean over = path.solve(middle, oil).totalDrop() > pressure;
+            high = over ? middle : high;
+            low = over ? low : middle;
+        }
+        return low;
+    }
+
+    @Test
+    void drainingOilGivesTheMediumBack() {
+        // an explicit step of 50 ms on a fall of about 40 s time constant: about 1e-3
+        assertEquals(TRUE_RESISTANCE, medium(evidence(filter("", drain()))).median(), 5e-3 * TRUE_RESISTANCE);
+    }
+
+    /** Air drawn through the whole element: the pack alone, laminar, air of ISO 2533 at 20 degrees C; derived here. */
+    @Test
+    void airThroughAnElementGivesTheMediumBack() {
+        ResolvedCase truth = Cases.resolve(filter(", resistance: 5e7 1/m", ""));
+        double resistance = truth.candidates().get(0).pack().resistance();
+        double viscosity = org.coldpleat.model.medium.AirViscosity.at(293.15);
+        StringBuilder rows = new StringBuilder();
+        for (double pressure : new double[] {40, 80, 120, 160}) {
+            rows.append(String.format(
+                    Locale.ROOT,
+                    "          - {pressure: %.1f Pa, flow: %.4f L/min}%n",
+                    pressure,
+                    pressure / (viscosity * resistance) * 6e4));
+        }
+        String test = "    tests:\n      airTest:\n        piece: element\n        rows:\n" + rows;
+        // slip of air in the pores is taken off, which makes the medium a little tighter for oil
+        assertEquals(TRUE_RESISTANCE, medium(evidence(filter("", test))).median(), 0.03 * TRUE_RESISTANCE);
+    }
+
     /** Without noise the chain from the medium to the readings and back must close. */
     @Test
     void readingsWithoutNoiseGiveTheMediumBack() {
@@ -217,6 +279,36 @@ class BenchEvidenceTest {
         assertEquals(5.08e3 * 822 / 850, leak.values().get(1).value().value(), 40);
         assertEquals(1, leak.count());
         assertTrue(leak.notices().stream().anyMatch(one -> one.code().equals("bench.repeats.single")));
+    }
+
+    /** 2 mL/h for 30 h are 60 mL, more than the 40 mL that can run out; 5 cm3 a turn at 600 rpm bring 3 L/min; derived here. */
+    @Test
+    void refillTakesWhatLeakedOutOrAllThereIs() {
+        String engine = """
+                oil: {grade: 10W-30}
+                engine:
+                  pump: {displacement: 5 cm3/rev}
+                  gallery: {hotReading: {pressure: 300 kPa, temperature: 90 °C, speed: 3000 rpm, bearingShare: typical}}
+                  states: [{name: idle, speed: 600 rpm}]
+                temperatures: {from: -20 °C, to: 100 °C}
+                """;
+        String candidate = filter(
+                ", resistance: 5e7 1/m",
+                "    tests:\n      antiDrainLeak: {volume: 2 mL, time: 1 h,"
+                        + " head: 90 mm, temperature: 20 °C, standing: %s, drainable: 40 mL}\n");
+        String sheet =
+                "formatVersion: 1\ntitle: Leak\n" + engine + candidate.substring(candidate.indexOf("candidates:"));
+        assertEquals(0.8, refillDelay(sheet.formatted("30 h")), 0.8e-9);
+        assertEquals(0.2, refillDelay(sheet.formatted("5 h")), 0.2e-9);
+    }
+
+    private static double refillDelay(String text) {
+        return evidence(text).test("antiDrainLeak").orElseThrow().values().stream()
+                .filter(value -> value.key().equals("refillDelay"))
+                .findFirst()
+                .orElseThrow()
+                .value()
+                .value();
     }
 
     /** What a test would read is what the model gives: 16 psi on a seat of 15.2 mm is 2.04 kg; derived here. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.coldpleat.shared.quantity.Measured;
 
 /**
@@ -103,6 +104,20 @@ public final class Section {
     /** The sections of a list; none if the list was not given. */
     public List<Section> sections(String key) {
         return find(key, SchemaNode.Type.LIST).map(Entry::sections).orElse(List.of());
+    }
+
+    /** All quantities given directly in this section, in the order of the file. */
+    public Map<String, Measured> quantities() {
+        Map<String, Measured> found = new LinkedHashMap<>();
+        entries.forEach((key, entry) -> entry.quantity().ifPresent(value -> found.put(key, value)));
+        return Collections.unmodifiableMap(found);
+    }
+
+    /** All sections and entries of lists directly below this one, in the order of the file. */
+    public List<Section> below() {
+        return entries.values().stream()
+                .flatMap(entry -> Stream.concat(entry.section().stream(), entry.sections().stream()))
+                .toList();
     }
 
     Entry entry(String key) {

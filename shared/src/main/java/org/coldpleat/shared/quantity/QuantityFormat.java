@@ -19,6 +19,13 @@ public final class QuantityFormat {
     private static final double SMALL = 1e-3;
     private static final double THIN = 1e-4;
 
+    /** Sizes below which the smaller unit reads better: volume [m3], flow [m3/s], time that is given in minutes, hours [s]. */
+    private static final double CUP = 1e-4;
+
+    private static final double TRICKLE = 1e-8;
+    private static final double MINUTES = 180;
+    private static final double HOURS = 10800;
+
     private QuantityFormat() {}
 
     /**
@@ -94,15 +101,15 @@ public final class QuantityFormat {
         }
         boolean us = system == UnitSystem.US;
         String symbol = switch (kind) {
-            case LENGTH -> us ? "in" : Math.abs(si) < THIN && si != 0 ? "um" : "mm";
+            case LENGTH -> us ? "in" : isSmall(si, THIN) ? "um" : "mm";
             case AREA -> us ? "in2" : "cm2";
-            case VOLUME -> us ? "qt" : "L";
+            case VOLUME -> us ? "qt" : isSmall(si, CUP) ? "mL" : "L";
             case MASS -> us ? "oz" : "g";
             case MASS_RATE -> "mg/h";
-            case DURATION -> "s";
+            case DURATION -> si == 0 || isSmall(si, MINUTES) ? "s" : isSmall(si, HOURS) ? "min" : "h";
             case TEMPERATURE, TEMPERATURE_DIFFERENCE -> us ? "°F" : kind == Kind.TEMPERATURE ? "°C" : "K";
             case PRESSURE_DIFFERENCE, GAUGE_PRESSURE -> us ? "psi" : "kPa";
-            case FLOW_RATE -> us ? "gpm" : "L/min";
+            case FLOW_RATE -> isSmall(si, TRICKLE) ? "mL/h" : us ? "gpm" : "L/min";
             case DISPLACEMENT -> us ? "in3/rev" : "cm3/rev";
             case ROTATION -> "rpm";
             case KINEMATIC_VISCOSITY -> us ? "cSt" : "mm2/s";
@@ -127,6 +134,10 @@ public final class QuantityFormat {
             case COUNT, RATIO -> "1";
         };
         return Units.require(kind, symbol);
+    }
+
+    private static boolean isSmall(double si, double limit) {
+        return si != 0 && Math.abs(si) < limit;
     }
 
     private static String end(double number, int exponent, int scale) {

@@ -1,15 +1,10 @@
 package org.coldpleat.ui.commandline;
 
-import java.util.List;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.coldpleat.model.run.TestPlan;
-import org.coldpleat.shared.notice.NoticeText;
 import org.coldpleat.shared.quantity.Kind;
-import org.coldpleat.shared.quantity.Measured;
-import org.coldpleat.shared.quantity.QuantityFormat;
 import org.coldpleat.shared.quantity.UnitSystem;
-import org.coldpleat.shared.source.Provenance;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import picocli.CommandLine.Command;
@@ -35,6 +30,9 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--resolution", paramLabel = "STEP", descriptionKey = "plan.resolution")
     private String resolution;
 
+    @Option(names = "--format", paramLabel = "FORMAT", descriptionKey = "evidence.format", defaultValue = "text")
+    private EvidenceCommand.Format format;
+
     @Option(names = "--units", paramLabel = "UNITS", descriptionKey = "units", defaultValue = "metric")
     private UnitSystem units;
 
@@ -59,7 +57,7 @@ final class PlanCommand implements Callable<Integer> {
         } catch (IllegalArgumentException e) {
             throw new Stop(ExitCode.BAD_INPUT, Texts.get("error.planNeeds", e.getMessage()));
         }
-        console.result(text(plan));
+        console.result(format == EvidenceCommand.Format.JSON ? PlanJson.of(plan) : PlanText.of(plan, units));
         return ExitCode.DONE;
     }
 
@@ -72,44 +70,5 @@ final class PlanCommand implements Callable<Integer> {
             case "bubblePoint" -> Kind.GAUGE_PRESSURE;
             default -> Kind.LENGTH;
         };
-    }
-
-    private String text(TestPlan plan) {
-        StringBuilder page = new StringBuilder();
-        page.append(Texts.get("plan.header", Texts.get("test." + plan.test()), plan.candidate()))
-                .append('\n');
-        Table.wrap(Texts.get("plan.prepare." + plan.test()), CompareText.WIDTH - 4)
-                .forEach(line -> page.append("  ").append(line).append('\n'));
-        Table table = new Table(new int[] {48, 50}, new boolean[] {false, false});
-        plan.conditions()
-                .forEach(one ->
-                        table.row(Texts.get("plan.condition." + one.key()), QuantityFormat.format(one.value(), units)));
-        table.row(Texts.get("plan.reading." + plan.test()), shown(plan.reading(), plan.expected()));
-        table.row(
-                Texts.get("plan.duration"), Texts.get("plan.minutes", Figures.plain3(Math.ceil(plan.duration() / 60))));
-        table.row(Texts.get("plan.present", Texts.get("plan.target." + plan.target())), percent(plan.presentLnSigma()));
-        table.row(Texts.get("plan.reached", shown(plan.reading(), plan.resolution())), percent(plan.reachedLnSigma()));
-        table.row(
-                Texts.get("plan.needed"),
-                plan.resolutionNeeded().isPresent()
-                        ? shown(plan.reading(), plan.resolutionNeeded().getAsDouble())
-                        : Texts.get("plan.cannot"));
-        table.lines().forEach(line -> page.append(line).append('\n'));
-        page.append(Texts.get("plan.cautions")).append('\n');
-        for (String caution : plan.cautions()) {
-            List<String> lines = Table.wrap(NoticeText.text(caution, List.of()), CompareText.WIDTH - 6);
-            for (int i = 0; i < lines.size(); i++) {
-                page.append(i == 0 ? "  - " : "    ").append(lines.get(i)).append('\n');
-            }
-        }
-        return page.toString();
-    }
-
-    private static String percent(double lnSigma) {
-        return Texts.get("plan.percent", Figures.percent(lnSigma));
-    }
-
-    private String shown(Kind kind, double value) {
-        return QuantityFormat.format(Measured.exact(kind, value, Provenance.MEASURED), units);
     }
 }

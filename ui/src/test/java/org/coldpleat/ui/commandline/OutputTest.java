@@ -14,6 +14,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.coldpleat.model.run.Band;
 import org.coldpleat.shared.quantity.UnitSystem;
@@ -63,19 +64,33 @@ class OutputTest {
 
     @Test
     void evidenceOfADemoCaseKeepsToItsSchema() throws Exception {
+        String json = onDemo("ridge-hut-generator", "evidence", "--format", "json");
+        assertEquals(List.of(), faults("evidence-v1.schema.json", json));
+        assertTrue(json.contains("\"conflict\": true"), "the story has a conflict");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"flowBench", "drainTest", "airTest", "scaleTest", "bubblePoint", "fiberSizing"})
+    void planOfADemoCaseKeepsToItsSchema(String test) throws Exception {
+        String json = onDemo("ridge-hut-generator", "plan", test, "--candidate", "Slate", "--format", "json");
+        assertEquals(List.of(), faults("plan-v1.schema.json", json));
+    }
+
+    /** Runs a command on a demo case; an argument without a dash before the first option stands before the case. */
+    private static String onDemo(String demo, String command, String... rest) {
         Path at = Path.of("").toAbsolutePath();
         while (!Files.isDirectory(at.resolve("demo-cases"))) {
             at = at.getParent();
         }
+        List<String> arguments = new ArrayList<>(List.of(command));
+        int before = rest.length > 0 && !rest[0].startsWith("-") ? 1 : 0;
+        arguments.addAll(List.of(rest).subList(0, before));
+        arguments.add(at.resolve("demo-cases/" + demo + "/case.yaml").toString());
+        arguments.addAll(List.of(rest).subList(before, rest.length));
         StringWriter out = new StringWriter();
-        String file = at.resolve("demo-cases/ridge-hut-generator/case.yaml").toString();
         CommandLineFace.run(
-                List.of("evidence", file, "--format", "json"),
-                CaseService.standard(),
-                new PrintWriter(out),
-                new PrintWriter(new StringWriter()));
-        assertEquals(List.of(), faults("evidence-v1.schema.json", out.toString()));
-        assertTrue(out.toString().contains("\"conflict\": true"), "the story has a conflict");
+                arguments, CaseService.standard(), new PrintWriter(out), new PrintWriter(new StringWriter()));
+        return out.toString();
     }
 
     @Test
