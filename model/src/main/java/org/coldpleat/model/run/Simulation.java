@@ -63,6 +63,16 @@ public final class Simulation {
     }
 
     /**
+     * All candidates in one state without bands, quick enough to follow a value that is being changed.
+     *
+     * @param state name of a state of the case
+     * @throws IllegalArgumentException if the case has no such state
+     */
+    public static Glance glance(ResolvedCase resolved, String state) {
+        return GlanceWriter.write(resolved, duty(resolved, state));
+    }
+
+    /**
      * One operating point of a candidate in a state.
      *
      * @param candidate name of a candidate of the case

@@ -11,7 +11,6 @@ import org.coldpleat.shared.source.Source;
 
 /** Finds openings, shares, curve and bands of one candidate in one duty. */
 final class StateAnalyzer {
-    private static final int CURVE_POINTS = 161;
     private static final double SLOPE_STEP = 0.05;
     private static final double SMALLEST_RATIO = 1e-12;
 
@@ -175,33 +174,11 @@ final class StateAnalyzer {
     }
 
     private StateResult.Curve curve() {
-        double[] temperature = new double[CURVE_POINTS];
-        double[] drop = new double[CURVE_POINTS];
-        double[] difference = new double[CURVE_POINTS];
-        double[] share = new double[CURVE_POINTS];
-        for (int i = CURVE_POINTS - 1; i >= 0; i--) {
-            double at = resolved.from() + (resolved.to() - resolved.from()) * i / (CURVE_POINTS - 1);
-            SolvedPoint point = model.at(at, last);
-            last = point.near();
-            noteLimits(point, at);
-            temperature[i] = at;
-            drop[i] = point.isAnswer() ? point.filter().totalDrop() : Double.NaN;
-            difference[i] = point.isAnswer() && model.hasValve()
-                    ? point.filter().leadingValve().pressureDifference()
-                    : Double.NaN;
-            share[i] = point.isAnswer() ? point.filter().bypassShare() : Double.NaN;
-        }
-        return new StateResult.Curve(temperature, drop, difference, share);
-    }
-
-    /** Temperatures come from warm to cold, so the first one noted is the warmest. */
-    private void noteLimits(SolvedPoint point, double at) {
-        if (point.point().galleryStarved() && Double.isNaN(starvedUpTo)) {
-            starvedUpTo = at;
-        }
-        if (point.point().suctionLimited() && Double.isNaN(suctionLimitedUpTo)) {
-            suctionLimitedUpTo = at;
-        }
+        CurveTracer.Traced traced = CurveTracer.trace(model, resolved.from(), resolved.to());
+        last = traced.last();
+        starvedUpTo = traced.starvedUpTo();
+        suctionLimitedUpTo = traced.suctionLimitedUpTo();
+        return traced.curve();
     }
 
     /**
@@ -213,7 +190,7 @@ final class StateAnalyzer {
         double reach = COVERAGE_95 * sigma;
         double low = Double.NEGATIVE_INFINITY;
         double high = Double.POSITIVE_INFINITY;
-        double step = (resolved.to() - resolved.from()) / (CURVE_POINTS - 1);
+        double step = (resolved.to() - resolved.from()) / (CurveTracer.POINTS - 1);
         double before = 0;
         for (double at = opening; at <= resolved.to() + step; at += step) {
             double value = at == opening ? 0 : logRatio(model, Math.min(at, resolved.to()));

@@ -1,12 +1,17 @@
 package org.coldpleat.ui.chart;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.coldpleat.model.run.Band;
 import org.coldpleat.model.run.CandidateResult;
 import org.coldpleat.model.run.Comparison;
+import org.coldpleat.model.run.Glance;
 import org.coldpleat.model.run.MapResult;
+import org.coldpleat.model.run.NamedTemperature;
 import org.coldpleat.model.run.OpeningBand;
 import org.coldpleat.model.run.StateResult;
 
@@ -54,10 +59,43 @@ public final class RunCharts {
                 comparison.invented(),
                 comparison.from(),
                 comparison.to(),
-                comparison.named().stream()
-                        .map(n -> new StateSheet.Named(n.name(), n.temperature()))
-                        .toList(),
+                named(comparison.named()),
                 curves);
+    }
+
+    /** The sheet of one state, without bands. */
+    public static StateSheet sheet(Glance glance) {
+        List<CandidateCurve> curves = new ArrayList<>();
+        for (int c = 0; c < glance.candidates().size(); c++) {
+            Glance.Candidate candidate = glance.candidates().get(c);
+            OptionalDouble pressure = candidate.openingPressure();
+            curves.add(new CandidateCurve(
+                    c,
+                    candidate.name(),
+                    candidate.curve().temperature(),
+                    candidate.curve().valveDifference(),
+                    candidate.curve().bypassShare(),
+                    pressure.isPresent() ? Optional.of(Span.exact(pressure.getAsDouble())) : Optional.empty(),
+                    candidate.intervals().stream()
+                            .flatMap(interval -> Arrays.stream(interval).boxed())
+                            .filter(end -> end > glance.from() && end < glance.to())
+                            .map(Span::exact)
+                            .toList()));
+        }
+        return new StateSheet(
+                glance.title(),
+                glance.state(),
+                glance.invented(),
+                glance.from(),
+                glance.to(),
+                named(glance.named()),
+                curves);
+    }
+
+    private static List<StateSheet.Named> named(List<NamedTemperature> named) {
+        return named.stream()
+                .map(one -> new StateSheet.Named(one.name(), one.temperature()))
+                .toList();
     }
 
     /** Ends of the open intervals inside the range; the one that is the opening temperature brings its band. */

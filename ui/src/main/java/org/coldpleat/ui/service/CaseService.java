@@ -11,6 +11,7 @@ import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.model.run.EvidenceReport;
+import org.coldpleat.model.run.Glance;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.MultiPassReport;
 import org.coldpleat.model.run.PointResult;
@@ -71,6 +72,16 @@ public final class CaseService {
     /** Compares all candidates in all states over the whole range of oil temperature. */
     public Comparison compare(OpenedCase opened) {
         return opened.runs().compare();
+    }
+
+    /**
+     * All candidates in one state without bands: quick enough to follow a value that is being changed.
+     *
+     * @param state name of a state of the case
+     */
+    public Glance glance(OpenedCase opened, String state) {
+        requireState(opened, state);
+        return opened.runs().glance(state);
     }
 
     /**

@@ -10,6 +10,7 @@ import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.model.run.EvidenceReport;
+import org.coldpleat.model.run.Glance;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.MultiPassReport;
 import org.coldpleat.model.run.PointResult;
@@ -70,6 +71,11 @@ final class ModelCases {
         @Override
         public Comparison compare() {
             return Simulation.compare(resolved);
+        }
+
+        @Override
+        public Glance glance(String state) {
+            return Simulation.glance(resolved, state);
         }
 
         @Override

@@ -6,6 +6,7 @@ import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.model.run.EvidenceReport;
+import org.coldpleat.model.run.Glance;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.MultiPassReport;
 import org.coldpleat.model.run.PointResult;
@@ -21,6 +22,11 @@ interface Runs {
     }
 
     Comparison compare();
+
+    /** All candidates in one state without bands, quickly. */
+    default Glance glance(String state) {
+        throw new IllegalArgumentException("no quick curves of " + state + " here");
+    }
 
     PointResult point(String candidate, String state, double temperature);
 
