@@ -75,7 +75,7 @@ final class CaseWalker {
                         whole,
                         key.text(),
                         whole.replace(',', '.'));
-                kept.add(new Pair(key, new Spoiled(head.line(), head.column())));
+                kept.add(new Pair(key, new Spoiled(head.line(), head.column(), head.start(), head.end())));
                 i++;
                 continue;
             }

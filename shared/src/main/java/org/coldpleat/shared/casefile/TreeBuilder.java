@@ -84,7 +84,8 @@ final class TreeBuilder {
         refuse((NodeEvent) event, mark);
         if (event instanceof ScalarEvent scalar) {
             boolean plain = scalar.getScalarStyle() == ScalarStyle.PLAIN;
-            return new Scalar(scalar.getValue(), plain, line(mark), column(mark));
+            return new Scalar(
+                    scalar.getValue(), plain, line(mark), column(mark), source.index(mark), end(scalar, mark));
         }
         if (event instanceof SequenceStartEvent start) {
             return items(start, depth);
@@ -92,7 +93,8 @@ final class TreeBuilder {
         if (event instanceof MappingStartEvent start) {
             return keys(start, depth);
         }
-        return new Scalar("", true, line(mark), column(mark));
+        int at = source.index(mark);
+        return new Scalar("", true, line(mark), column(mark), at, at);
     }
 
     private Items items(SequenceStartEvent start, int depth) throws TooDeep {
@@ -103,8 +105,11 @@ final class TreeBuilder {
             items.add(node(event, depth + 1));
             event = events.next();
         }
-        String raw = start.isFlow() ? source.slice(mark, event.getEndMark()) : "";
-        return new Items(List.copyOf(items), raw, line(mark), column(mark));
+        int at = source.index(mark);
+        int last = items.isEmpty() ? at : items.get(items.size() - 1).end();
+        int end = start.isFlow() ? source.index(event.getEndMark()) : last;
+        String raw = start.isFlow() ? source.slice(at, end) : "";
+        return new Items(List.copyOf(items), raw, line(mark), column(mark), at, end);
     }
 
     private Keys keys(MappingStartEvent start, int depth) throws TooDeep {
@@ -121,7 +126,10 @@ final class TreeBuilder {
             }
             event = events.next();
         }
-        return new Keys(List.copyOf(pairs), start.isFlow(), line(mark), column(mark));
+        int at = source.index(mark);
+        int last = pairs.isEmpty() ? at : pairs.get(pairs.size() - 1).value().end();
+        int end = start.isFlow() ? source.index(event.getEndMark()) : last;
+        return new Keys(List.copyOf(pairs), start.isFlow(), line(mark), column(mark), at, end);
     }
 
     private void refuse(NodeEvent event, Mark mark) {
@@ -139,6 +147,14 @@ final class TreeBuilder {
             tagNamed = true;
             problems.add(line(mark), column(mark), "yaml.tag", tag);
         }
+    }
+
+    /** Where a value ends; the blank lines behind a text block are not part of it. */
+    private int end(ScalarEvent scalar, Mark start) {
+        int at = source.index(start);
+        String text = source.slice(at, source.index(scalar.getEndMark()));
+        boolean block = scalar.getScalarStyle() == ScalarStyle.FOLDED || scalar.getScalarStyle() == ScalarStyle.LITERAL;
+        return at + (block ? text.stripTrailing() : text).length();
     }
 
     private int line(Mark mark) {
