@@ -84,7 +84,8 @@ final class CaseWalker {
         return kept;
     }
 
-    private static boolean isTail(Pair pair) {
+    /** True for the piece of a number behind a decimal comma in braces. */
+    static boolean isTail(Pair pair) {
         boolean digit = !pair.key().text().isEmpty()
                 && Character.isDigit(pair.key().text().charAt(0));
         return digit && pair.key().plain() && pair.value() instanceof Scalar value && value.isBlank();

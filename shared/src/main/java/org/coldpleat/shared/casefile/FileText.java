@@ -66,6 +66,11 @@ final class FileText {
         }
     }
 
+    /** True if a text holds a character that no text editor would have written. */
+    static boolean hasControl(String text) {
+        return text.chars().anyMatch(c -> isControl((char) c));
+    }
+
     private static boolean isControl(char c) {
         boolean usual = c == '\t' || c == '\n' || c == '\r' || c == '\u0085';
         return (Character.isISOControl(c) && !usual) || c == '\ufffe' || c == '\uffff';

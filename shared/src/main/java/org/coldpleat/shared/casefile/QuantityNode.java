@@ -21,7 +21,7 @@ import org.coldpleat.shared.source.Provenance;
 /** Reads what stands in place of a quantity: a text, a list of readings, a group of keys, or the word typical. */
 final class QuantityNode {
     private static final String TYPICAL = "typical";
-    private static final List<String> KEYS = List.of("value", "plusMinus", "provenance", "note");
+    static final List<String> KEYS = List.of("value", "plusMinus", "provenance", "note");
 
     private final Problems problems;
 
@@ -36,7 +36,7 @@ final class QuantityNode {
         return fromText(tree, text(tree), "", schema, place, provenance, Optional.empty());
     }
 
-    private static String text(Tree tree) {
+    static String text(Tree tree) {
         if (tree instanceof Items items) {
             boolean plain = items.items().stream().allMatch(item -> item instanceof Scalar s && s.plain());
             return plain && !items.raw().isEmpty() ? items.raw() : fromItems(items);
