@@ -37,7 +37,7 @@ record BrokenLines(String text, List<CaseProblem> problems) {
     }
 
     private static boolean isCase(Tree tree) {
-        return tree instanceof Keys || tree instanceof Scalar scalar && scalar.isBlank();
+        return tree instanceof Keys || (tree instanceof Scalar scalar && scalar.isBlank());
     }
 
     /** The line that was named, or the one before or behind it that still says something; -1 if none does. */
@@ -56,6 +56,6 @@ record BrokenLines(String text, List<CaseProblem> problems) {
     }
 
     private static boolean says(String line) {
-        return !line.isBlank() && !line.startsWith("#") || FileText.hasControl(line);
+        return (!line.isBlank() && !line.startsWith("#")) || FileText.hasControl(line);
     }
 }

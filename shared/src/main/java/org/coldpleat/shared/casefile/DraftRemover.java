@@ -82,7 +82,7 @@ final class DraftRemover {
         boolean behindDash = !lines.isGap(lines.lineStart(start), start);
         boolean alone = keys.pairs().size() == 1;
         boolean remarks = lines.remarkBehind(end)
-                || keys.pairs().get(i).value() instanceof Scalar && lines.remarkBetween(colon, end);
+                || (keys.pairs().get(i).value() instanceof Scalar && lines.remarkBetween(colon, end));
         if (behindDash && alone) {
             return lines.splice(start, end, "{}");
         }
