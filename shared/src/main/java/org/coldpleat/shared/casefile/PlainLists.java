@@ -89,7 +89,8 @@ final class PlainLists {
     private void append(String list) {
         added.add(out.length());
         out.append('\'');
-        for (char c : list.toCharArray()) {
+        for (int i = 0; i < list.length(); i++) {
+            char c = list.charAt(i);
             if (c == '\'') {
                 added.add(out.length());
                 out.append('\'');
