@@ -130,8 +130,30 @@ class TextsTest {
         boolean help = key.contains(".usage.");
         boolean joined =
                 JOINED.stream().anyMatch(head -> key.startsWith(head) && WORDS.contains(key.substring(head.length())));
-        return help || joined || WORDS.contains(key) || isMadeOfWords(key);
+        return help || joined || isField(key) || WORDS.contains(key) || isMadeOfWords(key);
     }
+
+    /** Words of fields have the end of a path of the catalog as their key; those of choices what is chosen. */
+    private static boolean isField(String key) {
+        return Stream.of(key.split("\\.", -1)).allMatch(step -> step.equals("choice") || CATALOG.contains(step));
+    }
+
+    private static Set<String> catalog() {
+        Set<String> words = new TreeSet<>(Set.of("true", "false"));
+        for (Path schema : files("src/main/resources", "case-v1.schema.json")) {
+            try {
+                Matcher literal = LITERAL.matcher(Files.readString(schema));
+                while (literal.find()) {
+                    words.add(literal.group(1));
+                }
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+        return words;
+    }
+
+    private static final Set<String> CATALOG = catalog();
 
     private static boolean isMadeOfWords(String key) {
         boolean[] reached = new boolean[key.length() + 1];

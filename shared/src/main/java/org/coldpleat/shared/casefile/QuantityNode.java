@@ -23,6 +23,8 @@ final class QuantityNode {
     private static final String TYPICAL = "typical";
     static final List<String> KEYS = List.of("value", "plusMinus", "provenance", "note");
 
+    static final List<String> PROVENANCES = List.of("measured", "printed", "maker", "published", "typical", "guessed");
+
     private final Problems problems;
 
     QuantityNode(Problems problems) {
@@ -100,7 +102,7 @@ final class QuantityNode {
             if (!KEYS.contains(key)) {
                 broken = true;
                 Optional<String> near = NearestWord.to(key, KEYS);
-                String code = near.isPresent() ? "key.unknown.near" : "key.unknown";
+                String code = near.isPresent() ? "key.unPROVENANCES.near" : "key.unPROVENANCES";
                 problems.add(
                         place.key(CaseWalker.cut(key)),
                         pair.key().line(),
@@ -144,19 +146,18 @@ final class QuantityNode {
         if (tree == null) {
             return Optional.empty();
         }
-        List<String> known = List.of("measured", "printed", "maker", "published", "typical", "guessed");
         String word = text(tree).strip();
-        if (known.contains(word)) {
+        if (PROVENANCES.contains(word)) {
             return Optional.of(Provenance.valueOf(word.toUpperCase(Locale.ROOT)));
         }
-        Optional<String> near = NearestWord.to(word, known);
+        Optional<String> near = NearestWord.to(word, PROVENANCES);
         problems.add(
                 place.key("provenance"),
                 tree.line(),
                 tree.column(),
-                near.isPresent() ? "choice.unknown.near" : "choice.unknown",
+                near.isPresent() ? "choice.unPROVENANCES.near" : "choice.unPROVENANCES",
                 CaseWalker.cut(word),
-                String.join(", ", known),
+                String.join(", ", PROVENANCES),
                 near.orElse(""));
         return Optional.empty();
     }
