@@ -79,8 +79,13 @@ class BenchEvidenceTest {
     /** Levels and air flows read off the model itself; the chain back through hose, holes and channels must close. */
     private static String drain() {
         ResolvedCase truth = Cases.resolve(filter(", resistance: 5e7 1/m", ""));
-        StringBuilder text = new StringBuilder("    tests:\n      drainTest:\n        vesselDiameter: 84 mm\n"
-                + "        headResolution: 0.1 mm\n        fallingHead:\n");
+        StringBuilder text = new StringBuilder("""
+                    tests:
+                      drainTest:
+                        vesselDiameter: 84 mm
+                        headResolution: 0.1 mm
+                        fallingHead:
+                """);
         double temperature = 293.15;
         Fluid oil = truth.shared().oil().at(temperature);
         var path = truth.candidates().get(0).filter().withoutBypass();
