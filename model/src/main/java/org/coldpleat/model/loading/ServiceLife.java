@@ -40,12 +40,14 @@ public final class ServiceLife {
     private final double tolerance;
     private final double longest;
     private final double cleanPack;
+    private final CycleClock clock;
     private int steps;
 
     private ServiceLife(ServicePlan plan, double tolerance, double longest) {
         this.plan = plan;
         this.tolerance = tolerance;
         this.longest = longest;
+        clock = new CycleClock(plan.startDuration(), plan.hotDurations());
         cleanPack = plan.pack().solve(plan.mediumResistance()).resistance();
     }
 
@@ -92,7 +94,7 @@ public final class ServiceLife {
                 new Stand(0, SumpState.clean(classes), ElementLoad.clean(clean.cellAreas(), classes), clean, 0, 0, 0);
         List<ServiceCourse.Point> points = new ArrayList<>();
         points.add(point(stand));
-        double step = Math.min(longest, plan.cycle());
+        double step = Math.min(longest, clock.begin(1));
         double end = Math.log(ELEMENT_LIMIT);
         while (stand.time < plan.horizon()) {
             double stride = Math.min(Math.min(step, longest), plan.horizon() - stand.time);
@@ -235,13 +237,12 @@ public final class ServiceLife {
 
         void pass(double duration) {
             double end = time + duration;
-            double cycle = plan.cycle();
-            long number = (long) Math.floor(time / cycle * (1 + 1e-14));
+            long number = clock.at(time);
             long change = (long) Math.floor(time / plan.oilLife() * (1 + 1e-14)) + 1;
             while (time < end) {
-                double hotFrom = number * cycle + plan.startDuration();
+                double hotFrom = clock.begin(number) + plan.startDuration();
                 boolean starting = time < hotFrom;
-                double border = starting ? hotFrom : (number + 1) * cycle;
+                double border = starting ? hotFrom : clock.begin(number + 1);
                 double changeAt = change * plan.oilLife();
                 double to = Math.min(Math.min(border, end), changeAt);
                 if (starting) {

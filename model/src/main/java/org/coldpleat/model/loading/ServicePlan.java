@@ -9,7 +9,7 @@ import org.coldpleat.model.pleat.PackModel;
 
 /**
  * What an element goes through in service. Cycle after cycle the engine starts, which takes {@code startDuration}, and
- * then runs hot for {@code hotDuration}; all times are running time.
+ * then runs hot for the duration that belongs to this start; all times are running time.
  *
  * @param classes size classes of the dirt
  * @param efficiency share caught by the medium in one pass [0..1], double[classes]
@@ -23,8 +23,9 @@ import org.coldpleat.model.pleat.PackModel;
  * @param hot flows while running hot
  * @param starts outcome of starts; not asked if {@code startDuration} is 0
  * @param startDuration running time that a start takes [s], at least 0; 0 for no starts
- * @param hotDuration hot running after each start [s], above 0
- * @param startTemperatures start temperature of each cycle of a year [K], double[k]; begins again behind the last one
+ * @param hotDurations hot running of each cycle of a year [s], each above 0, double[k]
+ * @param startTemperatures start temperature of each cycle of a year [K], double[k], or double[0] without starts; begins
+ *     again behind the last one
  * @param horizon running time to be computed [s], above 0
  */
 public record ServicePlan(
@@ -40,7 +41,7 @@ public record ServicePlan(
         HotDuty hot,
         StartDuty starts,
         double startDuration,
-        double hotDuration,
+        double[] hotDurations,
         double[] startTemperatures,
         double horizon) {
     /** Flows through a filter whose pack has a resistance, hot. */
@@ -78,6 +79,7 @@ public record ServicePlan(
         efficiency = efficiency.clone();
         source = source.clone();
         startTemperatures = startTemperatures.clone();
+        hotDurations = hotDurations.clone();
         Limits.sameLength(classes.count(), efficiency.length, "efficiency");
         Limits.sameLength(classes.count(), source.length, "source");
         for (int i = 0; i < source.length; i++) {
@@ -95,8 +97,13 @@ public record ServicePlan(
         Objects.requireNonNull(hot, "hot");
         Objects.requireNonNull(starts, "starts");
         atLeast(startDuration, 0, "startDuration", "s");
-        above(hotDuration, 0, "hotDuration", "s");
-        atLeast(startTemperatures.length, startDuration > 0 ? 1 : 0, "number of startTemperatures", "[1]");
+        atLeast(hotDurations.length, 1, "number of hotDurations", "[1]");
+        for (double duration : hotDurations) {
+            above(duration, 0, "hotDurations", "s");
+        }
+        if (startDuration > 0) {
+            Limits.sameLength(hotDurations.length, startTemperatures.length, "startTemperatures");
+        }
         above(horizon, 0, "horizon", "s");
     }
 
@@ -115,7 +122,7 @@ public record ServicePlan(
                 hot,
                 starts,
                 startDuration,
-                hotDuration,
+                hotDurations,
                 startTemperatures,
                 horizon);
     }
@@ -135,9 +142,9 @@ public record ServicePlan(
         return startTemperatures.clone();
     }
 
-    /** Running time of a cycle [s]. */
-    double cycle() {
-        return startDuration + hotDuration;
+    @Override
+    public double[] hotDurations() {
+        return hotDurations.clone();
     }
 
     /** Start temperature of a cycle counted from 0 [K]. */

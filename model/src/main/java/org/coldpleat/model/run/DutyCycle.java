@@ -3,6 +3,8 @@ package org.coldpleat.model.run;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import org.coldpleat.model.loading.ParticleSizes;
 import org.coldpleat.model.loading.TestDust;
 import org.coldpleat.shared.casefile.Months;
@@ -45,20 +47,23 @@ record DutyCycle(
     /**
      * Cold starts of a year.
      *
-     * @param duty state while the oil warms up
-     * @param perWeek starts a week [1]
-     * @param warmUp time to 95 % of the way to the warm oil temperature [s]
-     * @param galleryVolume passages that fill first [m3]
+     * @param duty state in which opening temperatures and winter starts are judged
+     * @param warming how the oil warms up
      * @param temperatures start temperature of each start of a year from the first month on [K]
+     * @param hotSeconds warm running behind each of these starts [s]
      * @param winterStart start temperature whose hours are wanted [K]
      */
-    record Starts(
-            Duty duty,
-            double perWeek,
-            double warmUp,
-            double galleryVolume,
-            double[] temperatures,
-            double winterStart) {}
+    record Starts(Duty duty, Warming warming, double[] temperatures, double[] hotSeconds, double winterStart) {}
+
+    /**
+     * How the oil warms up.
+     *
+     * @param plan start by the heat balance of the case; empty if the time is stated
+     * @param duration running time that a start takes [s]; without a heat balance the time to 95 % of the way to the
+     *     warm oil temperature
+     * @param galleryVolume passages that fill first [m3]; with a heat balance it has its own
+     */
+    record Warming(Optional<StartPlan> plan, double duration, double galleryVolume) {}
 
     /** The duty cycle of a case; empty if it has none. */
     static Optional<DutyCycle> of(ResolvedCase resolved) {
@@ -121,32 +126,82 @@ record DutyCycle(
     }
 
     private static Starts starts(Section starts, Section duty, ResolvedCase resolved) {
-        double[] months = new double[Months.NAMES.size()];
-        double coldest = Double.POSITIVE_INFINITY;
-        for (Section season : starts.sections("seasons")) {
-            int from = Months.NAMES.indexOf(season.choice("from").orElseThrow());
-            int count =
-                    Math.floorMod(Months.NAMES.indexOf(season.choice("to").orElseThrow()) - from, months.length) + 1;
-            double temperature = season.quantity("temperature").orElseThrow().value();
-            coldest = Math.min(coldest, temperature);
-            for (int i = 0; i < count; i++) {
-                months[(from + i) % months.length] = temperature;
+        int year = Months.NAMES.size();
+        double usual = starts.quantity("perWeek").orElseThrow().value();
+        double[] temperature = new double[year];
+        double[] perWeek = new double[year];
+        for (Section row : starts.sections("months")) {
+            fill(row, row.choice("month").orElseThrow(), 1, usual, temperature, perWeek);
+        }
+        for (Section row : starts.sections("seasons")) {
+            String from = row.choice("from").orElseThrow();
+            int last = Months.NAMES.indexOf(row.choice("to").orElseThrow());
+            int count = Math.floorMod(last - Months.NAMES.indexOf(from), year) + 1;
+            fill(row, from, count, usual, temperature, perWeek);
+        }
+        double hot = duty.section("running")
+                .flatMap(running -> running.quantity("hoursPerWeek"))
+                .orElseThrow()
+                .value();
+        int first = duty.choice("firstMonth").map(Months.NAMES::indexOf).orElse(0);
+        List<Double> temperatures = new ArrayList<>();
+        List<Double> hotSeconds = new ArrayList<>();
+        double due = 0.5;
+        for (int i = 0; i < year; i++) {
+            int month = (first + i) % year;
+            for (due += perWeek[month] * WEEKS / year; due >= 1; due--) {
+                temperatures.add(temperature[month]);
+                hotSeconds.add(hot / perWeek[month]);
             }
         }
-        double perWeek = starts.quantity("perWeek").orElseThrow().value();
-        int first = duty.choice("firstMonth").map(Months.NAMES::indexOf).orElse(0);
-        List<Double> year = new ArrayList<>();
-        int count = Math.max(1, (int) Math.round(perWeek * WEEKS));
-        for (int i = 0; i < count; i++) {
-            year.add(months[(first + i * months.length / count) % months.length]);
-        }
+        double coldest = DoubleStream.of(temperature).min().orElseThrow();
         return new Starts(
                 state(resolved, starts),
-                perWeek,
-                starts.quantity("warmUp").orElseThrow().value(),
-                value(starts, "galleryVolume", 0),
-                year.stream().mapToDouble(Double::doubleValue).toArray(),
+                warming(starts, resolved),
+                doubles(temperatures),
+                doubles(hotSeconds),
                 value(duty, "winterStart", coldest));
+    }
+
+    private static void fill(
+            Section row, String from, int count, double usual, double[] temperature, double[] perWeek) {
+        int first = Months.NAMES.indexOf(from);
+        for (int i = 0; i < count; i++) {
+            int month = (first + i) % temperature.length;
+            temperature[month] = row.quantity("temperature").orElseThrow().value();
+            perWeek[month] = value(row, "perWeek", usual);
+        }
+    }
+
+    private static double[] doubles(List<Double> values) {
+        return values.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    private static Warming warming(Section starts, ResolvedCase resolved) {
+        boolean balance = resolved.document()
+                .root()
+                .section("start")
+                .filter(start -> !start.has("trace"))
+                .isPresent();
+        if (!balance) {
+            return new Warming(
+                    Optional.empty(),
+                    starts.quantity("warmUp").orElseThrow().value(),
+                    value(starts, "galleryVolume", 0));
+        }
+        StartPlan plan = new StartPlan(
+                resolved,
+                new ColdStartRequest(
+                        Optional.empty(),
+                        starts.text("schedule"),
+                        Optional.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty()));
+        StartModel model = plan.model();
+        double duration = plan.phases(model).stream()
+                .mapToDouble(StartModel.Phase::duration)
+                .sum();
+        return new Warming(Optional.of(plan), duration, model.galleryVolume());
     }
 
     /** The same with another horizon [s]. */

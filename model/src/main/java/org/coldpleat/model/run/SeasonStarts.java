@@ -3,6 +3,7 @@ package org.coldpleat.model.run;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import org.coldpleat.model.circuit.EngineCircuit;
 import org.coldpleat.model.coldstart.BypassTally;
 import org.coldpleat.model.coldstart.StartSchedule;
@@ -17,59 +18,61 @@ import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
 /**
- * Cold starts of a candidate from the seasons' temperatures, reduced to lines over the logarithm of the pack's resistance
- * ratio; full starts are run at the ends of the cells that are asked for. Work object of one thread.
+ * Cold starts of a candidate from the temperatures of the year. Each temperature has a curve of full starts over the
+ * resistance of the pack; engine, oil and air are soaked through at the start temperature. With a heat balance in the case
+ * every start runs through its schedule, else the oil warms up in a stated time. On the curves the element has the
+ * temperature of the oil, which takes a fraction of the steps; the error of that is measured. Work object of one thread.
  */
-@Source("linear interpolation between full starts; warm-up taken as exponential, from a stated time")
-@Validity("oil warms up as stated whatever the filter does; one engine state while it does")
+@Source("full starts in time; without a heat balance the warm-up is taken as exponential, from a stated time")
+@Validity("without a heat balance the oil warms up as stated whatever the filter does, in one engine state")
 final class SeasonStarts implements ServicePlan.StartDuty {
-    /** Step in the logarithm of the ratio [1]. */
-    private static final double STEP = 0.15;
-
-    /** Tolerance of a start's temperatures [K]. */
+    /** Tolerance of a start's temperatures [K]; volumes hold within about 0.01 %. */
     private static final double TOLERANCE = 1e-3;
+
+    /** Error of the lines between full starts, over all oil of a start [1]. */
+    private static final double LINE_TOLERANCE = 2e-3;
 
     private static final int TRACE_POINTS = 25;
 
     /** Time constants in the warm-up time: 95 % of the way [1]. */
     private static final double TIME_CONSTANTS = 3;
 
-    private final EngineCircuit circuit;
-    private final FilterAssembly filter;
-    private final double speed;
+    private final ResolvedCase resolved;
+    private final int position;
     private final DutyCycle.Starts starts;
     private final double hot;
-    private final Map<Double, Map<Long, ServicePlan.StartDose>> known = new HashMap<>();
+    private final Map<Double, StartUpSpec> clean = new HashMap<>();
+    private final Map<Double, StartUpSpec> reduced = new HashMap<>();
+    private final Map<Double, DoseCurve> curves = new HashMap<>();
     private int unsolved;
 
-    SeasonStarts(DutyModel model, double speed, DutyCycle.Starts starts, double hot) {
-        circuit = model.circuit().orElseThrow();
-        filter = model.filter();
-        this.speed = speed;
+    SeasonStarts(ResolvedCase resolved, int position, DutyCycle.Starts starts, double hot) {
+        this.resolved = resolved;
+        this.position = position;
         this.starts = starts;
         this.hot = hot;
     }
 
     @Override
     public ServicePlan.StartDose at(double temperature, double packRatio) {
-        Map<Long, ServicePlan.StartDose> nodes = known.computeIfAbsent(temperature, t -> new HashMap<>());
-        double place = Math.log(packRatio) / STEP;
-        long below = (long) Math.floor(place);
-        double u = place - below;
-        ServicePlan.StartDose low = node(nodes, temperature, below);
-        ServicePlan.StartDose high = node(nodes, temperature, below + 1);
-        return new ServicePlan.StartDose(
-                low.unfilteredVolume() + u * (high.unfilteredVolume() - low.unfilteredVolume()),
-                low.filteredVolume() + u * (high.filteredVolume() - low.filteredVolume()));
+        return curves.computeIfAbsent(
+                        temperature, t -> new DoseCurve(ratio -> start(t, ratio), LINE_TOLERANCE))
+                .at(packRatio);
     }
 
-    private ServicePlan.StartDose node(Map<Long, ServicePlan.StartDose> nodes, double temperature, long number) {
-        return nodes.computeIfAbsent(number, n -> full(temperature, Math.exp(n * STEP)));
+    /** A start whose element has the temperature of the oil. */
+    private ServicePlan.StartDose start(double temperature, double packRatio) {
+        StartUpSpec spec = reduced.computeIfAbsent(
+                temperature, t -> clean.computeIfAbsent(t, this::spec).withoutHoldUp());
+        return dose(run(spec, packRatio));
     }
 
-    /** A full start. */
+    /** A full start: the element keeps a temperature of its own. */
     ServicePlan.StartDose full(double temperature, double packRatio) {
-        StartUpResult result = run(temperature, packRatio);
+        return dose(run(clean.computeIfAbsent(temperature, this::spec), packRatio));
+    }
+
+    private ServicePlan.StartDose dose(StartUpResult result) {
         if (!result.status().isAnswer()) {
             unsolved++;
             return new ServicePlan.StartDose(0, 0);
@@ -78,25 +81,45 @@ final class SeasonStarts implements ServicePlan.StartDuty {
         return new ServicePlan.StartDose(total.unfilteredVolume(), total.filteredVolume());
     }
 
-    private StartUpResult run(double temperature, double packRatio) {
+    private static StartUpResult run(StartUpSpec spec, double packRatio) {
+        FilterAssembly filter = spec.filter();
+        return StartUp.run(spec.withFilter(filter.withElementResistance(packRatio * filter.elementResistance())));
+    }
+
+    private StartUpSpec spec(double temperature) {
+        SharedModel shared = resolved.shared();
+        BuiltCandidate candidate = resolved.candidates().get(position);
+        Optional<StartPlan> plan = starts.warming().plan();
+        if (plan.isPresent()) {
+            StartModel soaked = plan.get().model().withTemperatures(temperature, temperature);
+            return plan.get().spec(shared, candidate, position, soaked).withTolerance(TOLERANCE);
+        }
+        DutyModel mounted = new DutyModel(shared, candidate.filter(), starts.duty());
+        EngineCircuit circuit = mounted.circuit().orElseThrow();
+        double speed = starts.duty().drive() * shared.engine().orElseThrow().pumpTurns();
+        double duration = starts.warming().duration();
+        return new StartUpSpec(
+                circuit,
+                mounted.filter(),
+                ThermalModel.twoMass(1, 1, 0, 0, 0, temperature),
+                Optional.of(trace(temperature, duration)),
+                StartSchedule.steady(speed, 0, 0),
+                temperature,
+                starts.warming().galleryVolume(),
+                hot,
+                duration,
+                TOLERANCE);
+    }
+
+    private TemperatureTrace trace(double temperature, double duration) {
         double[] times = new double[TRACE_POINTS];
         double[] warming = new double[TRACE_POINTS];
         for (int i = 0; i < TRACE_POINTS; i++) {
             double share = (double) i / (TRACE_POINTS - 1);
-            times[i] = share * starts.warmUp();
+            times[i] = share * duration;
             warming[i] = hot - (hot - temperature) * Math.exp(-TIME_CONSTANTS * share);
         }
-        return StartUp.run(new StartUpSpec(
-                circuit,
-                filter.withElementResistance(packRatio * filter.elementResistance()),
-                ThermalModel.twoMass(1, 1, 0, 0, 0, temperature),
-                Optional.of(new TemperatureTrace(times, warming)),
-                StartSchedule.steady(speed, 0, 0),
-                temperature,
-                starts.galleryVolume(),
-                hot,
-                starts.warmUp(),
-                TOLERANCE));
+        return new TemperatureTrace(times, warming);
     }
 
     /** Full starts without an answer, counted as without flow. */
@@ -104,27 +127,28 @@ final class SeasonStarts implements ServicePlan.StartDuty {
         return unsolved;
     }
 
+    /** Full starts made [1]. */
+    int made() {
+        return curves.values().stream().mapToInt(DoseCurve::starts).sum();
+    }
+
     /**
-     * Greatest difference between line and full start in the middle of the cells asked for so far, over the volume of
-     * the start [1]; at most a number of cells is looked at.
+     * Greatest difference found between what was used and a full start, in unfiltered over all oil of the start [1]: in
+     * the middle of every cell of the curves, and, for the element's own temperature, from the coldest start of the year
+     * with the pack clean, at the end, and half way between in the logarithm.
      */
-    double statedError(int mostCells) {
-        double worst = 0;
-        int looked = 0;
-        for (Map.Entry<Double, Map<Long, ServicePlan.StartDose>> entry :
-                Map.copyOf(known).entrySet()) {
-            for (long number : entry.getValue().keySet().stream().sorted().toList()) {
-                if (!entry.getValue().containsKey(number + 1) || looked >= mostCells) {
-                    continue;
-                }
-                double ratio = Math.exp((number + 0.5) * STEP);
-                ServicePlan.StartDose full = full(entry.getKey(), ratio);
-                ServicePlan.StartDose line = at(entry.getKey(), ratio);
-                double volume = full.unfilteredVolume() + full.filteredVolume();
-                double off = Math.abs(full.unfilteredVolume() - line.unfilteredVolume());
-                worst = volume > 0 ? Math.max(worst, off / volume) : worst;
-                looked++;
-            }
+    double statedError(double lastRatio) {
+        double lines = curves.values().stream()
+                .mapToDouble(DoseCurve::statedError)
+                .max()
+                .orElse(0);
+        double coldest = DoubleStream.of(starts.temperatures()).min().orElseThrow();
+        double worst = lines;
+        for (double ratio : new double[] {1, Math.sqrt(lastRatio), lastRatio}) {
+            ServicePlan.StartDose exact = full(coldest, ratio);
+            double volume = exact.unfilteredVolume() + exact.filteredVolume();
+            double off = Math.abs(exact.unfilteredVolume() - at(coldest, ratio).unfilteredVolume());
+            worst = volume > 0 ? Math.max(worst, off / volume) : worst;
         }
         return worst;
     }

@@ -27,8 +27,6 @@ final class ServiceAnalyzer {
     /** Moments shown [1]. */
     private static final int MOMENTS = 24;
 
-    private static final int CHECKED_CELLS = 8;
-
     @Source("JCGM 100:2008, table G.1")
     private static final double COVERAGE_95 = 1.96;
 
@@ -83,7 +81,9 @@ final class ServiceAnalyzer {
         ServiceCourse course = ServiceLife.run(plan, stops);
         ServiceCourse slow = ServiceLife.run(plan.withLaw(scaled(middle, -COVERAGE_95 * sigma)));
         ServiceCourse fast = ServiceLife.run(plan.withLaw(scaled(middle, COVERAGE_95 * sigma)));
-        double error = model.starts().map(one -> one.statedError(CHECKED_CELLS)).orElse(0.0);
+        double error = model.starts()
+                .map(one -> one.statedError(course.last().packRatio()))
+                .orElse(0.0);
         model.starts()
                 .filter(one -> one.unsolved() > 0)
                 .ifPresent(one -> notices.add(Notice.of(

@@ -27,12 +27,7 @@ final class ServiceModel {
         this.cycle = cycle;
         candidate = resolved.candidates().get(position);
         starts = cycle.starts()
-                .map(one -> new SeasonStarts(
-                        loaded(one.duty(), 1),
-                        one.duty().drive()
-                                * resolved.shared().engine().orElseThrow().pumpTurns(),
-                        one,
-                        cycle.oilTemperature()));
+                .map(one -> new SeasonStarts(resolved, position, one, cycle.oilTemperature()));
     }
 
     /** The candidate in a state with a pack that resists so many times its clean value. */
@@ -92,7 +87,6 @@ final class ServiceModel {
             efficiency[i] = capture.efficiency(classes.middle(i));
         }
         double[] source = new DirtSource(cycle.dirtRate(), cycle.sizes()).rates(classes);
-        double perWeek = cycle.starts().map(DutyCycle.Starts::perWeek).orElse(1.0);
         return new ServicePlan(
                 classes,
                 efficiency,
@@ -106,8 +100,8 @@ final class ServiceModel {
                 new RatioCurve(this::hotState, hotOpening.orElse(1), RatioCurve.USUAL_STEP),
                 starts.map(ServicePlan.StartDuty.class::cast)
                         .orElse((temperature, ratio) -> new ServicePlan.StartDose(0, 0)),
-                cycle.starts().map(DutyCycle.Starts::warmUp).orElse(0.0),
-                cycle.hotSecondsPerWeek() / perWeek,
+                cycle.starts().map(one -> one.warming().duration()).orElse(0.0),
+                cycle.starts().map(one -> one.hotSeconds().clone()).orElse(new double[] {cycle.hotSecondsPerWeek()}),
                 cycle.starts().map(one -> one.temperatures().clone()).orElse(new double[0]),
                 cycle.horizon());
     }

@@ -54,6 +54,7 @@ final class ServiceWriter {
     private ServiceResult result() {
         Set<Notice> notices = new LinkedHashSet<>();
         analyzers.forEach(one -> notices.addAll(one.notices()));
+        cycle.starts().ifPresent(starts -> notices.add(warming(starts.warming())));
         notices.add(Notice.of("service.oneElement", Severity.INFO, ""));
         notices.add(Notice.of("loading.dirtScatter", Severity.INFO, ""));
         notices.add(Notice.of("caution.service", Severity.CAUTION, ""));
@@ -68,6 +69,14 @@ final class ServiceWriter {
                 results,
                 verdicts,
                 ordered);
+    }
+
+    /** How the oil warms up in the starts of the year: from the heat balance of the case, or as stated. */
+    private static Notice warming(DutyCycle.Warming warming) {
+        String time = Text.duration(warming.duration());
+        return warming.plan()
+                .map(plan -> Notice.of("service.startsByBalance", Severity.INFO, "duty.starts", plan.name(), time))
+                .orElseGet(() -> Notice.of("service.warmUpStated", Severity.INFO, "duty.starts", time));
     }
 
     private void say() {

@@ -23,9 +23,15 @@ final class DutyChecks {
                 checks.at(starts, "duty.startsNeedEngine");
             }
             state(starts, root, "engine");
-            starts.sections("seasons").forEach(season -> running.ifPresent(one -> colder(season, one)));
-            seasons(starts);
-            running.ifPresent(one -> timeLeft(starts, one));
+            for (String table : List.of("months", "seasons")) {
+                starts.sections(table).forEach(row -> running.ifPresent(one -> {
+                    colderThan(row, "temperature", one);
+                    timeLeft(row, starts, one);
+                }));
+            }
+            table(starts);
+            warmUp(starts, root.section("start"));
+            running.ifPresent(one -> timeLeft(starts, starts, one));
         });
         running.ifPresent(one -> colderThan(duty, "winterStart", one));
         duty.section("dirt").ifPresent(this::dirt);
@@ -47,8 +53,54 @@ final class DutyChecks {
         });
     }
 
-    private void colder(Section season, Section running) {
-        colderThan(season, "temperature", running);
+    /** How the oil warms up: by the heat balance of the start section, or as stated. */
+    private void warmUp(Section starts, Optional<Section> start) {
+        if (start.isPresent() && !start.get().has("trace")) {
+            for (String key : List.of("warmUp", "galleryVolume")) {
+                if (starts.has(key)) {
+                    checks.atKey(starts, key, "duty.startSectionWarms", key);
+                }
+            }
+            List<String> known = start.get().sections("schedules").stream()
+                    .flatMap(one -> one.text("name").stream())
+                    .toList();
+            starts.text("schedule")
+                    .filter(name -> !known.contains(name))
+                    .ifPresent(name -> checks.atKey(
+                            starts, "schedule", "duty.unknownSchedule", name, String.join(", ", known)));
+            return;
+        }
+        if (!starts.has("warmUp")) {
+            checks.at(starts, start.isPresent() ? "duty.warmUpBesideTrace" : "duty.noWarmUp");
+        }
+        if (starts.has("schedule")) {
+            checks.atKey(starts, "schedule", "duty.scheduleNeedsStart");
+        }
+    }
+
+    private void table(Section starts) {
+        if (starts.has("months") == starts.has("seasons")) {
+            checks.at(starts, starts.has("months") ? "duty.monthsAndSeasons" : "duty.noMonths");
+        } else if (starts.has("months")) {
+            months(starts);
+        } else {
+            seasons(starts);
+        }
+    }
+
+    private void months(Section starts) {
+        int[] line = new int[Months.NAMES.size()];
+        for (Section row : starts.sections("months")) {
+            int month = row.choice("month").map(Months.NAMES::indexOf).orElse(-1);
+            if (month < 0) {
+                return;
+            }
+            if (line[month] > 0) {
+                checks.atKey(row, "month", "duty.rowTwice", Months.NAMES.get(month), Integer.toString(line[month]));
+                return;
+            }
+            line[month] = row.line();
+        }
     }
 
     private void colderThan(Section section, String key, Section running) {
@@ -97,9 +149,9 @@ final class DutyChecks {
         }
     }
 
-    /** Starts and warm running must fit into a week. */
-    private void timeLeft(Section starts, Section running) {
-        Optional<Measured> count = starts.quantity("perWeek");
+    /** Starts and warm running must fit into a week; a row of the table may have a number of starts of its own. */
+    private void timeLeft(Section row, Section starts, Section running) {
+        Optional<Measured> count = row.quantity("perWeek");
         Optional<Measured> warmUp = starts.quantity("warmUp");
         Optional<Measured> hours = running.quantity("hoursPerWeek");
         double week = 7 * 24 * 3600.0;
@@ -108,7 +160,7 @@ final class DutyChecks {
                 && hours.isPresent()
                 && count.get().value() * warmUp.get().value() + hours.get().value() > week) {
             checks.atKey(
-                    starts,
+                    row,
                     "perWeek",
                     "duty.weekTooShort",
                     count.get().written(),

@@ -124,7 +124,7 @@ public class ServiceLifeBenchmark {
                     return new ServicePlan.StartDose(outcome.unfilteredVolume(), outcome.filteredVolume());
                 },
                 900,
-                9.75 * HOUR,
+                new double[] {9.75 * HOUR, 9.75 * HOUR, 9.75 * HOUR, 9.75 * HOUR},
                 new double[] {255, 275, 295, 275},
                 500 * HOUR);
     }

@@ -52,7 +52,7 @@ class ServiceLifeTest {
                     return new ServicePlan.StartDose(share * FLOW * 600, (1 - share) * FLOW * 600);
                 },
                 600,
-                2 * HOUR,
+                new double[] {2 * HOUR, 2 * HOUR, 2 * HOUR},
                 new double[] {253.15, 273.15, 293.15},
                 horizon);
     }
@@ -135,7 +135,7 @@ class ServiceLifeTest {
                 r -> new ServicePlan.HotState(FLOW, 0, r),
                 base.starts(),
                 0,
-                10 * HOUR,
+                new double[] {10 * HOUR},
                 new double[0],
                 base.horizon());
         return ServiceLife.run(plan, ratio).timeAtRatio(ratio).orElseThrow();
