@@ -63,8 +63,8 @@ final class DoseCurve {
     StartDose at(double packRatio) {
         double x = Math.log(packRatio);
         long number = (long) Math.floor(x / WIDTH);
-        Cell cell = cells.computeIfAbsent(
-                number, n -> new Cell(n * WIDTH, (n + 1) * WIDTH, corner(n), corner(n + 1), 0));
+        Cell cell =
+                cells.computeIfAbsent(number, n -> new Cell(n * WIDTH, (n + 1) * WIDTH, corner(n), corner(n + 1), 0));
         settle(cell);
         while (!accepted(cell)) {
             cell = half(cell, x);

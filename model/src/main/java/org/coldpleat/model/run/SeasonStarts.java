@@ -55,8 +55,7 @@ final class SeasonStarts implements ServicePlan.StartDuty {
 
     @Override
     public ServicePlan.StartDose at(double temperature, double packRatio) {
-        return curves.computeIfAbsent(
-                        temperature, t -> new DoseCurve(ratio -> start(t, ratio), LINE_TOLERANCE))
+        return curves.computeIfAbsent(temperature, t -> new DoseCurve(ratio -> start(t, ratio), LINE_TOLERANCE))
                 .at(packRatio);
     }
 

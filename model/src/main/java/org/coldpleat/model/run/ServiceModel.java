@@ -26,8 +26,7 @@ final class ServiceModel {
         this.resolved = resolved;
         this.cycle = cycle;
         candidate = resolved.candidates().get(position);
-        starts = cycle.starts()
-                .map(one -> new SeasonStarts(resolved, position, one, cycle.oilTemperature()));
+        starts = cycle.starts().map(one -> new SeasonStarts(resolved, position, one, cycle.oilTemperature()));
     }
 
     /** The candidate in a state with a pack that resists so many times its clean value. */

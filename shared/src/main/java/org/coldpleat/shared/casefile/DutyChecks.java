@@ -24,10 +24,11 @@ final class DutyChecks {
             }
             state(starts, root, "engine");
             for (String table : List.of("months", "seasons")) {
-                starts.sections(table).forEach(row -> running.ifPresent(one -> {
-                    colderThan(row, "temperature", one);
-                    timeLeft(row, starts, one);
-                }));
+                starts.sections(table)
+                        .forEach(row -> running.ifPresent(one -> {
+                            colderThan(row, "temperature", one);
+                            timeLeft(row, starts, one);
+                        }));
             }
             table(starts);
             warmUp(starts, root.section("start"));
@@ -66,8 +67,8 @@ final class DutyChecks {
                     .toList();
             starts.text("schedule")
                     .filter(name -> !known.contains(name))
-                    .ifPresent(name -> checks.atKey(
-                            starts, "schedule", "duty.unknownSchedule", name, String.join(", ", known)));
+                    .ifPresent(name ->
+                            checks.atKey(starts, "schedule", "duty.unknownSchedule", name, String.join(", ", known)));
             return;
         }
         if (!starts.has("warmUp")) {
