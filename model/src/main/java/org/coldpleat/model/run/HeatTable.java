@@ -6,7 +6,7 @@ import org.coldpleat.shared.source.Validity;
 
 /**
  * Heat of combustion over engine speed: in proportion between the stated speeds, from nothing at standstill; above the
- * fastest stated speed it grows on in proportion to speed.
+ * fastest stated speed it grows on as it did last; whoever uses that says so.
  *
  * @param points by rising speed
  */
@@ -41,7 +41,25 @@ record HeatTable(List<Point> points) {
             }
             low = high;
         }
-        double factor = low.speed() == 0 ? 0 : speed / low.speed();
-        return new Point(speed, factor * low.toMetal(), factor * low.toOil());
+        return beyond(speed);
+    }
+
+    /** Fastest stated speed [rev/s]; 0 if none is. */
+    double fastest() {
+        return points.isEmpty() ? 0 : points.get(points.size() - 1).speed();
+    }
+
+    /** On with the slope of the last stretch, but never below 0. */
+    private Point beyond(double speed) {
+        if (points.isEmpty()) {
+            return new Point(speed, 0, 0);
+        }
+        Point last = points.get(points.size() - 1);
+        Point before = points.size() > 1 ? points.get(points.size() - 2) : new Point(0, 0, 0);
+        double share = (speed - last.speed()) / (last.speed() - before.speed());
+        return new Point(
+                speed,
+                Math.max(0, last.toMetal() + share * (last.toMetal() - before.toMetal())),
+                Math.max(0, last.toOil() + share * (last.toOil() - before.toOil())));
     }
 }

@@ -56,9 +56,10 @@ final class Reasons {
     }
 
     /** One difference and how to put it into a filter. */
-    private record Step(String code, UnaryOperator<FilterAssembly> change) {}
+    record Step(String code, UnaryOperator<FilterAssembly> change) {}
 
-    private static List<Step> steps(BuiltCandidate first, BuiltCandidate second) {
+    /** What differs between two candidates, in a fixed order; all steps together make the first filter the second. */
+    static List<Step> steps(BuiltCandidate first, BuiltCandidate second) {
         double area = first.pack().effectiveArea() / second.pack().effectiveArea();
         double resistance = second.mediumResistance() / first.mediumResistance();
         double channels = second.pack().channelFactor() / first.pack().channelFactor();

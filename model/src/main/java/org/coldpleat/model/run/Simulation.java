@@ -120,6 +120,13 @@ public final class Simulation {
                 .toList();
     }
 
+    /** What the start of a case can be asked; empty if it has none. */
+    public static Optional<StartOutline> startOutline(ResolvedCase resolved) {
+        return hasStart(resolved)
+                ? Optional.of(new StartPlan(resolved, ColdStartRequest.AS_STATED).outline())
+                : Optional.empty();
+    }
+
     /**
      * A cold start in time.
      *

@@ -2,13 +2,18 @@ package org.coldpleat.model.run;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
+import org.coldpleat.model.coldstart.Peak;
 import org.coldpleat.model.coldstart.StartUp;
 import org.coldpleat.model.coldstart.StartUpResult;
+import org.coldpleat.model.filter.FilterPart;
 import org.coldpleat.shared.source.Source;
 
 /**
@@ -20,11 +25,14 @@ import org.coldpleat.shared.source.Source;
 final class StartBands {
     private static final int STRONGEST = 8;
     private static final double COVERAGE_95 = 1.96;
+    private static final List<StartQuantity> QUANTITIES = List.of(StartQuantity.values());
+    private static final List<FilterPart> PARTS = List.of(FilterPart.values());
 
     private final ResolvedCase resolved;
     private final Variants variants;
     private final StartPlan plan;
     private final int position;
+    private final Set<String> own = new LinkedHashSet<>();
 
     StartBands(ResolvedCase resolved, Variants variants, StartPlan plan, int position) {
         this.resolved = resolved;
@@ -38,55 +46,97 @@ final class StartBands {
         BuiltCandidate built = resolved.candidates().get(position);
         StartModel model = plan.model();
         StartUpResult best = StartUp.run(plan.spec(resolved.shared(), built, position, model));
-        List<String> paths = new ArrayList<>(plan.unknowns().keySet());
+        own.addAll(plan.unknowns(position).keySet());
+        List<String> paths = new ArrayList<>(own);
         paths.addAll(strongest());
         double[][] ends = IntStream.range(0, 2 * paths.size())
                 .parallel()
                 .mapToObj(i -> outputs(moved(paths.get(i / 2), i % 2 == 0 ? 1 : -1)))
                 .toArray(double[][]::new);
         double[] value = outputs(best);
-        double[][] reach = new double[2][2];
-        Map<String, Double> worth = new LinkedHashMap<>();
-        for (int i = 0; i < paths.size(); i++) {
-            for (int k = 0; k < 2; k++) {
-                double one = ends[2 * i][k] - value[k];
-                double other = ends[2 * i + 1][k] - value[k];
-                double up = Math.max(0, Math.max(one, other));
-                double down = Math.min(0, Math.min(one, other));
-                reach[k][0] += down * down;
-                reach[k][1] += up * up;
-                if (k == 0) {
-                    worth.put(paths.get(i), Math.max(up, -down));
-                }
+        StartBand[] bands = new StartBand[value.length];
+        for (int k = 0; k < value.length; k++) {
+            bands[k] = band(value[k], ends, k);
+        }
+        Map<StartQuantity, StartBand> quantities = new EnumMap<>(StartQuantity.class);
+        for (int k = 0; k < QUANTITIES.size(); k++) {
+            quantities.put(QUANTITIES.get(k), bands[k]);
+        }
+        List<ColdStartCandidate.PartPeak> parts = new ArrayList<>();
+        for (int k = 0; k < PARTS.size(); k++) {
+            Peak peak = best.partPeaks().get(PARTS.get(k));
+            if (peak != null && peak.value() > 0) {
+                parts.add(new ColdStartCandidate.PartPeak(
+                        PARTS.get(k).name(), bands[QUANTITIES.size() + k], peak.time()));
             }
         }
-        List<String> included = paths.stream()
+        return new ColdStartCandidate(
+                built.name(), plan.hasValve(built), best, quantities, parts, byWorth(paths, ends, value));
+    }
+
+    /** Unknowns by how far they move the open time. */
+    private static List<String> byWorth(List<String> paths, double[][] ends, double[] value) {
+        Map<String, Double> worth = new LinkedHashMap<>();
+        for (int i = 0; i < paths.size(); i++) {
+            worth.put(
+                    paths.get(i),
+                    Math.max(Math.abs(ends[2 * i][0] - value[0]), Math.abs(ends[2 * i + 1][0] - value[0])));
+        }
+        return paths.stream()
                 .sorted(Comparator.comparingDouble((String path) -> -worth.get(path)))
                 .toList();
-        return new ColdStartCandidate(
-                built.name(), hasValve(built), best, band(value[0], reach[0]), band(value[1], reach[1]), included);
     }
 
-    private boolean hasValve(BuiltCandidate built) {
-        return new DutyModel(resolved.shared(), built.filter(), plan.longestPhase()).hasValve();
+    /** Band of output k. Where a moved start never gets there the side is open; NaN without a best value. */
+    private static StartBand band(double value, double[][] ends, int k) {
+        if (Double.isNaN(value)) {
+            return new StartBand(value, value, value);
+        }
+        double below = 0;
+        double above = 0;
+        for (int i = 0; i < ends.length; i += 2) {
+            double one = change(value, ends[i][k]);
+            double other = change(value, ends[i + 1][k]);
+            double up = Math.max(0, Math.max(one, other));
+            double down = Math.min(0, Math.min(one, other));
+            below += down * down;
+            above += up * up;
+        }
+        double low = Double.isInfinite(value) ? finiteLow(ends, k, value) : value - COVERAGE_95 * Math.sqrt(below);
+        return new StartBand(value, Math.max(0, low), value + COVERAGE_95 * Math.sqrt(above));
     }
 
-    private static StartBand band(double value, double[] squares) {
-        return new StartBand(
-                value,
-                Math.max(0, value - COVERAGE_95 * Math.sqrt(squares[0])),
-                value + COVERAGE_95 * Math.sqrt(squares[1]));
+    private static double change(double value, double end) {
+        return Double.isNaN(end) || end == value ? 0 : end - value;
     }
 
+    /** With a best value out of reach, the nearest moved start that gets there. */
+    private static double finiteLow(double[][] ends, int k, double value) {
+        double low = value;
+        for (double[] end : ends) {
+            low = Double.isNaN(end[k]) ? low : Math.min(low, end[k]);
+        }
+        return low;
+    }
+
+    /** All quantities, then the greatest drop of all parts; NaN where a start could not be computed. */
     private static double[] outputs(StartUpResult result) {
-        return new double[] {result.total().openSeconds(), result.total().unfilteredVolume()};
+        double[] found = new double[QUANTITIES.size() + PARTS.size()];
+        for (int k = 0; k < QUANTITIES.size(); k++) {
+            found[k] = QUANTITIES.get(k).of(result);
+        }
+        for (int k = 0; k < PARTS.size(); k++) {
+            Peak peak = result.partPeaks().get(PARTS.get(k));
+            found[QUANTITIES.size() + k] = peak == null || !result.status().isAnswer() ? Double.NaN : peak.value();
+        }
+        return found;
     }
 
     private StartUpResult moved(String path, double deviations) {
         BuiltCandidate built = resolved.candidates().get(position);
-        Unknown own = plan.unknowns().get(path);
-        if (own != null) {
-            StartModel model = plan.moving(Map.of(path, own.moved(deviations)));
+        if (own.contains(path)) {
+            Unknown unknown = plan.unknowns(position).get(path);
+            StartModel model = plan.moving(Map.of(path, unknown.moved(deviations)));
             return StartUp.run(plan.spec(resolved.shared(), built, position, model));
         }
         Unknown shared = resolved.sharedUnknowns().get(path);
@@ -103,7 +153,7 @@ final class StartBands {
 
     /** Paths that move the steady valve ratio at the start temperature most; none without a valve. */
     private List<String> strongest() {
-        if (!hasValve(resolved.candidates().get(position))) {
+        if (!plan.hasValve(resolved.candidates().get(position))) {
             return List.of();
         }
         double at = plan.model().from();

@@ -1,12 +1,14 @@
 package org.coldpleat.model.run;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.coldpleat.model.coldstart.TemperatureTrace;
+import org.coldpleat.model.filter.BypassLocation;
 import org.coldpleat.shared.casefile.LoggedTemperature;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.notice.Notice;
@@ -35,15 +37,27 @@ final class StartBuilder {
 
     private static final double LITER = 1e-3;
 
+    /** Share of the room inside a can that oil fills [1]. */
+    @Source("common practice, no source: steel, medium and caps take 10 to 20 %")
+    private static final Measured OIL_IN_CAN = Measured.between(Kind.FRACTION, 0.8, 0.9, Provenance.TYPICAL);
+
+    /** Share of the flow of a dome valve that flushes the can on its way through the annulus [1]. */
+    @Source("derived here: none of it mixes, or all of it")
+    private static final Measured DOME_FLUSH = Measured.between(Kind.FRACTION, 0, 1, Provenance.TYPICAL);
+
     private final ResolvedCase resolved;
     private final Section start;
+    private final Map<String, Double> moved;
     private final Inputs inputs;
+    private final Map<String, Unknown> unknowns = new LinkedHashMap<>();
+    private final List<Assumption> assumptions = new ArrayList<>();
     private final List<Notice> notices = new ArrayList<>();
 
-    private StartBuilder(ResolvedCase resolved, Section start, Inputs inputs) {
+    private StartBuilder(ResolvedCase resolved, Section start, Map<String, Double> moved) {
         this.resolved = resolved;
         this.start = start;
-        this.inputs = inputs;
+        this.moved = moved;
+        inputs = Inputs.shared().moving(moved, Map.of());
     }
 
     /**
@@ -51,16 +65,25 @@ final class StartBuilder {
      *
      * @param model computing form
      * @param notices findings
+     * @param unknowns what was uncertain, by path
+     * @param assumptions typical, guessed and stand-in values
      */
-    record Built(StartModel model, List<Notice> notices) {
+    record Built(StartModel model, List<Notice> notices, Map<String, Unknown> unknowns, List<Assumption> assumptions) {
         Built {
             notices = List.copyOf(notices);
+            unknowns = Collections.unmodifiableMap(new LinkedHashMap<>(unknowns));
+            assumptions = List.copyOf(assumptions);
         }
     }
 
-    static Built start(ResolvedCase resolved, Inputs inputs) {
+    /**
+     * Makes the start of a case that has one.
+     *
+     * @param moved path to value [SI] of unknowns to be moved
+     */
+    static Built start(ResolvedCase resolved, Map<String, Double> moved) {
         Section start = resolved.document().root().section("start").orElseThrow();
-        return new StartBuilder(resolved, start, inputs).build();
+        return new StartBuilder(resolved, start, moved).build();
     }
 
     private Built build() {
@@ -87,7 +110,41 @@ final class StartBuilder {
         if (trace.isEmpty() && !heated) {
             notices.add(Notice.of("start.noCombustion", Severity.WARNING, "start"));
         }
-        return new Built(new StartModel(from, ambient, hot, gallery, heat, heats, schedules, trace), notices);
+        boolean dome = resolved.candidates().stream()
+                .anyMatch(one -> one.filter().elementValve().isPresent()
+                        && one.filter().elementValveLocation() == BypassLocation.DOME);
+        // a share; the spread of a stated one may reach past the whole
+        double flush = dome ? Math.min(1, shareOr("domeFlush", DOME_FLUSH)) : 0;
+        List<HoldUp> holdUps = holdUps();
+        unknowns.putAll(inputs.unknowns());
+        assumptions.addAll(0, inputs.assumptions());
+        StartModel model = new StartModel(from, ambient, hot, gallery, heat, heats, schedules, trace, flush, holdUps);
+        return new Built(model, notices, unknowns, assumptions);
+    }
+
+    private double shareOr(String key, Measured typical) {
+        return start.has(key) && !start.typicalAsked(key)
+                ? inputs.value(start, key).orElseThrow()
+                : inputs.assumed(start.pathOf(key), typical, "assumption." + key)
+                        .value();
+    }
+
+    private List<HoldUp> holdUps() {
+        double share = Math.min(1, shareOr("oilInCan", OIL_IN_CAN));
+        List<Section> sheets = resolved.document().root().sections("candidates");
+        List<HoldUp> found = new ArrayList<>();
+        for (int i = 0; i < sheets.size(); i++) {
+            Inputs own = Inputs.ofCandidate(i).moving(moved, Map.of());
+            HoldUp holdUp = HoldUpBuilder.of(sheets.get(i), share, own);
+            if (holdUp.oilVolume() == 0) {
+                String name = resolved.candidates().get(i).name();
+                notices.add(Notice.of("start.noHoldUp", Severity.WARNING, name));
+            }
+            unknowns.putAll(own.unknowns());
+            assumptions.addAll(own.assumptions());
+            found.add(holdUp);
+        }
+        return found;
     }
 
     private Optional<TemperatureTrace> trace() {
@@ -117,18 +174,21 @@ final class StartBuilder {
                 valueOrTypical(thermal, "oilToAmbient", Kind.HEAT_CONDUCTANCE, oil));
     }
 
+    /** A value as stated; where it is asked for or left out, a typical one stands in. */
     private double valueOrTypical(Section thermal, String key, Kind kind, double oil) {
-        if (thermal.typicalAsked(key)) {
-            double[] range = TYPICAL_PER_LITER.get(key);
-            double liters = oil / LITER;
-            Measured typical = Measured.between(kind, range[0] * liters, range[1] * liters, Provenance.TYPICAL);
-            return inputs.assumed(thermal.pathOf(key), typical, "assumption.typicalHeat")
-                    .value();
+        if (thermal.has(key) && !thermal.typicalAsked(key)) {
+            return inputs.value(thermal, key).orElseThrow();
         }
-        if (!thermal.has(key)) {
+        double[] range = TYPICAL_PER_LITER.get(key);
+        double liters = oil / LITER;
+        Measured typical = Measured.between(kind, range[0] * liters, range[1] * liters, Provenance.TYPICAL);
+        boolean asked = thermal.typicalAsked(key);
+        if (!asked) {
             notices.add(Notice.of("start.leftOut", Severity.WARNING, "start", key));
         }
-        return inputs.valueOr(thermal, key, 0);
+        return inputs.assumed(
+                        thermal.pathOf(key), typical, asked ? "assumption.typicalHeat" : "assumption.typicalHeatNeeded")
+                .value();
     }
 
     private HeatTable heats(Section thermal) {
@@ -146,7 +206,7 @@ final class StartBuilder {
         return new StartModel.Phase(
                 phase.text("state").orElse(""),
                 speed,
-                phase.quantity("duration").orElseThrow().value(),
+                inputs.value(phase, "duration").orElseThrow(),
                 traced ? 0 : inputs.valueOr(phase, "heatToMetal", heat.toMetal()),
                 traced ? 0 : inputs.valueOr(phase, "heatToOil", heat.toOil()));
     }
@@ -158,6 +218,6 @@ final class StartBuilder {
                         .findFirst()
                         .orElseThrow()
                         .drive())
-                .orElseGet(() -> section.quantity("speed").orElseThrow().value());
+                .orElseGet(() -> inputs.value(section, "speed").orElseThrow());
     }
 }

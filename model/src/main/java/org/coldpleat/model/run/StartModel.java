@@ -17,6 +17,8 @@ import org.coldpleat.model.coldstart.TemperatureTrace;
  * @param heats combustion heat over engine speed
  * @param schedules by name; speeds are those of the engine
  * @param trace logged oil temperature, if any
+ * @param domeFlush share of the flow of a dome valve that flushes the can on its way through the annulus [1]
+ * @param holdUps what each candidate holds, in the order of the case
  */
 record StartModel(
         double from,
@@ -26,7 +28,9 @@ record StartModel(
         Heat heat,
         HeatTable heats,
         Map<String, List<Phase>> schedules,
-        Optional<TemperatureTrace> trace) {
+        Optional<TemperatureTrace> trace,
+        double domeFlush,
+        List<HoldUp> holdUps) {
     /**
      * Lumps and conductances; with a logged temperature none of them is used.
      *
@@ -56,10 +60,11 @@ record StartModel(
 
     StartModel {
         schedules = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(schedules));
+        holdUps = List.copyOf(holdUps);
     }
 
     /** The same start from another temperature and with other air [K]. */
     StartModel withTemperatures(double start, double air) {
-        return new StartModel(start, air, hot, galleryVolume, heat, heats, schedules, trace);
+        return new StartModel(start, air, hot, galleryVolume, heat, heats, schedules, trace, domeFlush, holdUps);
     }
 }

@@ -1,8 +1,9 @@
 package org.coldpleat.model.run;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.coldpleat.model.circuit.EngineCircuit;
 import org.coldpleat.model.coldstart.StartPhase;
@@ -10,28 +11,17 @@ import org.coldpleat.model.coldstart.StartSchedule;
 import org.coldpleat.model.coldstart.StartUpSpec;
 import org.coldpleat.model.coldstart.ThermalModel;
 import org.coldpleat.model.filter.BypassLocation;
-import org.coldpleat.shared.casefile.Section;
-import org.coldpleat.shared.quantity.Measured;
-import org.coldpleat.shared.source.Source;
+import org.coldpleat.model.filter.FilterAssembly;
+import org.coldpleat.shared.notice.Notice;
+import org.coldpleat.shared.notice.Severity;
 
 /** The start that was asked for, ready to be computed for any candidate with any unknown moved. */
 final class StartPlan {
-    /** Share of the room inside a can that oil fills [1]. */
-    @Source("common practice, no source: steel, medium and caps take 10 to 20 %")
-    private static final double OIL_IN_CAN = 0.85;
-
-    /** Specific heat of the sheet steel of can and element [J/(kg K)]. */
-    @Source("iron at 25 degrees C: 449 J/(kg K); CRC Handbook of Chemistry and Physics")
-    private static final double STEEL_HEAT = 449;
-
-    /** Share of the flow of a dome valve that flushes the can on its way through the annulus [1]. */
-    @Source("common practice, no source: between 0 and 1, the middle")
-    private static final double DOME_FLUSH = 0.5;
+    private static final String SCHEDULES = "start.schedules[";
 
     private final ResolvedCase resolved;
     private final ColdStartRequest request;
     private final StartBuilder.Built built;
-    private final Inputs ledger;
 
     StartPlan(ResolvedCase resolved, ColdStartRequest request) {
         this.resolved = resolved;
@@ -39,18 +29,10 @@ final class StartPlan {
         if (resolved.document().root().section("start").isEmpty()) {
             throw new IllegalArgumentException("the case has no start section");
         }
-        ledger = Inputs.shared();
-        built = StartBuilder.start(resolved, ledger);
+        built = StartBuilder.start(resolved, Map.of());
         request.schedule()
                 .ifPresent(name -> require(name, List.copyOf(model().schedules().keySet()), "schedule"));
-        request.state()
-                .ifPresent(name -> require(
-                        name,
-                        resolved.duties().stream()
-                                .filter(Duty::isEngine)
-                                .map(Duty::name)
-                                .toList(),
-                        "state of the engine"));
+        request.state().ifPresent(name -> require(name, states(), "state of the engine"));
     }
 
     private static void require(String name, List<String> known, String what) {
@@ -59,17 +41,53 @@ final class StartPlan {
         }
     }
 
-    /** Unknowns of the start itself, by path. */
-    Map<String, Unknown> unknowns() {
-        return ledger.unknowns();
+    StartOutline outline() {
+        StartModel model = built.model();
+        return new StartOutline(
+                List.copyOf(model.schedules().keySet()),
+                states(),
+                model.from(),
+                model.ambient(),
+                model.hot(),
+                model.trace().isPresent());
+    }
+
+    private List<String> states() {
+        return resolved.duties().stream().filter(Duty::isEngine).map(Duty::name).toList();
+    }
+
+    /** Unknowns of the start itself that bear on one candidate and on the schedule asked for, by path. */
+    Map<String, Unknown> unknowns(int position) {
+        Map<String, Unknown> found = new LinkedHashMap<>(built.unknowns());
+        found.values().removeIf(one -> (one.candidate() >= 0 && one.candidate() != position) || !bears(one.path()));
+        return found;
+    }
+
+    private boolean bears(String path) {
+        if (!path.startsWith(SCHEDULES)) {
+            return true;
+        }
+        int asked = List.copyOf(built.model().schedules().keySet()).indexOf(name());
+        return path.startsWith(SCHEDULES + Math.max(0, asked) + "]");
     }
 
     List<Assumption> assumptions() {
-        return ledger.assumptions();
+        return built.assumptions();
     }
 
-    StartBuilder.Built built() {
-        return built;
+    /** Findings about the data of the start asked for. */
+    List<Notice> notices() {
+        List<Notice> notices = new ArrayList<>(built.notices());
+        StartModel model = model();
+        double fastest = model.heats().fastest();
+        for (StartModel.Phase phase : phases(model)) {
+            HeatTable.Point read = model.heats().at(phase.speed());
+            if (fastest > 0 && phase.speed() > fastest && phase.toMetal() == read.toMetal()) {
+                notices.add(Notice.of(
+                        "start.heatBeyond", Severity.WARNING, "start", Text.rpm(phase.speed()), Text.rpm(fastest)));
+            }
+        }
+        return notices;
     }
 
     /** The start as asked for, nothing moved. */
@@ -79,8 +97,7 @@ final class StartPlan {
 
     /** The start with some of its unknowns moved: path to value [SI]. */
     StartModel moving(Map<String, Double> moved) {
-        return withRequest(StartBuilder.start(resolved, Inputs.shared().moving(moved, Map.of()))
-                .model());
+        return withRequest(StartBuilder.start(resolved, moved).model());
     }
 
     private StartModel withRequest(StartModel model) {
@@ -121,29 +138,30 @@ final class StartPlan {
         return new Duty(Duty.ENGINE, longest.state(), longest.speed());
     }
 
+    /** Whether any bypass valve acts on a candidate. */
+    boolean hasValve(BuiltCandidate candidate) {
+        return new DutyModel(resolved.shared(), candidate.filter(), longestPhase()).hasValve();
+    }
+
     /** A start to be computed: shared model, candidate and start may each have an unknown moved. */
     StartUpSpec spec(SharedModel shared, BuiltCandidate candidate, int position, StartModel model) {
-        DutyModel mounted = new DutyModel(shared, candidate.filter(), new Duty(Duty.ENGINE, "", 0));
+        return spec(shared, candidate.filter(), position, model);
+    }
+
+    /** The start of a filter that holds what the candidate at a position holds. */
+    StartUpSpec spec(SharedModel shared, FilterAssembly filter, int position, StartModel model) {
+        DutyModel mounted = new DutyModel(shared, filter, new Duty(Duty.ENGINE, "", 0));
         EngineCircuit circuit = mounted.circuit().orElseThrow();
         EngineModel engine = shared.engine().orElseThrow();
-        Section sheet = resolved.document().root().sections("candidates").get(position);
-        double inCan = OIL_IN_CAN * roomInside(sheet);
-        double steel = inCan == 0
-                ? 0
-                : STEEL_HEAT
-                        * sheet.section("outside")
-                                .flatMap(outside -> outside.quantity("mass"))
-                                .map(Measured::value)
-                                .orElse(0.0);
-        boolean dome = candidate.filter().elementValve().isPresent()
-                && candidate.filter().elementValveLocation() == BypassLocation.DOME;
+        HoldUp holdUp = model.holdUps().get(position);
+        boolean dome = filter.elementValve().isPresent() && filter.elementValveLocation() == BypassLocation.DOME;
         StartModel.Heat heat = model.heat();
         ThermalModel thermal = new ThermalModel(
                 heat.oilVolume() * shared.oil().at(model.from()).density(),
                 heat.metalHeatCapacity(),
-                inCan,
-                steel,
-                dome ? DOME_FLUSH : 0,
+                holdUp.oilVolume(),
+                holdUp.solidHeat(),
+                dome ? model.domeFlush() : 0,
                 heat.oilToMetal(),
                 heat.oilToAmbient(),
                 heat.metalToAmbient(),
@@ -164,28 +182,5 @@ final class StartPlan {
                 model.hot(),
                 schedule.duration(),
                 StartUpSpec.USUAL_TOLERANCE);
-    }
-
-    /** Room inside the can, or around the element where the can is not known [m3]; 0 if neither is. */
-    private static double roomInside(Section sheet) {
-        Optional<Section> outside = sheet.section("outside").filter(can -> can.has("diameter") && can.has("length"));
-        if (outside.isPresent()) {
-            double wall = value(outside.get(), "wallThickness");
-            double bore = outside.get().has("insideDiameter")
-                    ? value(outside.get(), "insideDiameter")
-                    : value(outside.get(), "diameter") - 2 * wall;
-            return cylinder(bore, value(outside.get(), "length") - 2 * wall);
-        }
-        return sheet.section("element")
-                .map(element -> cylinder(value(element, "outsideDiameter"), value(element, "length")))
-                .orElse(0.0);
-    }
-
-    private static double cylinder(double diameter, double length) {
-        return Math.max(0, Math.PI / 4 * diameter * diameter * length);
-    }
-
-    private static double value(Section section, String key) {
-        return section.quantity(key).map(Measured::value).orElse(0.0);
     }
 }

@@ -5,10 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.coldpleat.model.coldstart.BypassTally;
-import org.coldpleat.model.coldstart.Peak;
 import org.coldpleat.model.coldstart.StartEvent;
 import org.coldpleat.model.coldstart.StartUpResult;
-import org.coldpleat.model.filter.FilterPart;
 
 /** Says what each candidate does in a start, how the filling stage differs, who stays open longer and why. */
 final class StartSentences {
@@ -28,6 +26,7 @@ final class StartSentences {
         StartSentences sentences = new StartSentences(resolved, plan);
         candidates.forEach(sentences::answer);
         sentences.rank(candidates);
+        sentences.hot(candidates);
         return List.copyOf(sentences.verdicts);
     }
 
@@ -54,7 +53,6 @@ final class StartSentences {
         } else {
             open(one, start);
         }
-        medium(one, start);
     }
 
     private void open(ColdStartCandidate one, StartUpResult start) {
@@ -68,8 +66,10 @@ final class StartSentences {
                 Text.liters(one.unfilteredVolume().low()),
                 Text.liters(one.unfilteredVolume().high()),
                 Text.percent(start.total().bypassShare()));
-        closing(one, start);
         BypassTally fill = start.fill();
+        if (start.connected().openSeconds() > 0) {
+            closing(one, start);
+        }
         if (fill.openSeconds() > 0 && start.connected().openSeconds() > 0) {
             say(
                     "start.fillShare",
@@ -94,13 +94,6 @@ final class StartSentences {
         int openings = start.events(StartEvent.Kind.VALVE_OPENS).size();
         if (openings > 1) {
             say("start.again", List.of(one.name()), openings + "");
-        }
-    }
-
-    private void medium(ColdStartCandidate one, StartUpResult start) {
-        Peak pack = start.partPeaks().get(FilterPart.PLEAT_PACK);
-        if (pack != null) {
-            say("start.mediumBears", List.of(one.name()), Text.kilopascals(pack.value()), Text.duration(pack.time()));
         }
     }
 
@@ -136,22 +129,51 @@ final class StartSentences {
     }
 
     private void reasons(ColdStartCandidate first, ColdStartCandidate second, List<String> names) {
-        BuiltCandidate one = built(first);
-        BuiltCandidate other = built(second);
-        Duty duty = plan.longestPhase();
-        for (Reasons.Reason reason :
-                new Reasons(resolved.shared(), duty, plan.model().from()).between(one, other)) {
+        int one = position(first);
+        int other = position(second);
+        for (StartReasons.Reason reason : new StartReasons(resolved, plan).between(one, other)) {
             List<String> values = new ArrayList<>();
-            values.add(Text.number(Math.exp(Math.abs(reason.logEffect()))));
-            values.addAll(RankSentences.reasonValues(reason.code(), one, other));
-            String direction = reason.logEffect() > 0 ? ".earlier" : ".later";
+            values.add(Text.duration(Math.abs(reason.seconds())));
+            values.addAll(values(reason.code(), one, other));
+            String direction = reason.seconds() > 0 ? ".longer" : ".shorter";
             verdicts.add(
-                    new Verdict("reason." + reason.code() + direction, duty.setting(), duty.name(), names, values));
+                    new Verdict("start.reason." + reason.code() + direction, Duty.ENGINE, plan.name(), names, values));
         }
     }
 
-    private BuiltCandidate built(ColdStartCandidate one) {
-        return resolved.candidates().get(resolved.positionOf(one.name()).orElseThrow());
+    private List<String> values(String code, int one, int other) {
+        if (code.equals(StartReasons.HOLD_UP)) {
+            List<HoldUp> holdUps = plan.model().holdUps();
+            return List.of(
+                    Text.liters(holdUps.get(one).oilVolume()),
+                    Text.liters(holdUps.get(other).oilVolume()));
+        }
+        return RankSentences.reasonValues(
+                code, resolved.candidates().get(one), resolved.candidates().get(other));
+    }
+
+    private int position(ColdStartCandidate one) {
+        return resolved.positionOf(one.name()).orElseThrow();
+    }
+
+    private void hot(List<ColdStartCandidate> candidates) {
+        candidates.stream().filter(ColdStartCandidate::isComputed).findFirst().ifPresent(one -> {
+            StartBand hot = one.band(StartQuantity.HOT_TIME);
+            String at = Text.celsius(plan.model().hot());
+            if (Double.isFinite(hot.high())) {
+                say(
+                        "start.hotAt",
+                        List.of(),
+                        at,
+                        Text.duration(hot.value()),
+                        Text.duration(hot.low()),
+                        Text.duration(hot.high()));
+            } else if (Double.isFinite(hot.value())) {
+                say("start.hotOrLater", List.of(), at, Text.duration(hot.value()), Text.duration(one.endTime()));
+            } else {
+                say("start.hotNever", List.of(), at, Text.duration(one.endTime()));
+            }
+        });
     }
 
     private void say(String code, List<String> candidates, String... values) {

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.coldpleat.model.coldstart.StartSweep;
 import org.coldpleat.model.coldstart.StartUpResult;
 import org.coldpleat.model.filter.FilterPart;
@@ -23,6 +24,9 @@ final class Starter {
     private static final double BELOW_HOT = 5;
     /** Warmest swept start [K]: 50 degrees C. */
     private static final double WARMEST_START = 323.15;
+
+    /** What the verdict says already. */
+    private static final Set<String> IN_SENTENCES = Set.of("start.openOnlyWhileFilling", "start.notHot");
 
     private final ResolvedCase resolved;
     private final StartPlan plan;
@@ -57,10 +61,7 @@ final class Starter {
                 resolved.document().root().flag("invented").orElse(false),
                 resolved.document().digest(),
                 plan.name(),
-                plan.phases(model).stream()
-                        .map(phase -> new ColdStart.Phase(
-                                phase.state(), phase.speed(), phase.duration(), phase.toMetal(), phase.toOil()))
-                        .toList(),
+                phases(model),
                 model.from(),
                 model.ambient(),
                 model.hot(),
@@ -82,21 +83,61 @@ final class Starter {
         List<ColdStartSweep.Candidate> candidates = new ArrayList<>();
         for (int position : positions) {
             BuiltCandidate built = resolved.candidates().get(position);
+            StartSweep sweep = StartSweep.of(plan.spec(resolved.shared(), built, position, model), temperatures);
             candidates.add(new ColdStartSweep.Candidate(
-                    built.name(), StartSweep.of(plan.spec(resolved.shared(), built, position, model), temperatures)));
+                    built.name(),
+                    plan.hasValve(built),
+                    sweep.rows().stream().map(Starter::row).toList()));
         }
         return new ColdStartSweep(
                 resolved.title(),
                 resolved.document().root().flag("invented").orElse(false),
                 resolved.document().digest(),
                 plan.name(),
-                candidates);
+                phases(model),
+                model.hot(),
+                candidates,
+                assumptions(),
+                sweepNotices());
+    }
+
+    private static ColdStartSweep.Row row(StartSweep.Row row) {
+        return new ColdStartSweep.Row(
+                row.startTemperature(),
+                row.status().name(),
+                row.status().isAnswer(),
+                row.fill().openSeconds(),
+                row.connected().openSeconds(),
+                row.fill().unfilteredVolume(),
+                row.connected().unfilteredVolume(),
+                row.greatestRatio());
+    }
+
+    private List<ColdStart.Phase> phases(StartModel model) {
+        return plan.phases(model).stream()
+                .map(phase -> new ColdStart.Phase(
+                        phase.state(), phase.speed(), phase.duration(), phase.toMetal(), phase.toOil()))
+                .toList();
+    }
+
+    private List<Notice> sweepNotices() {
+        Set<Notice> notices = new LinkedHashSet<>(resolved.oilNotices());
+        notices.addAll(OilNotices.at(resolved.shared().oil().oil(), resolved.from()));
+        notices.addAll(plan.notices());
+        notices.add(Notice.of("start.scope", Severity.INFO, ""));
+        notices.add(Notice.of("caution.specification", Severity.CAUTION, ""));
+        return ordered(notices);
+    }
+
+    private static List<Notice> ordered(Set<Notice> notices) {
+        List<Notice> ordered = new ArrayList<>(notices);
+        ordered.sort(Comparator.comparing(Notice::severity));
+        return ordered;
     }
 
     private List<Assumption> assumptions() {
         Map<String, Assumption> all = new LinkedHashMap<>();
-        plan.assumptions().forEach(one -> all.putIfAbsent(one.path(), one));
-        resolved.assumptions().stream()
+        Stream.concat(plan.assumptions().stream(), resolved.assumptions().stream())
                 .filter(one -> one.candidate() < 0
                         || IntStream.of(positions).anyMatch(position -> position == one.candidate()))
                 .forEach(one -> all.putIfAbsent(one.path(), one));
@@ -107,8 +148,9 @@ final class Starter {
         Set<Notice> notices = new LinkedHashSet<>(resolved.oilNotices());
         double coldest = Math.min(plan.model().from(), resolved.coldestNamed());
         notices.addAll(OilNotices.at(resolved.shared().oil().oil(), coldest));
-        notices.addAll(plan.built().notices());
+        notices.addAll(plan.notices());
         candidates.forEach(one -> one.start().notices().stream()
+                .filter(notice -> !IN_SENTENCES.contains(notice.code()))
                 .map(notice -> new Notice(notice.code(), notice.severity(), one.name(), notice.values()))
                 .forEach(notices::add));
         if (plan.model().trace().isPresent()) {
@@ -117,9 +159,7 @@ final class Starter {
         greatest(candidates, notices);
         notices.add(Notice.of("start.scope", Severity.INFO, ""));
         notices.add(Notice.of("caution.specification", Severity.CAUTION, ""));
-        List<Notice> ordered = new ArrayList<>(notices);
-        ordered.sort(Comparator.comparing(Notice::severity));
-        return ordered;
+        return ordered(notices);
     }
 
     /** What the most loaded medium must bear. */

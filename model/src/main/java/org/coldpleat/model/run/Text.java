@@ -59,6 +59,10 @@ final class Text {
         return format("%.1f L/min", flow * 6e4);
     }
 
+    static String rpm(double turnsPerSecond) {
+        return format("%.0f rpm", 60 * turnsPerSecond);
+    }
+
     static String liters(double volume) {
         double liters = 1e3 * volume;
         return liters != 0 && Math.abs(liters) < 0.1

@@ -11,7 +11,8 @@ import org.coldpleat.shared.quantity.Measured;
  * A case file that was understood.
  *
  * @param file name of the file as given
- * @param digest SHA-256 of the text in UTF-8, as lower-case hexadecimal digits
+ * @param digest SHA-256 of the text in UTF-8 and of the readings of a temperature log in a file of its own, as lower-case
+ *     hexadecimal digits
  * @param root the top of the file
  * @param startTrace logged oil temperatures of a start, from the case itself or the file it names; empty without a log
  */

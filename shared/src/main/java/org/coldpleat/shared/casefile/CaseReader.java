@@ -89,7 +89,7 @@ public final class CaseReader {
         checks.check(root);
         List<LoggedTemperature> trace = startTrace(root, fileName, problems, checks);
         return problems.isEmpty()
-                ? CaseReading.of(new CaseDocument(fileName, digest(body), root, trace))
+                ? CaseReading.of(new CaseDocument(fileName, digest(body + inFile(root, trace)), root, trace))
                 : CaseReading.of(problems);
     }
 
@@ -131,6 +131,20 @@ public final class CaseReader {
             return !newer;
         }
         return true;
+    }
+
+    /** Readings that stand in a file of their own, so that the digest tells one log from another; else nothing. */
+    private static String inFile(Section root, List<LoggedTemperature> trace) {
+        boolean apart = root.section("start")
+                .flatMap(start -> start.section("trace"))
+                .flatMap(one -> one.text("file"))
+                .isPresent();
+        StringBuilder text = new StringBuilder();
+        if (apart) {
+            trace.forEach(
+                    one -> text.append('\n').append(one.time()).append(' ').append(one.temperature()));
+        }
+        return text.toString();
     }
 
     private static String digest(String text) {

@@ -47,6 +47,14 @@ final class CaseArgument {
         requireName("error.state", state, opened.states());
     }
 
+    static void requireSchedule(List<String> schedules, String schedule) {
+        requireName("error.schedule", schedule, schedules);
+    }
+
+    static void requireEngineState(List<String> states, String state) {
+        requireName("error.state", state, states);
+    }
+
     static void requireQuantity(List<String> explainable, String quantity) {
         requireName("error.quantity", quantity, explainable);
     }

@@ -51,6 +51,7 @@ public final class CommandLineFace {
                 .addSubcommand("confidence", new ConfidenceCommand(service, console))
                 .addSubcommand("explain", new ExplainCommand(service, console))
                 .addSubcommand("service", new ServiceCommand(service, console))
+                .addSubcommand("coldstart", new ColdStartCommand(service, console))
                 .addSubcommand("multipass", new MultiPassCommand(service, console))
                 .addSubcommand("window", new WindowCommand(window))
                 .addSubcommand("check", new CheckCommand(service, console));

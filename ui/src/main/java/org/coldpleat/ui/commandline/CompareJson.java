@@ -1,15 +1,13 @@
 package org.coldpleat.ui.commandline;
 
+import java.util.List;
 import java.util.OptionalDouble;
-import org.coldpleat.model.run.Assumption;
 import org.coldpleat.model.run.Band;
 import org.coldpleat.model.run.CandidateResult;
 import org.coldpleat.model.run.CandidateSheet;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.NamedTemperature;
 import org.coldpleat.model.run.StateResult;
-import org.coldpleat.model.run.Verdict;
-import org.coldpleat.ui.service.Sentences;
 
 /** A comparison as JSON, described by {@code compare-v1.schema.json}. A name that ends in {@code _u} is a standard uncertainty. */
 final class CompareJson {
@@ -41,21 +39,13 @@ final class CompareJson {
         }
         json.endArray().array("candidates");
         comparison.candidates().forEach(this::candidate);
-        json.endArray().array("verdicts");
-        for (Verdict verdict : comparison.verdicts()) {
-            json.element()
-                    .text("code", verdict.code())
-                    .text("setting", verdict.setting())
-                    .text("state", verdict.state());
-            json.array("candidates");
-            verdict.candidates().forEach(name -> json.text("", name));
-            json.endArray().text("text", Sentences.of(verdict)).endObject();
-        }
-        json.endArray().array("assumptions");
-        comparison.assumptions().forEach(one -> assumption(comparison, one));
-        json.endArray().array("notices");
-        comparison.notices().forEach(notice -> NoticeJson.write(json, notice));
-        json.endArray().endObject();
+        json.endArray();
+        FindingsJson.verdicts(json, comparison.verdicts());
+        List<String> names =
+                comparison.candidates().stream().map(CandidateResult::name).toList();
+        FindingsJson.assumptions(json, comparison.assumptions(), names);
+        FindingsJson.notices(json, comparison.notices());
+        json.endObject();
     }
 
     private void candidate(CandidateResult candidate) {
@@ -133,24 +123,6 @@ final class CompareJson {
             case NO_VALVE -> "noValve";
             case UNRESOLVED -> "unresolved";
         };
-    }
-
-    private void assumption(Comparison comparison, Assumption assumption) {
-        int position = assumption.candidate();
-        String candidate =
-                position < 0 ? "" : comparison.candidates().get(position).name();
-        json.element()
-                .text("path", assumption.path())
-                .text("candidate", candidate)
-                .text("kind", assumption.value().kind().name())
-                .number("value", assumption.value().value())
-                .number("low", assumption.value().low())
-                .number("high", assumption.value().high())
-                .text("unit", assumption.value().kind().siUnit())
-                .text("provenance", assumption.value().provenance().name())
-                .text("code", assumption.code())
-                .text("text", Sentences.assumption(assumption.code()))
-                .endObject();
     }
 
     private void banded(String name, Band band) {

@@ -2,11 +2,8 @@ package org.coldpleat.ui.commandline;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
-import org.coldpleat.model.run.Assumption;
 import org.coldpleat.model.run.Band;
 import org.coldpleat.model.run.CandidateResult;
 import org.coldpleat.model.run.CandidateSheet;
@@ -16,9 +13,6 @@ import org.coldpleat.model.run.NamedTemperature;
 import org.coldpleat.model.run.StateResult;
 import org.coldpleat.model.run.StateResult.Answer;
 import org.coldpleat.model.run.StateResult.ShareAt;
-import org.coldpleat.model.run.Verdict;
-import org.coldpleat.shared.notice.Notice;
-import org.coldpleat.shared.notice.Severity;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.service.Sentences;
 
@@ -51,9 +45,11 @@ final class CompareText {
         page.header();
         page.candidates();
         page.states();
-        page.verdicts();
-        page.assumptions();
-        page.notices();
+        page.lines.addAll(FindingsText.verdicts(comparison.verdicts()));
+        List<String> names =
+                comparison.candidates().stream().map(CandidateResult::name).toList();
+        page.lines.addAll(FindingsText.assumptions(comparison.assumptions(), names, units));
+        page.lines.addAll(FindingsText.notices(comparison.notices()));
         return String.join("\n", page.lines) + "\n";
     }
 
@@ -190,51 +186,6 @@ final class CompareText {
                         Figures.percent(Math.max(0, share.low())),
                         Figures.percent(Math.min(1, share.high())))
                 : Figures.banded(share, ShownUnit.scaled("%", 100));
-    }
-
-    private void verdicts() {
-        section("compare.verdicts");
-        for (Verdict verdict : comparison.verdicts()) {
-            paragraph(verdict.code().startsWith("reason.") ? "      " : "  - ", Sentences.of(verdict));
-        }
-        if (comparison.verdicts().isEmpty()) {
-            paragraph("  ", Texts.get("compare.noVerdict"));
-        }
-    }
-
-    private void assumptions() {
-        section("compare.assumptions");
-        if (comparison.assumptions().isEmpty()) {
-            paragraph("  ", Texts.get("compare.noAssumptions"));
-        }
-        Map<String, List<String>> owners = new LinkedHashMap<>();
-        for (Assumption assumption : comparison.assumptions()) {
-            String field = assumption.path().replaceFirst("^candidates\\[\\d+]\\.", "");
-            String sentence = Texts.get(
-                    "compare.assumption",
-                    field,
-                    MeasuredText.of(assumption.value(), system),
-                    Sentences.assumption(assumption.code()));
-            owners.computeIfAbsent(sentence, key -> new ArrayList<>());
-            if (assumption.candidate() >= 0) {
-                owners.get(sentence)
-                        .add(comparison.candidates().get(assumption.candidate()).name());
-            }
-        }
-        owners.forEach((sentence, names) ->
-                paragraph("  - ", names.isEmpty() ? sentence : String.join(", ", names) + ": " + sentence));
-    }
-
-    private void notices() {
-        for (Severity severity : Severity.values()) {
-            List<Notice> some = comparison.notices().stream()
-                    .filter(n -> n.severity() == severity)
-                    .toList();
-            if (!some.isEmpty()) {
-                section("severity." + severity);
-                some.forEach(notice -> paragraph("  - ", NoticeLines.of(notice)));
-            }
-        }
     }
 
     private void section(String key) {

@@ -5,6 +5,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import org.coldpleat.model.run.ColdStart;
+import org.coldpleat.model.run.ColdStartSweep;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.EvidenceReport;
 import org.coldpleat.model.run.MapResult;
@@ -14,6 +16,7 @@ import org.coldpleat.model.run.ServiceResult;
 import org.coldpleat.model.run.TestReport;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.ui.chart.ChartFiles;
+import org.coldpleat.ui.chart.ColdStartCharts;
 import org.coldpleat.ui.chart.ResidualChart;
 import org.coldpleat.ui.chart.RunCharts;
 import org.coldpleat.ui.chart.ServiceCharts;
@@ -70,6 +73,26 @@ final class Pictures {
                 "service-opening",
                 console);
         write(ServiceCharts.drop(result), ServiceCharts.dropDescription(result), folder, "service-drop", console);
+    }
+
+    /** One picture over time; {@code names} are those of all candidates of the case. */
+    static void ofColdStart(ColdStart start, List<String> names, Path folder, Console console) {
+        write(
+                ColdStartCharts.timeline(start, names),
+                ColdStartCharts.timelineDescription(start),
+                folder,
+                "coldstart-" + fileName(start.schedule()),
+                console);
+    }
+
+    /** One picture over the temperature of the start; {@code names} are those of all candidates of the case. */
+    static void ofColdStartSweep(ColdStartSweep sweep, List<String> names, Path folder, Console console) {
+        write(
+                ColdStartCharts.sweep(sweep, names),
+                ColdStartCharts.sweepDescription(sweep),
+                folder,
+                "coldstart-sweep-" + fileName(sweep.schedule()),
+                console);
     }
 
     /** Two pictures of a multi-pass test: filtration ratio and pressure drop. */

@@ -8,6 +8,9 @@ import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.coldpleat.model.explain.Explanation;
+import org.coldpleat.model.run.ColdStart;
+import org.coldpleat.model.run.ColdStartRequest;
+import org.coldpleat.model.run.ColdStartSweep;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.model.run.EvidenceReport;
@@ -17,6 +20,7 @@ import org.coldpleat.model.run.MultiPassReport;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.model.run.ServiceResult;
 import org.coldpleat.model.run.Simulation;
+import org.coldpleat.model.run.StartOutline;
 import org.coldpleat.model.run.TestPlan;
 
 /**
@@ -123,6 +127,31 @@ public final class CaseService {
      */
     public Optional<ServiceResult> service(OpenedCase opened, OptionalDouble horizon) {
         return opened.runs().service(horizon);
+    }
+
+    /** What the start of a case can be asked; empty if it has none. */
+    public Optional<StartOutline> startOutline(OpenedCase opened) {
+        return opened.runs().startOutline();
+    }
+
+    /**
+     * A cold start in time.
+     *
+     * @return the result; empty if the case has no start
+     */
+    public Optional<ColdStart> coldStart(OpenedCase opened, ColdStartRequest request) {
+        request.candidate().ifPresent(name -> requireCandidate(opened, name));
+        return opened.runs().coldStart(request);
+    }
+
+    /**
+     * Cold starts from the coldest temperature of the case upward, everything soaked through.
+     *
+     * @return the result; empty if the case has no start
+     */
+    public Optional<ColdStartSweep> coldStartSweep(OpenedCase opened, ColdStartRequest request) {
+        request.candidate().ifPresent(name -> requireCandidate(opened, name));
+        return opened.runs().coldStartSweep(request);
     }
 
     /**

@@ -7,6 +7,9 @@ import java.util.OptionalDouble;
 import org.coldpleat.model.confidence.CaseConfidence;
 import org.coldpleat.model.confidence.Progress;
 import org.coldpleat.model.explain.Explanation;
+import org.coldpleat.model.run.ColdStart;
+import org.coldpleat.model.run.ColdStartRequest;
+import org.coldpleat.model.run.ColdStartSweep;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.model.run.EvidenceReport;
@@ -18,6 +21,7 @@ import org.coldpleat.model.run.Resolution;
 import org.coldpleat.model.run.ResolvedCase;
 import org.coldpleat.model.run.ServiceResult;
 import org.coldpleat.model.run.Simulation;
+import org.coldpleat.model.run.StartOutline;
 import org.coldpleat.model.run.TestPlan;
 import org.coldpleat.shared.casefile.CaseDocument;
 import org.coldpleat.shared.casefile.CaseProblem;
@@ -112,6 +116,25 @@ final class ModelCases {
         public Optional<ServiceResult> service(OptionalDouble horizon) {
             return Simulation.hasService(resolved)
                     ? Optional.of(Simulation.service(resolved, horizon))
+                    : Optional.empty();
+        }
+
+        @Override
+        public Optional<StartOutline> startOutline() {
+            return Simulation.startOutline(resolved);
+        }
+
+        @Override
+        public Optional<ColdStart> coldStart(ColdStartRequest request) {
+            return Simulation.hasStart(resolved)
+                    ? Optional.of(Simulation.coldStart(resolved, request))
+                    : Optional.empty();
+        }
+
+        @Override
+        public Optional<ColdStartSweep> coldStartSweep(ColdStartRequest request) {
+            return Simulation.hasStart(resolved)
+                    ? Optional.of(Simulation.coldStartSweep(resolved, request))
                     : Optional.empty();
         }
 

@@ -3,6 +3,9 @@ package org.coldpleat.ui.service;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.coldpleat.model.explain.Explanation;
+import org.coldpleat.model.run.ColdStart;
+import org.coldpleat.model.run.ColdStartRequest;
+import org.coldpleat.model.run.ColdStartSweep;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.model.run.EvidenceReport;
@@ -11,6 +14,7 @@ import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.MultiPassReport;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.model.run.ServiceResult;
+import org.coldpleat.model.run.StartOutline;
 import org.coldpleat.model.run.TestPlan;
 import org.coldpleat.shared.casefile.CaseDocument;
 
@@ -41,6 +45,21 @@ interface Runs {
 
     /** Service life of all candidates; empty if the case has no duty. */
     default Optional<ServiceResult> service(OptionalDouble horizon) {
+        return Optional.empty();
+    }
+
+    /** What the start of the case can be asked; empty if it has none. */
+    default Optional<StartOutline> startOutline() {
+        return Optional.empty();
+    }
+
+    /** A cold start in time; empty if the case has none. */
+    default Optional<ColdStart> coldStart(ColdStartRequest request) {
+        return Optional.empty();
+    }
+
+    /** Cold starts from a range of temperatures; empty if the case has no start. */
+    default Optional<ColdStartSweep> coldStartSweep(ColdStartRequest request) {
         return Optional.empty();
     }
 

@@ -28,7 +28,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class OutputTest {
-    private static List<Error> faults(String schema, String json) throws Exception {
+    static List<Error> faults(String schema, String json) throws Exception {
         try (InputStream in = CommandLineFace.class.getResourceAsStream(schema)) {
             Schema known = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
                     .getSchema(in, InputFormat.JSON);

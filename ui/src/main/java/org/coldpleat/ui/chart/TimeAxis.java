@@ -1,0 +1,49 @@
+package org.coldpleat.ui.chart;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jfree.chart.axis.AxisState;
+import org.jfree.chart.axis.LogAxis;
+import org.jfree.chart.axis.NumberTick;
+import org.jfree.chart.axis.TickType;
+import org.jfree.chart.ui.RectangleEdge;
+import org.jfree.chart.ui.TextAnchor;
+
+/** A logarithmic axis of seconds whose labels are the times people say: 0.5 s, 30 s, 10 min, 2 h. */
+final class TimeAxis extends LogAxis {
+    private static final long serialVersionUID = 1;
+    private static final double[] SAID = {
+        0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 60, 120, 300, 600, 1200, 3600, 7200, 18_000, 36_000, 86_400
+    };
+    private static final double MINUTE = 60;
+    private static final double HOUR = 3600;
+
+    TimeAxis(String label) {
+        super("");
+        Axes.dress(this, label);
+    }
+
+    @Override
+    public List<NumberTick> refreshTicks(Graphics2D g2, AxisState state, Rectangle2D dataArea, RectangleEdge edge) {
+        List<NumberTick> ticks = new ArrayList<>();
+        for (double seconds : SAID) {
+            if (getRange().contains(seconds)) {
+                ticks.add(new NumberTick(
+                        TickType.MAJOR, seconds, text(seconds), TextAnchor.TOP_CENTER, TextAnchor.CENTER, 0));
+            }
+        }
+        return ticks;
+    }
+
+    private static String text(double seconds) {
+        if (seconds < MINUTE) {
+            return ChartTexts.get("time.seconds", Charts.number(seconds));
+        }
+        return seconds < HOUR
+                ? ChartTexts.get("time.minutes", String.format(Locale.ROOT, "%.0f", seconds / MINUTE))
+                : ChartTexts.get("time.hours", String.format(Locale.ROOT, "%.0f", seconds / HOUR));
+    }
+}

@@ -1,0 +1,142 @@
+package org.coldpleat.ui.commandline;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.coldpleat.model.run.ColdStartSweep;
+import org.coldpleat.model.run.ColdStartSweep.Row;
+import org.coldpleat.shared.quantity.UnitSystem;
+
+/** Cold starts from a range of temperatures: page, JSON ({@code coldstart-sweep-v1.schema.json}), table. */
+final class ColdStartSweepOutput {
+    private static final double LITER = 1e-3;
+
+    private ColdStartSweepOutput() {}
+
+    /** A page for a terminal; {@code names} are those of all candidates of the case. */
+    static String text(ColdStartSweep sweep, List<String> names, UnitSystem system) {
+        ShownUnits units = ShownUnits.of(system);
+        List<String> lines =
+                new ArrayList<>(ColdStartText.head(sweep.title(), sweep.invented(), sweep.digest(), sweep.schedule()));
+        lines.add(Texts.get("coldstart.swept"));
+        lines.add("");
+        lines.addAll(ColdStartText.phases(sweep.phases(), false, units));
+        for (ColdStartSweep.Candidate one : sweep.candidates()) {
+            lines.add("");
+            lines.add(one.name());
+            if (!one.hasValve()) {
+                lines.add("  " + Texts.get("service.noValve"));
+                continue;
+            }
+            Table table = new Table(
+                            new int[] {10, 12, 14, 14, 14, 14, 16},
+                            new boolean[] {true, true, true, true, true, true, true})
+                    .head(
+                            Texts.get("column.from", units.temperature().symbol()),
+                            Texts.get("column.openInAll"),
+                            Texts.get("column.openFilling"),
+                            Texts.get("column.openAfter"),
+                            Texts.get("column.unfilteredLiters"),
+                            Texts.get("column.unfilteredFilling"),
+                            Texts.get("column.greatestRatio"));
+            int shown = worthShowing(one.rows());
+            one.rows().subList(0, shown).forEach(row -> row(table, row, units));
+            lines.addAll(table.lines());
+            if (shown < one.rows().size()) {
+                lines.add("  " + Texts.get("coldstart.warmerShut"));
+            }
+        }
+        lines.addAll(FindingsText.assumptions(sweep.assumptions(), names, system));
+        lines.addAll(FindingsText.notices(sweep.notices()));
+        return String.join("\n", lines) + "\n";
+    }
+
+    /** Rows up to the first after the last one that opens or is missing. */
+    private static int worthShowing(List<Row> rows) {
+        int last = rows.size() - 1;
+        while (last >= 0 && rows.get(last).computed() && rows.get(last).openSeconds() == 0) {
+            last--;
+        }
+        return Math.min(rows.size(), last + 2);
+    }
+
+    private static void row(Table table, Row row, ShownUnits units) {
+        String from = Figures.fixed(units.temperature().of(row.from()), 1);
+        if (!row.computed()) {
+            table.row(from, Texts.get("service.notComputed"));
+            return;
+        }
+        table.row(
+                from,
+                StartTimes.clock(row.openSeconds()),
+                StartTimes.clock(row.openFilling()),
+                StartTimes.clock(row.openAfter()),
+                Figures.plain3(row.unfiltered() / LITER),
+                Figures.plain3(row.unfilteredFilling() / LITER),
+                Figures.percent(row.greatestRatio()));
+    }
+
+    static String csv(ColdStartSweep sweep, UnitSystem system) {
+        ShownUnits units = ShownUnits.of(system);
+        CsvText csv = new CsvText();
+        csv.text(Texts.get("csv.candidate"))
+                .text(Texts.get("csv.startTemperature", units.temperature().symbol()))
+                .text(Texts.get("csv.openFilling"))
+                .text(Texts.get("csv.openAfter"))
+                .text(Texts.get("csv.unfilteredFilling"))
+                .text(Texts.get("csv.unfilteredAfter"))
+                .text(Texts.get("csv.greatestRatio"))
+                .endRow();
+        for (ColdStartSweep.Candidate one : sweep.candidates()) {
+            for (Row row : one.rows()) {
+                csv.text(one.name())
+                        .number(units.temperature().of(row.from()))
+                        .number(kept(row, row.openFilling()))
+                        .number(kept(row, row.openAfter()))
+                        .number(kept(row, row.unfilteredFilling() / LITER))
+                        .number(kept(row, row.unfilteredAfter() / LITER))
+                        .number(kept(row, row.greatestRatio()))
+                        .endRow();
+            }
+        }
+        return csv.finished();
+    }
+
+    private static double kept(Row row, double value) {
+        return row.computed() ? value : Double.NaN;
+    }
+
+    static String json(ColdStartSweep sweep, List<String> names) {
+        JsonText json = new JsonText();
+        json.element()
+                .text("schemaVersion", "coldstart-sweep-v1")
+                .text("programVersion", ProgramVersion.text())
+                .text("caseDigest", sweep.digest())
+                .text("title", sweep.title())
+                .flag("invented", sweep.invented())
+                .text("schedule", sweep.schedule());
+        ColdStartJson.phases(json, sweep.phases());
+        json.number("hot_K", sweep.hot()).array("candidates");
+        for (ColdStartSweep.Candidate one : sweep.candidates()) {
+            json.element()
+                    .text("name", one.name())
+                    .flag("hasValve", one.hasValve())
+                    .array("rows");
+            for (Row row : one.rows()) {
+                json.element()
+                        .number("from_K", row.from())
+                        .text("status", row.status())
+                        .number("openFilling_s", kept(row, row.openFilling()))
+                        .number("openAfterFilling_s", kept(row, row.openAfter()))
+                        .number("unfilteredFilling_m3", kept(row, row.unfilteredFilling()))
+                        .number("unfilteredAfterFilling_m3", kept(row, row.unfilteredAfter()))
+                        .number("greatestRatio", kept(row, row.greatestRatio()))
+                        .endObject();
+            }
+            json.endArray().endObject();
+        }
+        json.endArray();
+        FindingsJson.assumptions(json, sweep.assumptions(), names);
+        FindingsJson.notices(json, sweep.notices());
+        return json.endObject().finished();
+    }
+}
