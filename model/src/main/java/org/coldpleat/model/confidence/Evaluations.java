@@ -6,13 +6,13 @@ import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 
 /** Runs many evaluations in fixed chunks on all processors; the outcome does not depend on the number of threads. */
-final class Evaluations {
+public final class Evaluations {
     private static final int CHUNK = 32;
 
     private Evaluations() {}
 
     /** Results of {@code task} for 0 to count - 1, in that order; empty if cancelled. */
-    static Optional<double[][]> run(int count, IntFunction<double[]> task, Progress progress) {
+    public static Optional<double[][]> run(int count, IntFunction<double[]> task, Progress progress) {
         double[][] results = new double[count][];
         AtomicLong done = new AtomicLong();
         int chunks = (count + CHUNK - 1) / CHUNK;

@@ -166,6 +166,39 @@ public record PleatGeometry(
     }
 
     /**
+     * Number of pleats on the round core [1], from the taper of the pitch; not a whole number where the count was not sure.
+     *
+     * @throws IllegalArgumentException if the pack is flat
+     */
+    public double pleatCount() {
+        double halfAngle = Math.atan((inletPitch - outletPitch) / (2 * legLength()));
+        if (!(halfAngle > 0)) {
+            throw new IllegalArgumentException(
+                    "pleats must sit on a round core to be counted; the pitch does not taper");
+        }
+        return Math.PI / halfAngle;
+    }
+
+    /**
+     * Other number of pleats of the same medium on the same core within the same outer diameter; fold widths stay. A pack
+     * whose downstream gap is the same along the leg keeps that gap.
+     *
+     * @param count number of pleats [1], at least 3
+     * @throws IllegalArgumentException if the pack is flat
+     */
+    @Source("derived here: the radii follow from pitch and count, then as for a new round pack")
+    public PleatGeometry withPleatCount(double count) {
+        double pitchPerRadius = 2 * Math.tan(requireHalfAngle(pleatCount()));
+        double fold = ends == PleatEnds.FOLDED ? thickness : 0;
+        double outerRadius = inletPitch / pitchPerRadius + fold;
+        double innerRadius = outletPitch / pitchPerRadius - fold;
+        return downstreamEnd == downstreamMouth
+                ? radialLegsTogether(outerRadius, innerRadius, count, thickness, downstreamEnd, ends)
+                        .withGapFloor(gapFloor)
+                : radial(outerRadius, innerRadius, count, thickness, downstreamEnd, upstreamEnd, gapFloor, ends);
+    }
+
+    /**
      * Clear downstream gap at a place along the leg [m]. Where the straight legs would cross, they touch instead: the
      * gap is the floor, and what the legs leave free stays in the other channel. Where even both gaps together do not
      * fit, both are the floor (the medium is taken to yield, its resistance unchanged).

@@ -61,6 +61,29 @@ public record PleatPack(
         return new PleatPack(geometry, pleatCount, pleatHeight, closure, OptionalDouble.of(area));
     }
 
+    /**
+     * Other number of pleats of the same depth and height on the same core; the stated area grows with the count.
+     *
+     * @param count number of pleats [1], at least 3
+     * @throws IllegalArgumentException if the pack is flat
+     */
+    public PleatPack withPleatCount(int count) {
+        OptionalDouble area = statedArea.isEmpty()
+                ? statedArea
+                : OptionalDouble.of(statedArea.getAsDouble() * count / geometry.pleatCount());
+        return new PleatPack(geometry.withPleatCount(count), count, pleatHeight, closure, area);
+    }
+
+    /**
+     * The same pleats, so many times as high.
+     *
+     * @param factor [1], above 0
+     */
+    public PleatPack taller(double factor) {
+        OptionalDouble area = statedArea.isEmpty() ? statedArea : OptionalDouble.of(statedArea.getAsDouble() * factor);
+        return new PleatPack(geometry, pleatCount, pleatHeight * factor, closure, area);
+    }
+
     @Override
     public PackResult solve(double mediumResistance) {
         double[] resistance = new double[DEFAULT_CELLS];

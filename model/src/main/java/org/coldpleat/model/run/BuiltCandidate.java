@@ -43,6 +43,23 @@ record BuiltCandidate(
         notices = List.copyOf(notices);
     }
 
+    /** The same candidate with another filter around its medium. */
+    BuiltCandidate withFilter(FilterAssembly other) {
+        return new BuiltCandidate(
+                name,
+                other,
+                pack,
+                packModel,
+                grossArea,
+                mediumResistance,
+                evidence,
+                thickness,
+                basisWeight,
+                solidity,
+                leftOut,
+                notices);
+    }
+
     /** Darcy permeability [m2], if the thickness is known. */
     OptionalDouble permeability() {
         return thickness.isPresent()

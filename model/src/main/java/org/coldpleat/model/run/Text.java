@@ -39,6 +39,14 @@ final class Text {
         return percent > 0 && percent < 1 ? format("%.2f %%", percent) : format("%.0f %%", percent);
     }
 
+    static String signedPercent(double share) {
+        return format("%+.0f %%", 100 * share);
+    }
+
+    static String grams(double kilograms) {
+        return format("%.3g g", 1e3 * kilograms);
+    }
+
     static String area(double squareMeters) {
         return format("%.0f cm² (%.0f in²)", 1e4 * squareMeters, squareMeters / (0.0254 * 0.0254));
     }

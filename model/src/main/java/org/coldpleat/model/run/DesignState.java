@@ -1,0 +1,74 @@
+package org.coldpleat.model.run;
+
+import java.util.Optional;
+import org.coldpleat.model.circuit.OperatingPoint;
+
+/**
+ * A design in one state: values over oil temperature. Starts each point from the one before, so ask from warm to cold or
+ * from cold to warm. Work object of one thread.
+ */
+public final class DesignState {
+    /** A medium that lets nothing through. */
+    static final DesignState PLUGGED = new DesignState(null);
+
+    private final DutyModel model;
+    private Optional<OperatingPoint> near = Optional.empty();
+
+    DesignState(DutyModel model) {
+        this.model = model;
+    }
+
+    /** True if a bypass valve acts. */
+    public boolean hasValve() {
+        return model == null || model.hasValve();
+    }
+
+    /**
+     * Difference across the valve held shut over its opening pressure [1]; above 1 it is open. NaN without an answer.
+     *
+     * @param temperature of the oil [K]
+     */
+    public double valveRatio(double temperature) {
+        if (model == null) {
+            return Double.POSITIVE_INFINITY;
+        }
+        SolvedPoint point = model.heldShutAt(temperature, near);
+        near = point.near();
+        return point.isAnswer() ? model.ratio(point) : Double.NaN;
+    }
+
+    /** Share of the oil that goes round the medium [1]. NaN without an answer. */
+    public double bypassShare(double temperature) {
+        if (model == null) {
+            return 1;
+        }
+        SolvedPoint point = at(temperature);
+        return point.isAnswer() ? point.filter().bypassShare() : Double.NaN;
+    }
+
+    /** What the medium must bear [Pa]. NaN without an answer. */
+    public double elementDrop(double temperature) {
+        if (model == null) {
+            return Double.POSITIVE_INFINITY;
+        }
+        SolvedPoint point = at(temperature);
+        return point.isAnswer() ? point.filter().elementDrop() : Double.NaN;
+    }
+
+    private SolvedPoint at(double temperature) {
+        SolvedPoint point = model.at(temperature, near);
+        near = point.near();
+        return point;
+    }
+
+    /**
+     * Warmest oil temperature at which the valve is open [K]; negative infinity if never or without a valve, positive
+     * infinity if still open at the warm end, NaN without an answer.
+     */
+    public double opening(double from, double to) {
+        if (model == null) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return model.hasValve() ? new WarmestOpening(model, from, to).find() : Double.NEGATIVE_INFINITY;
+    }
+}
