@@ -26,14 +26,14 @@ public final class SizingFindings {
         position = resolved.positionOf(result.candidate()).orElseThrow();
     }
 
-    /** The result with all that is to be said about it; findings it has stay. */
+    /** The result with what the case says of itself and all that is to be said about it; findings it has stay. */
     public static SizingResult complete(ResolvedCase resolved, SizingResult bare) {
         SizingFindings findings = new SizingFindings(resolved, bare);
         bare.conditions().forEach(findings::condition);
         return new SizingResult(
                 bare.title(),
-                bare.invented(),
-                bare.digest(),
+                resolved.document().root().flag("invented").orElse(false),
+                resolved.document().digest(),
                 bare.candidate(),
                 bare.variable(),
                 bare.target(),
@@ -147,7 +147,8 @@ public final class SizingFindings {
         notices.addAll(OilNotices.at(resolved.shared().oil().oil(), result.temperature()));
         notices.addAll(resolved.candidates().get(position).notices());
         notices.addAll(result.notices());
-        notices.add(Notice.of("size.scope." + result.variable(), Severity.INFO, result.candidate()));
+        String scope = code("size.scope.");
+        notices.add(Notice.of(scope, Severity.INFO, result.candidate()));
         notices.add(Notice.of("size.draws", Severity.INFO, "", Integer.toString(result.draws()), result.seed() + ""));
         if (result.conditions().stream().anyMatch(Condition::loaded)) {
             notices.add(Notice.of("size.dirt", Severity.INFO, result.candidate()));

@@ -170,8 +170,8 @@ public final class CaseSizing {
             List<Notice> notices) {
         SizingResult bare = new SizingResult(
                 resolved.title(),
-                resolved.document().root().flag("invented").orElse(false),
-                resolved.document().digest(),
+                false,
+                "",
                 request.candidate(),
                 request.variable(),
                 request.target().kind().name(),

@@ -53,6 +53,7 @@ public final class CommandLineFace {
                 .addSubcommand("service", new ServiceCommand(service, console))
                 .addSubcommand("coldstart", new ColdStartCommand(service, console))
                 .addSubcommand("multipass", new MultiPassCommand(service, console))
+                .addSubcommand("size", new SizeCommand(service, console))
                 .addSubcommand("window", new WindowCommand(window))
                 .addSubcommand("check", new CheckCommand(service, console));
         commands.setResourceBundle(Texts.bundle())

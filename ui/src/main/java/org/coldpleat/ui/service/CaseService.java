@@ -188,6 +188,17 @@ public final class CaseService {
         return opened.runs().confidence(draws, seed, advance);
     }
 
+    /**
+     * What just meets a target: which area, pleat count, medium, setting or oil grade of one candidate.
+     *
+     * @param question what is to be sized
+     * @param advance told of the advance; may cancel
+     */
+    public SizingOutcome size(OpenedCase opened, SizingQuestion question, Advance advance) {
+        requireCandidate(opened, question.candidate());
+        return opened.runs().size(question, advance);
+    }
+
     /** Keys of the tests that can be planned. */
     public List<String> plannable() {
         return Simulation.plannableTests();

@@ -23,10 +23,14 @@ import org.coldpleat.model.run.ServiceResult;
 import org.coldpleat.model.run.Simulation;
 import org.coldpleat.model.run.StartOutline;
 import org.coldpleat.model.run.TestPlan;
+import org.coldpleat.model.sizing.CaseSizing;
+import org.coldpleat.model.sizing.SizingRequest;
+import org.coldpleat.model.sizing.TargetText;
 import org.coldpleat.shared.casefile.CaseDocument;
 import org.coldpleat.shared.casefile.CaseProblem;
 import org.coldpleat.shared.casefile.CaseReader;
 import org.coldpleat.shared.casefile.CaseReading;
+import org.coldpleat.shared.notice.Notice;
 
 /** Opens cases with the case reader and runs them with the model. */
 final class ModelCases {
@@ -99,7 +103,11 @@ final class ModelCases {
 
         @Override
         public Optional<ConfidenceResult> confidence(int draws, long seed, Advance advance) {
-            return CaseConfidence.run(resolved, draws, seed, new Progress() {
+            return CaseConfidence.run(resolved, draws, seed, progress(advance));
+        }
+
+        private static Progress progress(Advance advance) {
+            return new Progress() {
                 @Override
                 public void done(long evaluations, long total) {
                     advance.done(evaluations, total);
@@ -109,7 +117,29 @@ final class ModelCases {
                 public boolean cancelled() {
                     return advance.cancelled();
                 }
-            });
+            };
+        }
+
+        @Override
+        public SizingOutcome size(SizingQuestion question, Advance advance) {
+            TargetText.Reading target =
+                    TargetText.read(question.target(), resolved.stateNames(), resolved.from(), resolved.to());
+            if (target.problem().isPresent()) {
+                return new SizingOutcome(Optional.empty(), target.problem());
+            }
+            SizingRequest request = new SizingRequest(
+                    question.candidate(),
+                    question.variable(),
+                    target.target().orElseThrow(),
+                    question.confidence(),
+                    question.loadedAfter(),
+                    question.loadedShare(),
+                    question.draws(),
+                    question.seed());
+            Optional<Notice> obstacle = CaseSizing.obstacle(resolved, request);
+            return obstacle.isPresent()
+                    ? new SizingOutcome(Optional.empty(), obstacle)
+                    : new SizingOutcome(CaseSizing.run(resolved, request, progress(advance)), Optional.empty());
         }
 
         @Override

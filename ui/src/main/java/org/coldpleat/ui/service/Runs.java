@@ -68,6 +68,11 @@ interface Runs {
         return Optional.empty();
     }
 
+    /** What just meets a target. */
+    default SizingOutcome size(SizingQuestion question, Advance advance) {
+        throw new IllegalArgumentException("nothing to size for " + question.candidate() + " here");
+    }
+
     TestPlan plan(String candidate, String test, OptionalDouble resolution);
 
     EvidenceReport evidence(String candidate);

@@ -1,0 +1,33 @@
+package org.coldpleat.ui.service;
+
+import java.util.Objects;
+import java.util.OptionalDouble;
+import org.coldpleat.model.run.SizingResult;
+
+/**
+ * What is to be sized, as a user asks for it.
+ *
+ * @param candidate name of a candidate of the case
+ * @param variable what may change
+ * @param target the target in words
+ * @param confidence chance with which it is to hold [1], between 0 and 1, if wanted
+ * @param loadedAfter running time with whose dirt it is to hold as well [s], above 0, if wanted
+ * @param loadedShare share of the dirt capacity with which it is to hold as well [1], above 0, if wanted
+ * @param draws number of draws, at least 16
+ * @param seed same seed, same result
+ */
+public record SizingQuestion(
+        String candidate,
+        SizingResult.Variable variable,
+        String target,
+        OptionalDouble confidence,
+        OptionalDouble loadedAfter,
+        OptionalDouble loadedShare,
+        int draws,
+        long seed) {
+    public SizingQuestion {
+        Objects.requireNonNull(candidate, "candidate");
+        Objects.requireNonNull(variable, "variable");
+        Objects.requireNonNull(target, "target");
+    }
+}
