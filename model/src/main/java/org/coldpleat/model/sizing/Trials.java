@@ -59,7 +59,8 @@ record Trials(ResolvedCase resolved, int duty, Margin margin) {
         }
         double at = Math.max(lever.lowest(), found);
         double there = whole.applyAsDouble(at);
-        return there >= -MET || Double.isNaN(there) && Double.isInfinite(found)
+        boolean met = there >= -MET || (Double.isNaN(there) && Double.isInfinite(found));
+        return met
                 ? found
                 : search.near(whole, at, FIRST_STEP, true);
     }
