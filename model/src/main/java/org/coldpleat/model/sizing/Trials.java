@@ -60,8 +60,6 @@ record Trials(ResolvedCase resolved, int duty, Margin margin) {
         double at = Math.max(lever.lowest(), found);
         double there = whole.applyAsDouble(at);
         boolean met = there >= -MET || (Double.isNaN(there) && Double.isInfinite(found));
-        return met
-                ? found
-                : search.near(whole, at, FIRST_STEP, true);
+        return met ? found : search.near(whole, at, FIRST_STEP, true);
     }
 }
