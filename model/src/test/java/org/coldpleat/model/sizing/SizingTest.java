@@ -29,45 +29,41 @@ class SizingTest {
     /** The finders close in on an opening to 1 mK; the size itself is found to 1e-7. */
     private static final double OPENING_TOLERANCE = 0.01;
 
-    private static final String STAND = """
-            formatVersion: 1
-            title: Sizing on a stand
-            invented: true
-            oil:
-              grade: 5W-30
-              points:
-                - {temperature: 40 °C, kinematic: 63 cSt}
-                - {temperature: 100 °C, kinematic: 10.9 cSt}
-              density: 853 kg/m3
-            flowStand:
-              states:
-                - {name: stand, flow: 12 L/min}
-            temperatures: {from: -40 °C, to: 120 °C}
-            candidates:
-              - name: Pack
-                antiDrainFlap: {present: false}
-                bypass: {position: dome, openingPressure: %s kPa, seatDiameter: 15 mm, springRate: 1.8 N/mm, maximumLift: 3 mm}
-                element: {outsideDiameter: 68 mm, insideDiameter: 34 mm, length: %s mm}
-                pleats: {count: %s, height: %s mm}
-                medium:
-                  family: blend
-                  strip: {length: %s mm, width: %s mm}
-                  thickness: 0.7 mm
-                  resistance: %s 1/m
-            """;
-
     /** The case with values in the order opening pressure [kPa], pleats, area factor, medium resistance [1/m]. */
     private static String text(double opening, int pleats, double area, double resistance) {
-        return String.format(
-                Locale.ROOT,
-                STAND,
-                number(opening),
-                number(60 * area),
-                pleats,
-                number(60 * area),
-                number(32.0 * pleats),
-                number(60 * area),
-                number(resistance));
+        return """
+                formatVersion: 1
+                title: Sizing on a stand
+                invented: true
+                oil:
+                  grade: 5W-30
+                  points:
+                    - {temperature: 40 °C, kinematic: 63 cSt}
+                    - {temperature: 100 °C, kinematic: 10.9 cSt}
+                  density: 853 kg/m3
+                flowStand:
+                  states:
+                    - {name: stand, flow: 12 L/min}
+                temperatures: {from: -40 °C, to: 120 °C}
+                candidates:
+                  - name: Pack
+                    antiDrainFlap: {present: false}
+                    bypass: {position: dome, openingPressure: %s kPa, seatDiameter: 15 mm, springRate: 1.8 N/mm, maximumLift: 3 mm}
+                    element: {outsideDiameter: 68 mm, insideDiameter: 34 mm, length: %s mm}
+                    pleats: {count: %s, height: %s mm}
+                    medium:
+                      family: blend
+                      strip: {length: %s mm, width: %s mm}
+                      thickness: 0.7 mm
+                      resistance: %s 1/m
+                """.formatted(
+                        number(opening),
+                        number(60 * area),
+                        pleats,
+                        number(60 * area),
+                        number(32.0 * pleats),
+                        number(60 * area),
+                        number(resistance));
     }
 
     private static String number(double value) {
