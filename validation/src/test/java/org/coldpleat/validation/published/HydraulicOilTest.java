@@ -1,14 +1,13 @@
 package org.coldpleat.validation.published;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import org.coldpleat.model.oil.Anchor;
 import org.coldpleat.model.oil.Oil;
 import org.coldpleat.model.oil.OilResolver;
 import org.coldpleat.model.oil.OilSpec;
 import org.coldpleat.model.oil.WaltherCurve;
 import org.coldpleat.shared.source.Provenance;
+import org.coldpleat.validation.checks.ExternalCheck;
+import org.coldpleat.validation.checks.Topic;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -16,6 +15,8 @@ import org.junit.jupiter.api.Test;
  * hardest case at hand for a curve between a cold point and two warm ones.
  */
 class HydraulicOilTest {
+    private static final String SOURCE = "maker's data sheet of an airframe hydraulic oil (name withheld)";
+
     private static final double K = 273.15;
     private static final double MEASURED = 495e-6;
 
@@ -25,19 +26,34 @@ class HydraulicOilTest {
                         OilSpec.ofPoints("hydraulic", point(-54, 2450e-6), point(40, 13.5e-6), point(100, 5.1e-6))
                                 .withDensity(875, 15 + K))
                 .orThrow();
-        double deviation = Math.log(MEASURED / oil.kinematicViscosity(-40 + K));
-        assertEquals(0, deviation, 0.05); // three digits on the sheet, test methods good to about 1 %, law 3 %
-        assertTrue(Math.abs(deviation) < 1.96 * oil.viscositySpread(-40 + K));
+        
+        double predicted = 1e6 * oil.kinematicViscosity(-40 + K);
+        check("viscosity at -40 °C from points at -54, 40 and 100 °C")
+                .expected(1e6 * MEASURED, "mm2/s")
+                .computed(predicted)
+                .withinLogarithm(0.05, "three digits on the sheet, test methods good to about 1 %, law 3 %");
+        check("viscosity at -40 °C in the band of the curve from points at -54, 40 and 100 °C")
+                .expected(1e6 * MEASURED, "mm2/s")
+                .computed(predicted)
+                .bandOfLogarithm(1.96 * oil.viscositySpread(-40 + K), "95 % band stated with the curve");
     }
 
     @Test
     void lineFromWarmPointsAloneFallsFarShort() {
         // why the program asks for a cold point: measured over predicted is 2.4 here
         WaltherCurve line = WaltherCurve.through(40 + K, 13.5e-6, 100 + K, 5.1e-6);
-        assertEquals(2.4, MEASURED / line.kinematicViscosity(-40 + K), 0.1);
+        
+        check("viscosity at -40 °C from the points at 40 and 100 °C alone")
+                .expected(1e6 * MEASURED, "mm2/s")
+                .computed(1e6 * line.kinematicViscosity(-40 + K))
+                .knownMiss(-0.5833, 0.0165, "an oil of very high index; why the program asks for a cold point");
     }
 
     private static Anchor point(double celsius, double viscosity) {
         return Anchor.of(Anchor.Method.KINEMATIC, celsius + K, viscosity, Provenance.MAKER);
+    }
+
+    private static ExternalCheck check(String quantity) {
+        return ExternalCheck.of(Topic.OIL, quantity, SOURCE);
     }
 }

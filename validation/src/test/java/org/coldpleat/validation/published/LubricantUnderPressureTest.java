@@ -1,10 +1,9 @@
 package org.coldpleat.validation.published;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import org.coldpleat.model.oil.BarusPressure;
 import org.coldpleat.model.oil.WaltherCurve;
+import org.coldpleat.validation.checks.ExternalCheck;
+import org.coldpleat.validation.checks.Topic;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -12,6 +11,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Data set Lubricant of Bates and Watts 1988, Nonlinear Regression Analysis and Its Applications. */
 class LubricantUnderPressureTest {
+    private static final String SOURCE = "Bates, Watts 1988, Nonlinear Regression Analysis and Its Applications, data set Lubricant";
+
     private static final String TABLE = "/org/coldpleat/validation/oil/lubricant_bates_watts.csv";
     private static final double ATMOSPHERE = 101325;
 
@@ -24,10 +25,16 @@ class LubricantUnderPressureTest {
     void lineMeetsTheAmbientRowsAndStaysBelowTheRestUnderPressure(double atm, double celsius, double lnViscosity) {
         double line = Math.log(LINE.kinematicViscosity(celsius + 273.15) * 1e6);
         if (atm == 1) {
-            // repeats of one state differ by 0.1 to 0.7 %, the line errs by 0.1 to 0.3 %
-            assertEquals(lnViscosity, line, 0.01);
+            check("ln viscosity at ambient pressure, line through 100 and 210 °F")
+                    .at(celsius + " °C")
+                    .expected(lnViscosity, "1")
+                    .computed(line)
+                    .within(0.01, "repeats of one state differ by 0.1 to 0.7 %, the line errs by 0.1 to 0.3 %");
         } else {
-            assertTrue(lnViscosity > line);
+            check("measured ln viscosity under pressure less the ambient line")
+                    .at(atm + " atm, " + celsius + " °C")
+                    .computed(lnViscosity - line, "1")
+                    .above(0, "sign only: pressure thickens oil");
         }
     }
 
@@ -41,8 +48,11 @@ class LubricantUnderPressureTest {
     })
     void pressureCoefficientComesOutAsKnown(double celsius, double ln1, double atm, double ln2, double perGigapascal) {
         BarusPressure law = BarusPressure.through(ATMOSPHERE, Math.exp(ln1), atm * ATMOSPHERE, Math.exp(ln2));
-        // repeats of ln(nu) differ by 0.007 in 0.36 to 1.28
-        assertEquals(perGigapascal * 1e-9, law.coefficient(), 0.03 * perGigapascal * 1e-9, celsius + " C");
+        check("pressure coefficient between two rows, quotient derived here")
+                .at(atm + " atm, " + celsius + " °C")
+                .expected(perGigapascal, "1/GPa")
+                .computed(1e9 * law.coefficient())
+                .withinRelative(0.03, "repeats of ln viscosity differ by 0.007 in 0.36 to 1.28");
     }
 
     @Test
@@ -51,6 +61,12 @@ class LubricantUnderPressureTest {
         BarusPressure law =
                 BarusPressure.through(ATMOSPHERE, Math.exp(5.10655), 363.166 * ATMOSPHERE, Math.exp(5.79057));
         double predicted = 5.10655 + Math.log(law.factor((740.803 - 1) * ATMOSPHERE));
-        assertTrue(predicted > 6.38705 && predicted < 6.38705 * 1.03);
+        check("ln viscosity at 0 °C and 741 atm, law through 1 and 363 atm")
+                .computed(predicted, "1")
+                .between(6.38705, 6.38705 * 1.03, "known shape: the coefficient falls with pressure, a secant overstates");
+    }
+
+    private static ExternalCheck check(String quantity) {
+        return ExternalCheck.of(Topic.OIL, quantity, SOURCE);
     }
 }

@@ -1,7 +1,6 @@
 package org.coldpleat.validation.published;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.OptionalDouble;
@@ -17,6 +16,8 @@ import org.coldpleat.model.oil.TypicalOil;
 import org.coldpleat.model.oil.TypicalOils;
 import org.coldpleat.model.oil.WinterGrade;
 import org.coldpleat.shared.source.Provenance;
+import org.coldpleat.validation.checks.ExternalCheck;
+import org.coldpleat.validation.checks.Topic;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -24,6 +25,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Makers' data sheets, names withheld, and SAE J300. */
 class ProductSheetOilTest {
+    private static final String SOURCE = "makers' data sheets (names withheld)";
+
     private static final double K = 273.15;
 
     private static Oil oil(double kv40, double kv100, double density, double densityCelsius) {
@@ -39,7 +42,11 @@ class ProductSheetOilTest {
     void thinOilAtMinus40IsPredictedFromItsWarmPoints() {
         // sheet: 9200 mPa s (ASTM D4684); 20 % is the known reach of the line for a 0W-20, see
         // cold_points_of_sheets.csv
-        assertEquals(9.2, oil(44.8, 8.7, 841, 15.6).dynamicViscosity(-40 + K), 0.2 * 9.2);
+        check("viscosity at -40 °C of a 0W-20 from its warm points")
+                .toleranceSetAfterwards()
+                .expected(9.2, "Pa s")
+                .computed(oil(44.8, 8.7, 841, 15.6).dynamicViscosity(-40 + K))
+                .withinRelative(0.2, "known reach of the line for this oil");
     }
 
     @ParameterizedTest
@@ -55,10 +62,12 @@ class ProductSheetOilTest {
             double coldCelsius,
             double coldViscosity) {
         Oil oil = oil(kv40, kv100, density, densityCelsius);
-        double deviation = Math.log(coldViscosity / 1000 / oil.dynamicViscosity(coldCelsius + K));
-        assertTrue(
-                Math.abs(deviation) < 1.96 * oil.viscositySpread(coldCelsius + K),
-                () -> grade + " lies " + deviation / oil.viscositySpread(coldCelsius + K) + " deviations off");
+        
+        check("cold viscosity from the warm points, in the band of the line")
+                .at(grade + ", " + coldCelsius + " °C")
+                .expected(coldViscosity / 1000, "Pa s")
+                .computed(oil.dynamicViscosity(coldCelsius + K))
+                .bandOfLogarithm(1.96 * oil.viscositySpread(coldCelsius + K), "95 % band stated with the line");
     }
 
     @ParameterizedTest
@@ -72,7 +81,11 @@ class ProductSheetOilTest {
             double highShear,
             double share) {
         double lowShear = oil(kv40, kv100, density, densityCelsius).dynamicViscosity(150 + K);
-        assertEquals(share, highShear / 1000 / lowShear, 0.01, grade); // the sheet prints two digits
+        check("viscosity at 150 °C left at high shear, share derived here")
+                .at(grade)
+                .expected(share, "1")
+                .computed(highShear / 1000 / lowShear)
+                .within(0.01, "the sheet prints two digits");
     }
 
     @Test
@@ -100,7 +113,13 @@ class ProductSheetOilTest {
         Oil oil = OilResolver.resolve(OilSpec.ofGrade("typical", grade)).orThrow();
         ColdTest cranking = SaeJ300.coldLimits(grade).get(0);
         double ratio = oil.dynamicViscosity(cranking.temperature()) / cranking.dynamicViscosity();
-        // SAE J300 limits; oils are blended close to them, and sheets give 0.69 to 1.53
-        assertTrue(ratio > 0.6 && ratio < 1.6, () -> row.grade() + ": " + ratio);
+        ExternalCheck.of(Topic.OIL, "viscosity of typical oils over the cranking limit of their grade", "SAE J300")
+                .at(row.grade())
+                .computed(ratio, "1")
+                .between(0.6, 1.6, "oils are blended close to the limits; data sheets give 0.69 to 1.53");
+    }
+
+    private static ExternalCheck check(String quantity) {
+        return ExternalCheck.of(Topic.OIL, quantity, SOURCE);
     }
 }

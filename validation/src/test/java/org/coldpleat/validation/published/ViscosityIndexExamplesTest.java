@@ -1,8 +1,8 @@
 package org.coldpleat.validation.published;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import org.coldpleat.model.oil.ViscosityIndex;
+import org.coldpleat.validation.checks.ExternalCheck;
+import org.coldpleat.validation.checks.Topic;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 
@@ -14,6 +14,15 @@ class ViscosityIndexExamplesTest {
             useHeadersInDisplayName = true)
     void indexAgreesWithThePrintedOne(double kv40, double kv100, double expected, double tolerance, String source) {
         double index = ViscosityIndex.reported(kv40 * 1e-6, kv100 * 1e-6).orElseThrow();
-        assertEquals(expected, index, tolerance, source);
+        ExternalCheck check = ExternalCheck.of(Topic.OIL, "viscosity index", source);
+        // the sheet of the thin oil was found 4 off before 4 was allowed
+        (tolerance > 1 ? check.toleranceSetAfterwards() : check)
+                .expected(expected, "1")
+                .computed(index)
+                .within(
+                        tolerance,
+                        tolerance == 0
+                                ? "the standard prints whole numbers"
+                                : "the viscosities are printed with three digits, which moves the index by this");
     }
 }
