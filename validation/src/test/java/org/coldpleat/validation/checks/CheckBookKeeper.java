@@ -14,9 +14,8 @@ public final class CheckBookKeeper implements BeforeAllCallback {
     @Override
     public void beforeAll(ExtensionContext context) {
         CheckBook.ran(context.getRequiredTestClass().getName());
-        context.getRoot()
-                .getStore(Namespace.create(CheckBookKeeper.class))
-                .computeIfAbsent("end of the run", key -> (AutoCloseable) CheckBookKeeper::leave);
+        context.getRoot().getStore(Namespace.create(CheckBookKeeper.class)).computeIfAbsent("end of the run", key ->
+                (AutoCloseable) CheckBookKeeper::leave);
     }
 
     private static void leave() throws IOException {

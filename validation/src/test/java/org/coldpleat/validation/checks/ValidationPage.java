@@ -46,8 +46,8 @@ final class ValidationPage {
     private ValidationPage() {}
 
     static String of(List<CheckRow> rows) {
-        Map<String, List<CheckRow>> sets = rows.stream()
-                .collect(Collectors.groupingBy(ValidationPage::set, TreeMap::new, Collectors.toList()));
+        Map<String, List<CheckRow>> sets =
+                rows.stream().collect(Collectors.groupingBy(ValidationPage::set, TreeMap::new, Collectors.toList()));
         StringBuilder page = new StringBuilder(INTRODUCTION);
         page.append("\nLines: ").append(sets.size()).append(", comparisons: ").append(rows.size());
         page.append(".\n\n## What does not agree, and tolerances set afterwards\n\n");
@@ -122,7 +122,8 @@ final class ValidationPage {
     private static boolean sameNumber(String cell, String other) {
         String[] words = cell.split(" ", -1);
         String[] others = other.split(" ", -1);
-        if (words.length != others.length || !cell.substring(words[0].length()).equals(other.substring(others[0].length()))) {
+        if (words.length != others.length
+                || !cell.substring(words[0].length()).equals(other.substring(others[0].length()))) {
             return false;
         }
         try {

@@ -75,7 +75,8 @@ class ValidationPageTest {
                 .getLocation()
                 .toURI());
         try (Stream<Path> files = Files.walk(root)) {
-            return files.map(file -> root.relativize(file).toString().replace('/', '.').replace('\\', '.'))
+            return files.map(file ->
+                            root.relativize(file).toString().replace('/', '.').replace('\\', '.'))
                     .filter(name -> name.endsWith("Test.class") && !name.contains("$"))
                     .map(name -> name.substring(0, name.length() - ".class".length()))
                     .collect(Collectors.toCollection(TreeSet::new));

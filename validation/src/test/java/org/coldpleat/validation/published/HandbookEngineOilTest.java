@@ -16,7 +16,8 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 
 /** "Engine oil (unused)", table A.5 of Incropera and DeWitt, Fundamentals of Heat and Mass Transfer. */
 class HandbookEngineOilTest {
-    private static final String SOURCE = "Incropera, DeWitt, Fundamentals of Heat and Mass Transfer, table A.5 (authorship from memory)";
+    private static final String SOURCE =
+            "Incropera, DeWitt, Fundamentals of Heat and Mass Transfer, table A.5 (authorship from memory)";
 
     private static final String TABLE = "/org/coldpleat/validation/oil/handbook_engine_oil.csv";
     private static final Anchor WARM = point(320, 161e-6);
@@ -58,9 +59,12 @@ class HandbookEngineOilTest {
     @CsvFileSource(resources = TABLE, useHeadersInDisplayName = true)
     void bandsHoldTheColdRows(double kelvin, double density, double viscosity) {
         for (Oil oil : new Oil[] {LINE, ANCHORED}) {
-            
+
             if (kelvin <= 320) {
-                check(oil == LINE ? "viscosity to 320 K in the band of the line" : "viscosity to 320 K in the band of the line with a point at 273 K")
+                check(
+                                oil == LINE
+                                        ? "viscosity to 320 K in the band of the line"
+                                        : "viscosity to 320 K in the band of the line with a point at 273 K")
                         .at(kelvin + " K")
                         .toleranceSetAfterwards()
                         .expected(viscosity, "mm2/s")
@@ -90,7 +94,8 @@ class HandbookEngineOilTest {
                 .expected(density, "kg/m3")
                 .computed(LINE.density(kelvin))
                 .withinRelative(
-                        0.008, "the table is internally good to 0.7 %; the law misses by 0.4 % at 100 °C, 0.75 % at 140 °C");
+                        0.008,
+                        "the table is internally good to 0.7 %; the law misses by 0.4 % at 100 °C, 0.75 % at 140 °C");
     }
 
     @ParameterizedTest

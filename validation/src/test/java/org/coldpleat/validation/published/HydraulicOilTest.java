@@ -26,7 +26,7 @@ class HydraulicOilTest {
                         OilSpec.ofPoints("hydraulic", point(-54, 2450e-6), point(40, 13.5e-6), point(100, 5.1e-6))
                                 .withDensity(875, 15 + K))
                 .orThrow();
-        
+
         double predicted = 1e6 * oil.kinematicViscosity(-40 + K);
         check("viscosity at -40 °C from points at -54, 40 and 100 °C")
                 .expected(1e6 * MEASURED, "mm2/s")
@@ -42,7 +42,7 @@ class HydraulicOilTest {
     void lineFromWarmPointsAloneFallsFarShort() {
         // why the program asks for a cold point: measured over predicted is 2.4 here
         WaltherCurve line = WaltherCurve.through(40 + K, 13.5e-6, 100 + K, 5.1e-6);
-        
+
         check("viscosity at -40 °C from the points at 40 and 100 °C alone")
                 .expected(1e6 * MEASURED, "mm2/s")
                 .computed(1e6 * line.kinematicViscosity(-40 + K))

@@ -11,7 +11,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Data set Lubricant of Bates and Watts 1988, Nonlinear Regression Analysis and Its Applications. */
 class LubricantUnderPressureTest {
-    private static final String SOURCE = "Bates, Watts 1988, Nonlinear Regression Analysis and Its Applications, data set Lubricant";
+    private static final String SOURCE =
+            "Bates, Watts 1988, Nonlinear Regression Analysis and Its Applications, data set Lubricant";
 
     private static final String TABLE = "/org/coldpleat/validation/oil/lubricant_bates_watts.csv";
     private static final double ATMOSPHERE = 101325;
@@ -63,7 +64,10 @@ class LubricantUnderPressureTest {
         double predicted = 5.10655 + Math.log(law.factor((740.803 - 1) * ATMOSPHERE));
         check("ln viscosity at 0 °C and 741 atm, law through 1 and 363 atm")
                 .computed(predicted, "1")
-                .between(6.38705, 6.38705 * 1.03, "known shape: the coefficient falls with pressure, a secant overstates");
+                .between(
+                        6.38705,
+                        6.38705 * 1.03,
+                        "known shape: the coefficient falls with pressure, a secant overstates");
     }
 
     private static ExternalCheck check(String quantity) {

@@ -62,7 +62,7 @@ class ProductSheetOilTest {
             double coldCelsius,
             double coldViscosity) {
         Oil oil = oil(kv40, kv100, density, densityCelsius);
-        
+
         check("cold viscosity from the warm points, in the band of the line")
                 .at(grade + ", " + coldCelsius + " °C")
                 .expected(coldViscosity / 1000, "Pa s")

@@ -24,8 +24,14 @@ class WaltherExamplesTest {
         WaltherCurve curve = WaltherCurve.through(313, 32e-6, 373, 5.4e-6);
         String worksheet = "public worksheet for ASTM D341";
         String derived = "derived here from the formula of a public worksheet for ASTM D341";
-        check("constant A of the line", derived).expected(9.5259, "1").computed(curve.a()).within(1e-4, "last digit");
-        check("constant B of the line", derived).expected(3.7449, "1").computed(curve.b()).within(1e-4, "last digit");
+        check("constant A of the line", derived)
+                .expected(9.5259, "1")
+                .computed(curve.a())
+                .within(1e-4, "last digit");
+        check("constant B of the line", derived)
+                .expected(3.7449, "1")
+                .computed(curve.b())
+                .within(1e-4, "last digit");
         check("viscosity at 80 °C of a line through 32 and 5.4 mm2/s", worksheet)
                 .expected(8.5, "mm2/s")
                 .computed(1e6 * curve.kinematicViscosity(353))
