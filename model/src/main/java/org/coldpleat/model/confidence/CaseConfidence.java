@@ -17,7 +17,7 @@ public final class CaseConfidence {
 
     private static final int CURVE_POINTS = 81;
     private static final int VERIFIED = 32;
-    private static final double SAME = 0.05;
+    private static final double SAME = 1e-3;
     private static final int LEAST_SHARE_DRAWS = 256;
     private static final int SHARE_DRAWS_PART = 8;
 
@@ -73,6 +73,7 @@ public final class CaseConfidence {
                 }
             }
         }
+        ConfidenceResult.Verified verified = verified(cases, model, all);
         return contributions(cases, model, closest, all.draws(), seed, progress)
                 .map(focus -> new ConfidenceResult(
                         resolved.title(),
@@ -83,7 +84,8 @@ public final class CaseConfidence {
                         states,
                         pairs,
                         focus,
-                        verified(cases, model, all)));
+                        verified,
+                        DrawNotices.of(states, all.draws(), verified)));
     }
 
     private static double[] grid(ResolvedCase resolved) {
@@ -112,7 +114,8 @@ public final class CaseConfidence {
                 resolved.stateNames().get(s),
                 quantiles(opening),
                 1 - opening.never(),
-                opening.unanswered(),
+                all.outcomes(model.possible(i)).unanswered(),
+                opening.unanswered() - all.outcomes(model.possible(i)).unanswered(),
                 open,
                 ratios,
                 shares,
@@ -173,10 +176,14 @@ public final class CaseConfidence {
                 moved.put(unknowns.get(j).name(), values[j]);
             }
             for (int i = 0; i < cases.resolved().candidateNames().size(); i++) {
+                int candidate = i;
                 for (int s = 0; s < cases.resolved().stateNames().size(); s++) {
                     double quick = all.answer(d, model.opening(i, s));
                     if (!Double.isNaN(quick)) {
-                        double full = cases.common(moved).candidate(i, moved).openingByFullSearch(s);
+                        double full = cases.common(moved)
+                                .flatMap(common -> common.candidate(candidate, moved))
+                                .orElseThrow()
+                                .openingByFullSearch(s);
                         compared++;
                         differing += quick == full || Math.abs(quick - full) < SAME ? 0 : 1;
                     }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.coldpleat.model.run.CaseDraws;
 import org.coldpleat.model.run.DrawnState;
 import org.coldpleat.model.run.NamedTemperature;
@@ -14,8 +15,8 @@ import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.quantity.Spread;
 
 /**
- * A case as a function from its unknowns to its headline numbers. Answers by candidate: medium resistance, then for each
- * state opening temperature, hot drop, ratios and shares at the named temperatures. A set of values that no filter can
+ * A case as a function from its unknowns to its headline numbers. Answers by candidate: medium resistance, whether a
+ * filter can have the values, then for each state opening temperature, hot drop, ratios and shares at the named temperatures. A set of values that no filter can
  * have gives {@code NaN} for that candidate.
  */
 final class CaseModel implements Model {
@@ -69,8 +70,13 @@ final class CaseModel implements Model {
         return candidate * width();
     }
 
+    /** 1 if some filter can have the values of the draw, else {@code NaN}. */
+    int possible(int candidate) {
+        return candidate * width() + 1;
+    }
+
     int opening(int candidate, int state) {
-        return candidate * width() + 1 + state * stateWidth();
+        return candidate * width() + 2 + state * stateWidth();
     }
 
     int hotDrop(int candidate, int state) {
@@ -86,7 +92,7 @@ final class CaseModel implements Model {
     }
 
     private int width() {
-        return 1 + states * stateWidth();
+        return 2 + states * stateWidth();
     }
 
     private int stateWidth() {
@@ -109,22 +115,16 @@ final class CaseModel implements Model {
         double[] answers = new double[answerCount()];
         Arrays.fill(answers, Double.NaN);
         List<Map<String, Double>> parts = split(values);
-        CaseDraws.Common common;
-        try {
-            common = draws.common(parts.get(0));
-        } catch (IllegalArgumentException impossible) {
-            return answers;
-        }
-        for (int i = 0; i < candidates; i++) {
-            CaseDraws.Own own;
-            try {
-                own = common.candidate(i, parts.get(i + 1));
-            } catch (IllegalArgumentException impossible) {
+        Optional<CaseDraws.Common> common = draws.common(parts.get(0));
+        for (int i = 0; i < candidates && common.isPresent(); i++) {
+            Optional<CaseDraws.Own> own = common.get().candidate(i, parts.get(i + 1));
+            if (own.isEmpty()) {
                 continue;
             }
-            answers[resistance(i)] = own.mediumResistance();
+            answers[possible(i)] = 1;
+            answers[resistance(i)] = own.get().mediumResistance();
             for (int s = 0; s < states; s++) {
-                put(answers, i, s, own.state(s));
+                put(answers, i, s, own.get().state(s));
             }
         }
         return answers;
@@ -143,15 +143,12 @@ final class CaseModel implements Model {
     Model openingOnly(int candidate, int state) {
         return values -> {
             List<Map<String, Double>> parts = split(values);
-            try {
-                return new double[] {
-                    draws.common(parts.get(0))
-                            .candidate(candidate, parts.get(candidate + 1))
-                            .opening(state)
-                };
-            } catch (IllegalArgumentException impossible) {
-                return new double[] {Double.NaN};
-            }
+            return new double[] {
+                draws.common(parts.get(0))
+                        .flatMap(common -> common.candidate(candidate, parts.get(candidate + 1)))
+                        .map(own -> own.opening(state))
+                        .orElse(Double.NaN)
+            };
         };
     }
 

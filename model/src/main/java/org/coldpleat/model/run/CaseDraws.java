@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.coldpleat.model.circuit.OperatingPoint;
+import java.util.function.Supplier;
+import org.coldpleat.model.coldstart.OpeningFinder;
 import org.coldpleat.model.coldstart.Openings;
 
 /** Evaluates a case for values of its unknowns that differ from the best estimates. Knows no distributions. Immutable. */
@@ -12,9 +13,25 @@ public final class CaseDraws {
 
     private final ResolvedCase resolved;
 
+    /** Guides by candidate and duty; empty where there is no valve or a point without an answer. */
+    private final List<List<Optional<GuideCurve>>> guides;
+
     /** Draws of a case. */
     public CaseDraws(ResolvedCase resolved) {
         this.resolved = resolved;
+        guides = resolved.candidates().stream()
+                .map(candidate -> resolved.duties().stream()
+                        .map(duty -> new DutyModel(resolved.shared(), candidate.filter(), duty))
+                        .map(this::guide)
+                        .toList())
+                .toList();
+    }
+
+    private Optional<GuideCurve> guide(DutyModel model) {
+        return model.hasValve()
+                ? Optional.of(GuideCurve.of(model, resolved.from(), resolved.to()))
+                        .filter(GuideCurve::isWhole)
+                : Optional.empty();
     }
 
     /** The case. */
@@ -41,9 +58,18 @@ public final class CaseDraws {
         return NextMeasurements.measurementFor(path);
     }
 
-    /** What all candidates share with values moved. */
-    public Common common(Map<String, Double> values) {
-        return new Common(resolved.sharedMoving(values));
+    /** What all candidates share with values moved; empty if no engine or oil can have these values together. */
+    public Optional<Common> common(Map<String, Double> values) {
+        return possible(() -> resolved.sharedMoving(values)).map(Common::new);
+    }
+
+    /** Builders refuse values that nothing can have together, such as a core wider than its element. */
+    private static <T> Optional<T> possible(Supplier<T> build) {
+        try {
+            return Optional.of(build.get());
+        } catch (IllegalArgumentException impossible) {
+            return Optional.empty();
+        }
     }
 
     /** The shared part of one draw. */
@@ -59,20 +85,23 @@ public final class CaseDraws {
          *
          * @param position position of the candidate in the case
          * @param values path to value of its unknowns [SI]
-         * @throws IllegalArgumentException if no filter can have these values together
+         * @return nothing if no filter can have these values together
          */
-        public Own candidate(int position, Map<String, Double> values) {
-            return new Own(shared, resolved.candidateMoving(position, values));
+        public Optional<Own> candidate(int position, Map<String, Double> values) {
+            return possible(() -> resolved.candidateMoving(position, values))
+                    .map(built -> new Own(shared, position, built));
         }
     }
 
     /** One candidate of one draw. */
     public final class Own {
         private final SharedModel shared;
+        private final int position;
         private final BuiltCandidate candidate;
 
-        private Own(SharedModel shared, BuiltCandidate candidate) {
+        private Own(SharedModel shared, int position, BuiltCandidate candidate) {
             this.shared = shared;
+            this.position = position;
             this.candidate = candidate;
         }
 
@@ -89,27 +118,29 @@ public final class CaseDraws {
         /** Headline numbers in one state, given by its position in the case. */
         public DrawnState state(int duty) {
             DutyModel model = model(duty);
+            Optional<GuideCurve> guide = guides.get(position).get(duty);
+            Optional<GuidedOpening> search = guide.map(curve -> new GuidedOpening(model, curve));
             List<Double> ratios = new ArrayList<>();
             List<Double> shares = new ArrayList<>();
-            Optional<OperatingPoint> near = Optional.empty();
+            double hotDrop = Double.NaN;
             for (NamedTemperature named : resolved.named()) {
-                SolvedPoint held = model.heldShutAt(named.temperature(), near);
-                near = held.near();
-                SolvedPoint point = model.at(named.temperature(), near);
+                double at = named.temperature();
+                SolvedPoint held = model.heldShutAt(at, guide.flatMap(curve -> curve.near(at)));
+                SolvedPoint point = model.at(at, held.near());
                 ratios.add(model.hasValve() && held.isAnswer() ? model.ratio(held) : Double.NaN);
                 shares.add(point.isAnswer() ? point.filter().bypassShare() : Double.NaN);
+                if (at == resolved.warmestNamed() && point.isAnswer()) {
+                    hotDrop = point.filter().totalDrop();
+                }
+                search.ifPresent(one -> one.know(at, held));
             }
-            SolvedPoint hot = model.at(resolved.warmestNamed(), near);
-            return new DrawnState(
-                    opening(model),
-                    ratios,
-                    shares,
-                    hot.isAnswer() ? hot.filter().totalDrop() : Double.NaN);
+            return new DrawnState(opening(model, search), ratios, shares, hotDrop);
         }
 
         /** Warmest open temperature in one state [K], as in {@link DrawnState#opening}. */
         public double opening(int duty) {
-            return opening(model(duty));
+            DutyModel model = model(duty);
+            return opening(model, guides.get(position).get(duty).map(curve -> new GuidedOpening(model, curve)));
         }
 
         /** The same by the finder that looks for every interval; slower, for verification. */
@@ -118,7 +149,7 @@ public final class CaseDraws {
             if (!model.hasValve()) {
                 return Double.NEGATIVE_INFINITY;
             }
-            Openings all = resolved.openingFinder().find(at -> {
+            Openings all = new OpeningFinder(resolved.from(), resolved.to(), 4, 0.1, 1e-8).find(at -> {
                 SolvedPoint point = model.heldShutAt(at, Optional.empty());
                 return point.isAnswer() ? model.ratio(point) : Double.NaN;
             });
@@ -132,10 +163,12 @@ public final class CaseDraws {
             return new DutyModel(shared, candidate.filter(), resolved.duties().get(duty));
         }
 
-        private double opening(DutyModel model) {
-            return model.hasValve()
-                    ? new WarmestOpening(model, resolved.from(), resolved.to()).find()
-                    : Double.NEGATIVE_INFINITY;
+        private double opening(DutyModel model, Optional<GuidedOpening> search) {
+            if (!model.hasValve()) {
+                return Double.NEGATIVE_INFINITY;
+            }
+            return search.map(GuidedOpening::find)
+                    .orElseGet(() -> new WarmestOpening(model, resolved.from(), resolved.to()).find());
         }
     }
 }

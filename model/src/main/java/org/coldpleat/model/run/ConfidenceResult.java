@@ -1,6 +1,7 @@
 package org.coldpleat.model.run;
 
 import java.util.List;
+import org.coldpleat.shared.notice.Notice;
 
 /**
  * How sure the answers of a case are.
@@ -14,6 +15,7 @@ import java.util.List;
  * @param pairs how often one candidate opens warmer than another
  * @param focus the closest call taken apart
  * @param verified comparison of the quick search with the full one
+ * @param notices findings about the draws
  */
 public record ConfidenceResult(
         String title,
@@ -24,8 +26,10 @@ public record ConfidenceResult(
         List<StateOutcome> outcomes,
         List<Warmer> pairs,
         Focus focus,
-        Verified verified) {
+        Verified verified,
+        List<Notice> notices) {
     public ConfidenceResult {
+        notices = List.copyOf(notices);
         outcomes = List.copyOf(outcomes);
         pairs = List.copyOf(pairs);
     }
@@ -37,7 +41,8 @@ public record ConfidenceResult(
      * @param state name
      * @param opening warmest open temperature [K]
      * @param chanceOpen chance that the valve opens anywhere in the range [1]
-     * @param unanswered draws without an answer or that no filter can have
+     * @param impossible draws whose values no filter can have together; left out
+     * @param unanswered draws whose circuit gave no answer; left out
      * @param openProbability chance that the valve opens in warmer oil than each temperature of the curve [1]
      * @param ratios valve difference over opening pressure, held shut, at the named temperatures [1]
      * @param shares bypass share at the named temperatures [1]
@@ -49,6 +54,7 @@ public record ConfidenceResult(
             String state,
             Quantiles opening,
             double chanceOpen,
+            int impossible,
             int unanswered,
             double[] openProbability,
             List<Quantiles> ratios,
@@ -117,7 +123,7 @@ public record ConfidenceResult(
      * Agreement of quick and full search.
      *
      * @param compared answers compared
-     * @param differing answers that differ by more than 0.05 K
+     * @param differing answers that differ by more than 1 mK
      */
     public record Verified(int compared, int differing) {}
 }

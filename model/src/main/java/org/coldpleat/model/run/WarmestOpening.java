@@ -16,7 +16,7 @@ import org.coldpleat.shared.source.Validity;
                 + "verifies a sample of draws")
 final class WarmestOpening {
     private static final int CELLS = 16;
-    private static final double TOLERANCE = 1e-3;
+    private static final double TOLERANCE = 1e-7;
     private static final double SMALLEST_RATIO = 1e-12;
     private static final double GOLDEN = (3 - Math.sqrt(5)) / 2;
 

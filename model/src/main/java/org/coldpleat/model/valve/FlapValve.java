@@ -29,6 +29,7 @@ public record FlapValve(
         implements PressureDropLaw, FlowLaw {
     private static final double ROUNDING = 1e-3;
     private static final int MAX_STEPS = 200;
+    private static final int SHARP_STEPS = 4;
 
     public FlapValve {
         Require.positive("compliance", compliance, "m/Pa");
@@ -94,12 +95,14 @@ public record FlapValve(
             return 0;
         }
         BracketedNewton newton =
-                new BracketedNewton(0, wanted * fluid.dynamicViscosity() / leak, preload + maximumLift / compliance);
+                new BracketedNewton(0, wanted * fluid.dynamicViscosity() / leak, sharpEdged(wanted, fluid));
+        double before = Double.NaN;
         for (int i = 0; i < MAX_STEPS; i++) {
             double miss = wanted - flowRate(newton.point(), fluid);
-            if (Math.abs(miss) <= 1e-14 * wanted || newton.isExhausted()) {
+            if (Math.abs(miss) <= 1e-14 * wanted || newton.point() == before || newton.isExhausted()) {
                 break;
             }
+            before = newton.point();
             newton.step(miss, -flowSlope(newton.point(), fluid));
         }
         return Math.copySign(newton.point(), flowRate);
@@ -114,6 +117,26 @@ public record FlapValve(
     public Drop at(double flowRate, Fluid fluid) {
         double dp = pressureDrop(flowRate, fluid);
         return new Drop(dp, 1 / flowSlope(dp, fluid));
+    }
+
+    /**
+     * Difference [Pa] if the lip had a sharp edge, no corners and no leak. Both losses of a sharp slit go with the inverse
+     * square of its lift, {@code dp x^2 = A}, so a lip in between stands where {@code y^2 (y + p0) = A/C^2} with
+     * {@code y = dp - p0}; from above, Newton steps close in on that from one side.
+     */
+    private double sharpEdged(double flowRate, Fluid fluid) {
+        LiftedSlit slit = slit();
+        double load = slit.sharpDropTimesSquaredLift(flowRate, fluid);
+        double full = load / (maximumLift * maximumLift);
+        if (full >= preload + maximumLift / compliance) {
+            return full;
+        }
+        double volume = load / (compliance * compliance);
+        double y = Math.min(Math.cbrt(volume), Math.sqrt(volume / preload));
+        for (int i = 0; i < SHARP_STEPS; i++) {
+            y -= (y * y * (y + preload) - volume) / (y * (3 * y + 2 * preload));
+        }
+        return preload + y;
     }
 
     /** Width of the rounded corner [Pa]: a thousandth of the pressure that lifts the lip fully. */

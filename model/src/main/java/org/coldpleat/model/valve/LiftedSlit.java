@@ -47,6 +47,14 @@ record LiftedSlit(double edgeLength, double landWidth, double dischargeCoefficie
         return slope * (1 + relief * liftSlope);
     }
 
+    /**
+     * Pressure difference times squared lift [Pa m2] at a flow [m3/s] for a sharp seat without port, where neither loss
+     * depends on the lift in any other way.
+     */
+    double sharpDropTimesSquaredLift(double flowRate, Fluid fluid) {
+        return (fluid.dynamicViscosity() * entrance(1) + fluid.density() * inertial(1) * flowRate) * flowRate;
+    }
+
     private AdditiveLaw law(double lift) {
         return new AdditiveLaw(entrance(lift) + land(lift) + port.laminar(), inertial(lift) + port.inertial());
     }

@@ -43,7 +43,9 @@ final class ConfidenceJson {
                 .whole("compared", result.verified().compared())
                 .whole("differing", result.verified().differing())
                 .endObject()
-                .endObject();
+                .array("notices");
+        result.notices().forEach(notice -> NoticeJson.write(json, notice));
+        json.endArray().endObject();
     }
 
     private void outcome(ConfidenceResult.StateOutcome one) {
@@ -54,6 +56,7 @@ final class ConfidenceJson {
         end("high", one.opening().high());
         json.endObject()
                 .number("chanceOpen", one.chanceOpen())
+                .whole("impossible", one.impossible())
                 .whole("unanswered", one.unanswered())
                 .numbers("openProbability", one.openProbability())
                 .array("ratios");

@@ -101,7 +101,10 @@ final class ConfidenceText {
                 "confidence.verified",
                 result.verified().compared(),
                 result.verified().differing()));
-        line(Texts.get("confidence.caution"));
+        result.notices()
+                .forEach(notice ->
+                        Table.wrap(NoticeLines.of(notice), CompareText.WIDTH).forEach(this::line));
+        Table.wrap(Texts.get("confidence.caution"), CompareText.WIDTH).forEach(this::line);
     }
 
     private String end(double kelvin) {
