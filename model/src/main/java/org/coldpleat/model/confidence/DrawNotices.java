@@ -22,8 +22,8 @@ final class DrawNotices {
         outcomes.forEach(one -> impossible.put(one.candidate(), one.impossible()));
         impossible.forEach((candidate, count) -> {
             if (count > MANY * draws) {
-                notices.add(Notice.of(
-                        "confidence.impossibleDraws", Severity.WARNING, candidate, percent(count, draws)));
+                notices.add(
+                        Notice.of("confidence.impossibleDraws", Severity.WARNING, candidate, percent(count, draws)));
             }
         });
         for (ConfidenceResult.StateOutcome one : outcomes) {

@@ -13,8 +13,9 @@ import org.coldpleat.shared.source.Validity;
  * curve is interpolated between the temperatures looked at; from warm to cold, a stretch is left aside where curve, addition
  * and what the addition may do in between stay below the limit; any other is looked into. Work object of one search.
  */
-@Source("derived here: warmest stretch first, bound by the change of the addition over it; Illinois variant of regula falsi"
-        + " on the logarithm of the ratio")
+@Source(
+        "derived here: warmest stretch first, bound by the change of the addition over it; Illinois variant of regula falsi"
+                + " on the logarithm of the ratio")
 @Validity("draws whose curve differs from the unmoved one by a function that turns less than it changes between looks;"
         + " agrees with the search on a grid to 1e-6 K over thousands of draws of all demo cases")
 final class GuidedOpening {

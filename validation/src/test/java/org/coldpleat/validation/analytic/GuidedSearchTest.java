@@ -66,7 +66,6 @@ class GuidedSearchTest {
 
     private static void agree(double full, double guided) {
         assertTrue(
-                full == guided || Math.abs(full - guided) < SAME,
-                () -> "full " + full + " K, guided " + guided + " K");
+                full == guided || Math.abs(full - guided) < SAME, () -> "full " + full + " K, guided " + guided + " K");
     }
 }
