@@ -31,12 +31,31 @@ public record CaseDocument(String file, String digest, Section root, List<Logged
         return Collections.unmodifiableMap(all);
     }
 
+    /** Every text, choice and yes or no by its full path, and every remark to a quantity, in the order of the file. */
+    public Map<String, String> words() {
+        Map<String, String> all = new LinkedHashMap<>();
+        collectWords(root, all);
+        return Collections.unmodifiableMap(all);
+    }
+
     private static void collect(Section section, Map<String, Measured> all) {
         for (String key : section.keys()) {
             Entry entry = section.entry(key);
             entry.quantity().ifPresent(measured -> all.put(section.pathOf(key), measured));
             entry.section().ifPresent(below -> collect(below, all));
             entry.sections().forEach(below -> collect(below, all));
+        }
+    }
+
+    private static void collectWords(Section section, Map<String, String> all) {
+        for (String key : section.keys()) {
+            Entry entry = section.entry(key);
+            entry.text()
+                    .or(() -> entry.flag().map(String::valueOf))
+                    .or(entry::note)
+                    .ifPresent(words -> all.put(section.pathOf(key), words));
+            entry.section().ifPresent(below -> collectWords(below, all));
+            entry.sections().forEach(below -> collectWords(below, all));
         }
     }
 }

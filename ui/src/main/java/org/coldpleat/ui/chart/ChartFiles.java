@@ -11,28 +11,25 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.function.BiConsumer;
+import java.util.Locale;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
+import org.apache.batik.svggen.SVGIDGenerator;
 import org.apache.batik.util.SVGConstants;
 import org.coldpleat.ui.chart.cutaway.CutawayDrawing;
-import org.coldpleat.ui.chart.cutaway.CutawayPainter;
 import org.jfree.chart.JFreeChart;
+import org.w3c.dom.CharacterData;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 
 /** Writes charts as SVG and PNG. A file appears whole or not at all, and the same chart gives the same SVG bytes. */
 public final class ChartFiles {
-    /** Width of a chart [px]. */
-    public static final int WIDTH = 1200;
-
-    /** Height of a chart [px]. */
-    public static final int HEIGHT = 820;
-
-    private static final int PNG_SCALE = 2;
+    /** Decimals of a coordinate: a hundredth of a point is finer than any screen. */
+    private static final int DECIMALS = 2;
 
     private ChartFiles() {}
 
@@ -45,8 +42,7 @@ public final class ChartFiles {
      * @throws IOException if the file cannot be written
      */
     public static void writeSvg(JFreeChart chart, Path file, String description) throws IOException {
-        String svg = svg(picture(chart), title(chart), description);
-        put(file, part -> Files.writeString(part, svg, StandardCharsets.UTF_8));
+        writeSvg(Picture.of(chart, description), Canvas.SVG, file);
     }
 
     /**
@@ -57,7 +53,7 @@ public final class ChartFiles {
      * @throws IOException if the file cannot be written
      */
     public static void writePng(JFreeChart chart, Path file) throws IOException {
-        png(picture(chart), file);
+        writePng(Picture.of(chart, ""), Canvas.PNG, file);
     }
 
     /**
@@ -66,8 +62,7 @@ public final class ChartFiles {
      * @throws IOException if the file cannot be written
      */
     public static void writeSvg(CutawayDrawing drawing, Path file) throws IOException {
-        String svg = svg(picture(drawing), drawing.title(), CutawayPainter.description(drawing));
-        put(file, part -> Files.writeString(part, svg, StandardCharsets.UTF_8));
+        writeSvg(Picture.of(drawing), Canvas.SVG, file);
     }
 
     /**
@@ -76,30 +71,26 @@ public final class ChartFiles {
      * @throws IOException if the file cannot be written
      */
     public static void writePng(CutawayDrawing drawing, Path file) throws IOException {
-        png(picture(drawing), file);
+        writePng(Picture.of(drawing), Canvas.PNG, file);
     }
 
-    private static BiConsumer<Graphics2D, Rectangle2D> picture(JFreeChart chart) {
-        return chart::draw;
+    /**
+     * Writes a scalable picture.
+     *
+     * @throws IOException if the file cannot be written
+     */
+    public static void writeSvg(Picture picture, Canvas canvas, Path file) throws IOException {
+        String svg = svg(picture, canvas, "");
+        put(file, part -> Files.writeString(part, svg, StandardCharsets.UTF_8));
     }
 
-    private static BiConsumer<Graphics2D, Rectangle2D> picture(CutawayDrawing drawing) {
-        return (g2, area) -> CutawayPainter.paint(drawing, g2, area);
-    }
-
-    private static String title(JFreeChart chart) {
-        return chart.getTitle() == null ? "" : chart.getTitle().getText();
-    }
-
-    private static void png(BiConsumer<Graphics2D, Rectangle2D> picture, Path file) throws IOException {
-        BufferedImage image = new BufferedImage(PNG_SCALE * WIDTH, PNG_SCALE * HEIGHT, BufferedImage.TYPE_INT_RGB);
-        Graphics2D g2 = image.createGraphics();
-        try {
-            g2.scale(PNG_SCALE, PNG_SCALE);
-            picture.accept(g2, new Rectangle2D.Double(0, 0, WIDTH, HEIGHT));
-        } finally {
-            g2.dispose();
-        }
+    /**
+     * Writes a picture in pixels.
+     *
+     * @throws IOException if the file cannot be written
+     */
+    public static void writePng(Picture picture, Canvas canvas, Path file) throws IOException {
+        BufferedImage image = image(picture, canvas);
         put(file, part -> {
             if (!ImageIO.write(image, "png", part.toFile())) {
                 throw new IOException("no PNG writer");
@@ -107,32 +98,80 @@ public final class ChartFiles {
         });
     }
 
+    /** The picture in pixels. */
+    public static BufferedImage image(Picture picture, Canvas canvas) {
+        BufferedImage image = new BufferedImage(
+                canvas.width(),
+                canvas.height(),
+                canvas.transparent() ? BufferedImage.TYPE_INT_ARGB : BufferedImage.TYPE_INT_RGB);
+        Graphics2D g2 = image.createGraphics();
+        try {
+            g2.scale(canvas.zoom(), canvas.zoom());
+            picture.painter().accept(g2, new Rectangle2D.Double(0, 0, canvas.pointWidth(), canvas.pointHeight()));
+        } finally {
+            g2.dispose();
+        }
+        return image;
+    }
+
     /** The chart as SVG text with title and description. */
     static String svg(JFreeChart chart, String description) throws IOException {
-        return svg(picture(chart), title(chart), description);
+        return svg(Picture.of(chart, description), Canvas.SVG, "");
     }
 
     /** The drawing as SVG text with title and description. */
     static String svg(CutawayDrawing drawing) throws IOException {
-        return svg(picture(drawing), drawing.title(), CutawayPainter.description(drawing));
+        return svg(Picture.of(drawing), Canvas.SVG, "");
     }
 
-    private static String svg(BiConsumer<Graphics2D, Rectangle2D> picture, String title, String description)
-            throws IOException {
+    /**
+     * The picture as SVG text with title and description.
+     *
+     * @param mark begins every name inside, so that several pictures can stand in one document
+     * @throws IOException if the drawing cannot be written as text
+     */
+    public static String svg(Picture picture, Canvas canvas, String mark) throws IOException {
         Document document = emptyDocument();
         SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
         context.setComment(" ");
+        context.setPrecision(DECIMALS);
+        context.setIDGenerator(new MarkedNames(mark));
         SVGGraphics2D g2 = new SVGGraphics2D(context, false);
-        g2.setSVGCanvasSize(new Dimension(WIDTH, HEIGHT));
-        picture.accept(g2, new Rectangle2D.Double(0, 0, WIDTH, HEIGHT));
+        g2.setSVGCanvasSize(new Dimension(canvas.width(), canvas.height()));
+        picture.painter().accept(g2, new Rectangle2D.Double(0, 0, canvas.pointWidth(), canvas.pointHeight()));
         Element root = g2.getRoot();
-        root.setAttributeNS(null, SVGConstants.SVG_VIEW_BOX_ATTRIBUTE, "0 0 " + WIDTH + " " + HEIGHT);
+        String box = String.format(Locale.ROOT, "0 0 %.6g %.6g", canvas.pointWidth(), canvas.pointHeight());
+        root.setAttributeNS(null, SVGConstants.SVG_VIEW_BOX_ATTRIBUTE, box.replaceAll("\\.0+(?= |$)", ""));
         root.setAttributeNS(null, "role", "img");
-        prepend(root, SVGConstants.SVG_DESC_TAG, description);
-        prepend(root, SVGConstants.SVG_TITLE_TAG, title);
+        prepend(root, SVGConstants.SVG_DESC_TAG, picture.description());
+        prepend(root, SVGConstants.SVG_TITLE_TAG, picture.title());
+        clean(root);
         StringWriter text = new StringWriter();
         g2.stream(root, text, true, false);
         return text.toString();
+    }
+
+    private static void clean(Node node) {
+        if (node instanceof CharacterData words) {
+            words.setData(PlainText.of(words.getData()));
+        }
+        for (Node below = node.getFirstChild(); below != null; below = below.getNextSibling()) {
+            clean(below);
+        }
+    }
+
+    /** Names of clips and the like inside a picture. */
+    private static final class MarkedNames extends SVGIDGenerator {
+        private final String mark;
+
+        MarkedNames(String mark) {
+            this.mark = mark;
+        }
+
+        @Override
+        public String generateID(String prefix) {
+            return mark + super.generateID(prefix);
+        }
     }
 
     private static Document emptyDocument() {

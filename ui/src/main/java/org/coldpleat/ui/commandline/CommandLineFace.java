@@ -54,6 +54,7 @@ public final class CommandLineFace {
                 .addSubcommand("coldstart", new ColdStartCommand(service, console))
                 .addSubcommand("multipass", new MultiPassCommand(service, console))
                 .addSubcommand("size", new SizeCommand(service, console))
+                .addSubcommand("report", new ReportCommand(service, console))
                 .addSubcommand("window", new WindowCommand(window))
                 .addSubcommand("check", new CheckCommand(service, console));
         commands.setResourceBundle(Texts.bundle())

@@ -158,8 +158,8 @@ class ChartsTest {
             assertEquals(2, files.count());
         }
         BufferedImage image = ImageIO.read(folder.resolve("a.png").toFile());
-        assertEquals(2 * ChartFiles.WIDTH, image.getWidth());
-        assertEquals(2 * ChartFiles.HEIGHT, image.getHeight());
+        assertEquals(Canvas.PNG.width(), image.getWidth());
+        assertEquals(Canvas.PNG.height(), image.getHeight());
         assertThrows(NoSuchFileException.class, () -> ChartFiles.writeSvg(chart, folder.resolve("no/such/a.svg"), "d"));
     }
 

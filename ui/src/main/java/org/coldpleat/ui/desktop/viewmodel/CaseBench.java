@@ -4,13 +4,13 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.coldpleat.shared.casefile.CaseDocument;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.ui.service.CaseService;
+import org.coldpleat.ui.service.FieldWords;
 import org.coldpleat.ui.service.OpenedCase;
 import org.coldpleat.ui.service.Opening;
 import org.coldpleat.ui.service.Problem;
@@ -217,11 +217,6 @@ public final class CaseBench {
 
     /** A path as words: {@code basePlate.inletHoles.count} is "base plate, inlet holes, count". */
     static String words(String path) {
-        return path.replaceAll("([a-z])([A-Z])", "$1 $2")
-                .replace("].", " ")
-                .replace("[", " ")
-                .replace("]", "")
-                .replace(".", ", ")
-                .toLowerCase(Locale.ROOT);
+        return FieldWords.of(path);
     }
 }

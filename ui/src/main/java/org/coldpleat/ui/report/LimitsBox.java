@@ -1,0 +1,23 @@
+package org.coldpleat.ui.report;
+
+import java.util.List;
+import org.jsoup.nodes.Element;
+
+/** What no result of the program can tell, whatever the case. */
+final class LimitsBox {
+    /** Name of the box in the document. */
+    static final String ID = "limits";
+
+    private static final List<String> LIMITS =
+            List.of("limits.efficiency", "limits.wear", "limits.burst", "limits.start", "limits.model");
+
+    private LimitsBox() {}
+
+    static Element of() {
+        Element box = Tags.of("aside", ID).id(ID);
+        box.appendChild(Tags.text("h3", "", ReportTexts.get("limits.title")));
+        Element list = Tags.of("ul", "");
+        LIMITS.forEach(key -> list.appendChild(Tags.text("li", "", ReportTexts.get(key))));
+        return box.appendChild(list);
+    }
+}

@@ -1,0 +1,98 @@
+package org.coldpleat.ui.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.coldpleat.model.explain.Explanation;
+import org.coldpleat.model.run.CandidateResult;
+import org.coldpleat.model.run.Comparison;
+import org.coldpleat.model.run.ConfidenceResult;
+import org.coldpleat.model.run.NamedTemperature;
+import org.coldpleat.model.run.PointResult;
+import org.coldpleat.model.run.StateResult;
+import org.coldpleat.shared.casefile.CaseDocument;
+import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.ui.chart.cutaway.Cutaway;
+import org.coldpleat.ui.chart.cutaway.CutawayDrawing;
+import org.coldpleat.ui.service.Advance;
+import org.coldpleat.ui.service.CaseService;
+import org.coldpleat.ui.service.OpenedCase;
+
+/** Runs what a report needs. */
+public final class ReportRun {
+    private static final List<String> OF_THE_SHEET =
+            List.of("mediumArea", "mediumResistance", "channelFactor", "hotPressureDrop");
+
+    private ReportRun() {}
+
+    /**
+     * Runs a case for its report.
+     *
+     * @param draws draws of the confidence part; 0 leaves it out
+     */
+    public static ReportInput of(
+            CaseService service, OpenedCase opened, UnitSystem units, int draws, long seed, ReportWords words) {
+        Comparison comparison = service.compare(opened);
+        Optional<ConfidenceResult> confidence =
+                draws == 0 ? Optional.empty() : service.confidence(opened, draws, seed, Advance.NONE);
+        return new ReportInput(
+                comparison,
+                opened.understood(),
+                opened.document().map(CaseDocument::words).orElse(Map.of()),
+                chains(service, opened, comparison),
+                opened.candidates().stream().map(name -> service.map(opened, name)).toList(),
+                drawings(service, opened, comparison),
+                opened.candidates().stream().map(name -> service.evidence(opened, name)).toList(),
+                confidence,
+                Optional.empty(),
+                service.service(opened, OptionalDouble.empty()),
+                units,
+                words);
+    }
+
+    private static Map<String, Explanation> chains(CaseService service, OpenedCase opened, Comparison comparison) {
+        Map<String, Explanation> chains = new LinkedHashMap<>();
+        for (CandidateResult candidate : comparison.candidates()) {
+            for (StateResult state : candidate.states()) {
+                chains.put(
+                        ReportInput.chainKey(candidate.name(), state.state(), "openingTemperature"),
+                        service.explain(opened, candidate.name(), Optional.of(state.state()), Optional.of("openingTemperature")));
+            }
+            for (String quantity : OF_THE_SHEET) {
+                chains.put(
+                        ReportInput.chainKey(candidate.name(), "", quantity),
+                        service.explain(opened, candidate.name(), Optional.empty(), Optional.of(quantity)));
+            }
+        }
+        return chains;
+    }
+
+    /** Every candidate cut open in the same oil and state: the coldest named oil, the state that asks most of any valve. */
+    static List<CutawayDrawing> drawings(CaseService service, OpenedCase opened, Comparison comparison) {
+        String state = hardest(comparison);
+        double coldest = comparison.named().stream()
+                .mapToDouble(NamedTemperature::temperature)
+                .min()
+                .orElse(comparison.from());
+        List<PointResult> points = opened.candidates().stream()
+                .map(name -> service.point(opened, name, state, coldest))
+                .toList();
+        double most = points.stream().mapToDouble(PointResult::flow).filter(Double::isFinite).max().orElse(0);
+        List<CutawayDrawing> drawings = new ArrayList<>();
+        for (PointResult point : points) {
+            opened.sheet(point.candidate()).ifPresent(sheet -> drawings.add(Cutaway.of(sheet, point, most)));
+        }
+        return drawings;
+    }
+
+    private static String hardest(Comparison comparison) {
+        return comparison.candidates().stream()
+                .flatMap(candidate -> candidate.states().stream())
+                .max((a, b) -> Double.compare(a.greatestRatio().value(), b.greatestRatio().value()))
+                .map(StateResult::state)
+                .orElse("");
+    }
+}

@@ -1,0 +1,53 @@
+package org.coldpleat.ui.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.coldpleat.model.run.ColdStart;
+import org.coldpleat.model.run.ColdStartCandidate;
+import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.ui.chart.Picture;
+import org.jsoup.nodes.Element;
+
+/** The cold start of the case, if it has one. */
+final class StartSection implements ReportSection {
+    @Override
+    public Optional<Element> of(ReportInput input, Amounts amounts) {
+        return input.coldStart().map(start -> section(start, amounts));
+    }
+
+    /** All charts of a start, one line a kind. */
+    static List<Picture> pictures(ColdStart start) {
+        return new ArrayList<>();
+    }
+
+    private static Element section(ColdStart start, Amounts amounts) {
+        Element section = Tags.of("section", "").id("start");
+        section.appendChild(Tags.text("h2", "", ReportTexts.get("start.title")));
+        Element intro = Tags.of("p", "").appendChild(Tags.said(start.schedule())).appendText(": ");
+        intro.appendText(ReportTexts.get("start.from") + " ").appendChild(amounts.set(start.from(), Kind.TEMPERATURE));
+        intro.appendText(", " + ReportTexts.get("start.ambient") + " ").appendChild(amounts.set(start.ambient(), Kind.TEMPERATURE));
+        section.appendChild(intro);
+        Element body = Tags.of("tbody", "");
+        for (ColdStartCandidate one : start.candidates()) {
+            boolean answer = one.start().status().isAnswer();
+            body.appendChild(Tags.row(
+                    Tags.said(one.name()),
+                    answer && one.hasValve()
+                            ? amounts.of(one.openSeconds(), Kind.DURATION)
+                            : Tags.text("span", "", ReportTexts.get(answer ? "start.noValve" : "amount.noAnswer")),
+                    answer ? amounts.of(one.unfilteredVolume(), Kind.VOLUME) : Tags.text("span", "", "")));
+        }
+        section.appendChild(Tags.of("table", "")
+                .appendChild(Tags.text("caption", "", ReportTexts.get("start.caption")))
+                .appendChild(Tags.head(
+                        ReportTexts.get("column.candidate"), ReportTexts.get("start.open"), ReportTexts.get("start.unfiltered")))
+                .appendChild(body));
+        int number = 0;
+        for (Picture picture : pictures(start)) {
+            section.appendChild(Figure.of(picture, "start-" + ++number));
+        }
+        section.appendChild(SentenceFold.plain(start.verdicts()));
+        return section.appendChild(BasisSection.notices(start.notices()));
+    }
+}
