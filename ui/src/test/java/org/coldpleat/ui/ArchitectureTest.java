@@ -62,8 +62,7 @@ class ArchitectureTest {
                     "ui.service",
                     List.of("model.run", "model.explain", "model.confidence", "model.sizing", "model.evidence")),
             Map.entry("ui.chart", List.of("model.run", "model.explain", "model.confidence")),
-            Map.entry(
-                    "ui.report", List.of("ui.chart", "ui.service", "model.run", "model.explain", "model.coldstart")),
+            Map.entry("ui.report", List.of("ui.chart", "ui.service", "model.run", "model.explain", "model.coldstart")),
             Map.entry("ui.desktop.viewmodel", List.of("ui.service")),
             Map.entry(
                     "ui.desktop.view",
@@ -196,7 +195,8 @@ class ArchitectureTest {
 
     private static final ArchRule COMMAND_LINE_LOADS_NO_WINDOW = noClasses()
             .that()
-            .resideInAnyPackage(BASE + "ui.commandline..", BASE + "ui.service..", BASE + "ui.chart..", BASE + "ui.report..")
+            .resideInAnyPackage(
+                    BASE + "ui.commandline..", BASE + "ui.service..", BASE + "ui.chart..", BASE + "ui.report..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("javafx..", BASE + "ui.desktop..");

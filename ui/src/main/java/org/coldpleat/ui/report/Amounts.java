@@ -68,7 +68,10 @@ final class Amounts {
 
     /** Middle and band of a drawn answer. */
     Element of(Quantiles drawn, Kind kind) {
-        return words(end(drawn.median(), kind), ReportTexts.get("band.drawn", end(drawn.low(), kind), end(drawn.high(), kind)), "drawn");
+        return words(
+                end(drawn.median(), kind),
+                ReportTexts.get("band.drawn", end(drawn.low(), kind), end(drawn.high(), kind)),
+                "drawn");
     }
 
     private String end(double value, Kind kind) {
@@ -110,7 +113,8 @@ final class Amounts {
         String band = isExact(measured) ? ReportTexts.get("band.exact") : "";
         Element amount = words(QuantityFormat.format(measured, units), band, origin);
         if (measured.provenance() == Provenance.MEASURED) {
-            amount.selectFirst(".origin").appendText(ReportTexts.get("origin.readings", Integer.toString(measured.repeats())));
+            amount.selectFirst(".origin")
+                    .appendText(ReportTexts.get("origin.readings", Integer.toString(measured.repeats())));
         }
         return amount;
     }
@@ -139,7 +143,8 @@ final class Amounts {
     static String typographic(String text) {
         String raised = text.replaceAll("(?<=[mn])2(?![0-9A-Za-z])", "²").replaceAll("(?<=[mn])3(?![0-9A-Za-z])", "³");
         StringBuilder out = new StringBuilder();
-        java.util.regex.Matcher power = java.util.regex.Pattern.compile("(?<=[0-9)])e(-?[0-9]+)").matcher(raised);
+        java.util.regex.Matcher power =
+                java.util.regex.Pattern.compile("(?<=[0-9)])e(-?[0-9]+)").matcher(raised);
         int at = 0;
         while (power.find()) {
             out.append(raised, at, power.start()).append(" × 10").append(superscript(power.group(1)));

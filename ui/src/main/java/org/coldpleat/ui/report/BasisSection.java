@@ -33,7 +33,8 @@ final class BasisSection implements ReportSection {
         section.appendChild(list);
         section.appendChild(Tags.text("h3", "", ReportTexts.get("basis.origins")));
         Element origins = Tags.of("dl", "");
-        for (String origin : List.of("MEASURED", "PRINTED", "MAKER", "PUBLISHED", "TYPICAL", "GUESSED", "computed", "drawn", "stated")) {
+        for (String origin : List.of(
+                "MEASURED", "PRINTED", "MAKER", "PUBLISHED", "TYPICAL", "GUESSED", "computed", "drawn", "stated")) {
             origins.appendChild(Tags.text("dt", "", ReportTexts.get("origin." + origin)));
             origins.appendChild(Tags.text("dd", "", ReportTexts.get("meaning." + origin)));
         }

@@ -47,7 +47,8 @@ final class ChartSection implements ReportSection {
             pictures.add(Picture.of(TemperatureCharts.share(sheet), TemperatureCharts.shareDescription(sheet)));
         }
         input.maps().stream().filter(ChartSection::anyGoesRound).forEach(map -> {
-            ShareGrid grid = RunCharts.grid(map, input.comparison().title(), input.comparison().invented());
+            ShareGrid grid = RunCharts.grid(
+                    map, input.comparison().title(), input.comparison().invented());
             pictures.add(Picture.of(ShareMapChart.of(grid), ShareMapChart.description(grid)));
         });
         return pictures;

@@ -18,8 +18,8 @@ final class ConfidenceSection implements ReportSection {
         }
         ConfidenceResult result = input.confidence().get();
         Element intro = Tags.text("p", "", ReportTexts.get("confidence.intro") + " ");
-        section.appendChild(intro.appendChild(Tags.quoted(ReportTexts.get(
-                "confidence.draws", Integer.toString(result.draws()), Long.toString(result.seed())))));
+        section.appendChild(intro.appendChild(Tags.quoted(
+                ReportTexts.get("confidence.draws", Integer.toString(result.draws()), Long.toString(result.seed())))));
         section.appendChild(outcomes(result, amounts));
         return Optional.of(section.appendChild(focus(result.focus(), amounts)));
     }
@@ -50,16 +50,20 @@ final class ConfidenceSection implements ReportSection {
 
     private static Element focus(ConfidenceResult.Focus focus, Amounts amounts) {
         Element body = Tags.of("tbody", "");
-        focus.measurements().stream().limit(6).forEach(one -> body.appendChild(Tags.row(
-                Tags.text("span", "", Sentences.measurement(one.group().replaceAll("#.*", ""))),
-                amounts.unbanded(one.spreadNow(), Kind.TEMPERATURE_DIFFERENCE),
-                amounts.of(new Band(one.spreadAfter(), one.error()), Kind.TEMPERATURE_DIFFERENCE))));
+        focus.measurements().stream()
+                .limit(6)
+                .forEach(one -> body.appendChild(Tags.row(
+                        Tags.text("span", "", Sentences.measurement(one.group().replaceAll("#.*", ""))),
+                        amounts.unbanded(one.spreadNow(), Kind.TEMPERATURE_DIFFERENCE),
+                        amounts.of(new Band(one.spreadAfter(), one.error()), Kind.TEMPERATURE_DIFFERENCE))));
         Element caption = Tags.text("caption", "", ReportTexts.get("confidence.focus") + " ");
         caption.appendChild(Tags.said(focus.candidate())).appendText(", ").appendChild(Tags.said(focus.state()));
         return Tags.of("table", "")
                 .appendChild(caption)
                 .appendChild(Tags.head(
-                        ReportTexts.get("column.measurement"), ReportTexts.get("column.now"), ReportTexts.get("column.after")))
+                        ReportTexts.get("column.measurement"),
+                        ReportTexts.get("column.now"),
+                        ReportTexts.get("column.after")))
                 .appendChild(body);
     }
 }

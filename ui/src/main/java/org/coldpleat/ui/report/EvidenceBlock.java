@@ -38,18 +38,22 @@ final class EvidenceBlock {
 
     private Element test(TestReport test) {
         Element table = Tags.of("table", "");
-        Element caption = Tags.text("caption", "", label("test.", test.test()) + ": " + label("evidence.status.", test.status()) + ", ");
+        Element caption = Tags.text(
+                "caption", "", label("test.", test.test()) + ": " + label("evidence.status.", test.status()) + ", ");
         caption.appendChild(Tags.quoted(ReportTexts.get("evidence.count", Integer.toString(test.count()))));
         table.appendChild(caption);
         Element body = Tags.of("tbody", "");
-        test.values().forEach(value -> body.appendChild(Tags.row(
-                Tags.text("span", "", label("evidence.value.", value.key())), amounts.estimate(value.value()))));
+        test.values()
+                .forEach(value -> body.appendChild(Tags.row(
+                        Tags.text("span", "", label("evidence.value.", value.key())),
+                        amounts.estimate(value.value()))));
         if (body.children().isEmpty()) {
             body.appendChild(Tags.row(Tags.text("span", "", ReportTexts.get("evidence.nothing"))));
         }
         Element block = Tags.of("div", "").appendChild(table.appendChild(body));
         if (!test.notices().isEmpty()) {
-            block.appendChild(SentenceFold.list(test.notices().stream().map(Sentences::of).toList()));
+            block.appendChild(
+                    SentenceFold.list(test.notices().stream().map(Sentences::of).toList()));
         }
         return block;
     }
@@ -57,19 +61,24 @@ final class EvidenceBlock {
     private Element combined(Combined combined) {
         Element table = Tags.of("table", combined.conflict() ? "conflict" : "");
         Element caption = Tags.text(
-                "caption", "", label("evidence.quantity.", combined.quantity()) + ", " + ReportTexts.get("evidence.together") + " ");
+                "caption",
+                "",
+                label("evidence.quantity.", combined.quantity()) + ", " + ReportTexts.get("evidence.together") + " ");
         caption.appendChild(value(combined, combined.median(), combined.lnSigma()));
         table.appendChild(caption);
         Element body = Tags.of("tbody", "");
         for (Member member : combined.members()) {
-            Element name = Tags.text("span", "", combined.quantity().equals("mediumResistance")
-                    ? Sentences.evidence(member.name())
-                    : label("evidence.member.", member.name()));
+            Element name = Tags.text(
+                    "span",
+                    "",
+                    combined.quantity().equals("mediumResistance")
+                            ? Sentences.evidence(member.name())
+                            : label("evidence.member.", member.name()));
             if (!member.label().isEmpty()) {
                 name.appendText(" ").appendChild(Tags.said(member.label()));
             }
-            Element weight = amounts.words(
-                    Math.round(100 * member.weight()) + " %", ReportTexts.get("band.none"), "weight");
+            Element weight =
+                    amounts.words(Math.round(100 * member.weight()) + " %", ReportTexts.get("band.none"), "weight");
             body.appendChild(Tags.row(
                     name,
                     value(combined, member.median(), member.lnSigma()),

@@ -21,14 +21,17 @@ final class HeaderSection implements ReportSection {
         range.appendChild(amounts.set(comparison.from(), Kind.TEMPERATURE));
         range.appendText(" " + ReportTexts.get("header.to") + " ");
         range.appendChild(amounts.set(comparison.to(), Kind.TEMPERATURE));
-        return Optional.of(Tags.add(header, range, identity(input), Tags.text("p", "hint", ReportTexts.get("header.bands"))));
+        return Optional.of(
+                Tags.add(header, range, identity(input), Tags.text("p", "hint", ReportTexts.get("header.bands"))));
     }
 
     /** Version, digest and seed. */
     private static Element identity(ReportInput input) {
         Element line = Tags.text("p", "identity", ReportTexts.get("header.version") + " ");
         line.appendChild(Tags.quoted(input.words().version()));
-        line.appendText("; " + ReportTexts.get("header.digest") + " ").appendChild(Tags.quoted(ReportTexts.get("header.sha", input.comparison().digest())));
+        line.appendText("; " + ReportTexts.get("header.digest") + " ")
+                .appendChild(Tags.quoted(
+                        ReportTexts.get("header.sha", input.comparison().digest())));
         line.appendText("; ");
         input.confidence()
                 .ifPresentOrElse(

@@ -5,9 +5,9 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.jsoup.nodes.DataNode;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.DocumentType;
-import org.jsoup.nodes.DataNode;
 import org.jsoup.nodes.Element;
 
 /** Writes the report of a case as one HTML document that needs nothing else. The same input gives the same bytes. */

@@ -43,9 +43,13 @@ public final class ReportRun {
                 opened.understood(),
                 opened.document().map(CaseDocument::words).orElse(Map.of()),
                 chains(service, opened, comparison),
-                opened.candidates().stream().map(name -> service.map(opened, name)).toList(),
+                opened.candidates().stream()
+                        .map(name -> service.map(opened, name))
+                        .toList(),
                 drawings(service, opened, comparison),
-                opened.candidates().stream().map(name -> service.evidence(opened, name)).toList(),
+                opened.candidates().stream()
+                        .map(name -> service.evidence(opened, name))
+                        .toList(),
                 confidence,
                 Optional.empty(),
                 service.service(opened, OptionalDouble.empty()),
@@ -59,7 +63,11 @@ public final class ReportRun {
             for (StateResult state : candidate.states()) {
                 chains.put(
                         ReportInput.chainKey(candidate.name(), state.state(), "openingTemperature"),
-                        service.explain(opened, candidate.name(), Optional.of(state.state()), Optional.of("openingTemperature")));
+                        service.explain(
+                                opened,
+                                candidate.name(),
+                                Optional.of(state.state()),
+                                Optional.of("openingTemperature")));
             }
             for (String quantity : OF_THE_SHEET) {
                 chains.put(
@@ -80,7 +88,11 @@ public final class ReportRun {
         List<PointResult> points = opened.candidates().stream()
                 .map(name -> service.point(opened, name, state, coldest))
                 .toList();
-        double most = points.stream().mapToDouble(PointResult::flow).filter(Double::isFinite).max().orElse(0);
+        double most = points.stream()
+                .mapToDouble(PointResult::flow)
+                .filter(Double::isFinite)
+                .max()
+                .orElse(0);
         List<CutawayDrawing> drawings = new ArrayList<>();
         for (PointResult point : points) {
             opened.sheet(point.candidate()).ifPresent(sheet -> drawings.add(Cutaway.of(sheet, point, most)));
@@ -91,7 +103,8 @@ public final class ReportRun {
     private static String hardest(Comparison comparison) {
         return comparison.candidates().stream()
                 .flatMap(candidate -> candidate.states().stream())
-                .max((a, b) -> Double.compare(a.greatestRatio().value(), b.greatestRatio().value()))
+                .max((a, b) -> Double.compare(
+                        a.greatestRatio().value(), b.greatestRatio().value()))
                 .map(StateResult::state)
                 .orElse("");
     }

@@ -5,8 +5,7 @@ import java.util.ResourceBundle;
 
 /** Words of the report, by key. */
 final class ReportTexts {
-    private static final ResourceBundle TEXTS =
-            ResourceBundle.getBundle("org.coldpleat.ui.report.report", Locale.ROOT);
+    private static final ResourceBundle TEXTS = ResourceBundle.getBundle("org.coldpleat.ui.report.report", Locale.ROOT);
 
     private ReportTexts() {}
 

@@ -75,7 +75,8 @@ final class SentenceFold {
             if (one.code().contains("reason.") && last != null) {
                 Element end = last.lastElementChild();
                 Element reasons = end.normalName().equals("ul") ? end : last.appendElement("ul");
-                reasons.appendChild(Tags.text("li", "", Amounts.typographic(Sentences.of(one).strip())));
+                reasons.appendChild(Tags.text(
+                        "li", "", Amounts.typographic(Sentences.of(one).strip())));
             } else {
                 list.appendChild(item.apply(one));
             }
@@ -88,8 +89,9 @@ final class SentenceFold {
         row(body, candidate, "amount.area", amounts.of(sheet.effectiveArea(), Kind.AREA));
         row(body, candidate, "amount.resistance", amounts.of(sheet.mediumResistance(), Kind.MEDIUM_RESISTANCE));
         row(body, candidate, "amount.channels", amounts.of(sheet.channelFactor(), Kind.RATIO));
-        sheet.openingPressure().ifPresent(pressure -> row(
-                body, candidate, "amount.opening", amounts.of(pressure, Kind.PRESSURE_DIFFERENCE)));
+        sheet.openingPressure()
+                .ifPresent(pressure ->
+                        row(body, candidate, "amount.opening", amounts.of(pressure, Kind.PRESSURE_DIFFERENCE)));
         for (StateResult one : candidate.states()) {
             if (state.isEmpty() || one.state().equals(state)) {
                 state(candidate, one, body);
@@ -101,11 +103,21 @@ final class SentenceFold {
         if (state.answer() == StateResult.Answer.NO_VALVE) {
             return;
         }
-        state.openingTemperature().ifPresent(band -> row(
-                body, candidate, "amount.opens", state.state(), amounts.interval(band.value(), band.low(), band.high(), Kind.TEMPERATURE)));
+        state.openingTemperature()
+                .ifPresent(band -> row(
+                        body,
+                        candidate,
+                        "amount.opens",
+                        state.state(),
+                        amounts.interval(band.value(), band.low(), band.high(), Kind.TEMPERATURE)));
         row(body, candidate, "amount.ratio", state.state(), amounts.of(state.greatestRatio(), Kind.RATIO));
         if (Double.isFinite(state.fixedFlowOpening())) {
-            row(body, candidate, "amount.fixedFlow", state.state(), amounts.unbanded(state.fixedFlowOpening(), Kind.TEMPERATURE));
+            row(
+                    body,
+                    candidate,
+                    "amount.fixedFlow",
+                    state.state(),
+                    amounts.unbanded(state.fixedFlowOpening(), Kind.TEMPERATURE));
         }
         for (ShareAt at : state.shares()) {
             row(body, candidate, "amount.share", state.state() + ", " + at.name(), amounts.share(at.share()));

@@ -34,7 +34,10 @@ final class ServiceSection implements ReportSection {
         for (Candidate one : service.candidates()) {
             Element ratio = one.isComputed() ? ratio(one.last(), amounts) : Tags.text("span", "", "");
             body.appendChild(Tags.row(
-                    Tags.said(one.name()), event(one, one.hotBypass(), amounts), event(one, one.winterBypass(), amounts), ratio));
+                    Tags.said(one.name()),
+                    event(one, one.hotBypass(), amounts),
+                    event(one, one.winterBypass(), amounts),
+                    ratio));
         }
         section.appendChild(Tags.of("table", "")
                 .appendChild(Tags.text("caption", "", ReportTexts.get("service.caption")))
@@ -68,12 +71,15 @@ final class ServiceSection implements ReportSection {
         }
         if (!event.get().happens()) {
             return amounts.words(
-                    ReportTexts.get("service.never", hours(one.last().time())), ReportTexts.get("band.open"), "computed");
+                    ReportTexts.get("service.never", hours(one.last().time())),
+                    ReportTexts.get("band.open"),
+                    "computed");
         }
         if (event.get().time() == 0) {
             return Tags.text("span", "", ReportTexts.get("service.clean"));
         }
-        String band = ReportTexts.get("service.band", hours(event.get().low()), hours(event.get().high()));
+        String band = ReportTexts.get(
+                "service.band", hours(event.get().low()), hours(event.get().high()));
         return amounts.words(hours(event.get().time()), band, "computed");
     }
 

@@ -25,7 +25,8 @@ final class SheetSection implements ReportSection {
         for (int c = 0; c < candidates.size(); c++) {
             String head = "candidates[" + c + "].";
             Element sheet = Tags.of("section", "sheet").id("sheet-" + (c + 1));
-            sheet.appendChild(Tags.of("h3", "").appendChild(Tags.said(candidates.get(c).name())));
+            sheet.appendChild(
+                    Tags.of("h3", "").appendChild(Tags.said(candidates.get(c).name())));
             Optional.ofNullable(input.said().get(head + "notes"))
                     .ifPresent(note -> sheet.appendChild(Tags.of("p", "").appendChild(Tags.said(note))));
             if (c < input.drawings().size()) {
@@ -54,19 +55,34 @@ final class SheetSection implements ReportSection {
         ChainFold folds = new ChainFold(input, amounts);
         Element body = Tags.of("tbody", "");
         row(body, "amount.grossArea", amounts.of(sheet.grossArea(), Kind.AREA));
-        row(body, "amount.area", folds.under(amounts.of(sheet.effectiveArea(), Kind.AREA), chain(input, candidate, "mediumArea")));
-        row(body, "amount.resistance", folds.under(
-                amounts.of(sheet.mediumResistance(), Kind.MEDIUM_RESISTANCE), chain(input, candidate, "mediumResistance")));
-        sheet.permeability().ifPresent(value -> row(body, "amount.permeability", amounts.unbanded(value, Kind.PERMEABILITY)));
-        sheet.basisWeight().ifPresent(value -> row(body, "amount.basisWeight", amounts.unbanded(value, Kind.BASIS_WEIGHT)));
+        row(
+                body,
+                "amount.area",
+                folds.under(amounts.of(sheet.effectiveArea(), Kind.AREA), chain(input, candidate, "mediumArea")));
+        row(
+                body,
+                "amount.resistance",
+                folds.under(
+                        amounts.of(sheet.mediumResistance(), Kind.MEDIUM_RESISTANCE),
+                        chain(input, candidate, "mediumResistance")));
+        sheet.permeability()
+                .ifPresent(value -> row(body, "amount.permeability", amounts.unbanded(value, Kind.PERMEABILITY)));
+        sheet.basisWeight()
+                .ifPresent(value -> row(body, "amount.basisWeight", amounts.unbanded(value, Kind.BASIS_WEIGHT)));
         sheet.solidity().ifPresent(value -> row(body, "amount.solidity", amounts.unbanded(value, Kind.FRACTION)));
-        row(body, "amount.channels", folds.under(
-                amounts.of(sheet.channelFactor(), Kind.RATIO), chain(input, candidate, "channelFactor")));
+        row(
+                body,
+                "amount.channels",
+                folds.under(amounts.of(sheet.channelFactor(), Kind.RATIO), chain(input, candidate, "channelFactor")));
         row(body, "amount.crowded", amounts.unbanded(sheet.crowdedShare(), Kind.FRACTION));
-        sheet.openingPressure().ifPresent(pressure -> row(body, "amount.opening", amounts.of(pressure, Kind.PRESSURE_DIFFERENCE)));
+        sheet.openingPressure()
+                .ifPresent(pressure -> row(body, "amount.opening", amounts.of(pressure, Kind.PRESSURE_DIFFERENCE)));
         Element drop = folds.under(
-                amounts.of(sheet.hotPressureDrop(), Kind.PRESSURE_DIFFERENCE), chain(input, candidate, "hotPressureDrop"));
-        Element at = Tags.of("div", "hint").appendChild(Tags.said(sheet.hotReference().state())).appendText(", ");
+                amounts.of(sheet.hotPressureDrop(), Kind.PRESSURE_DIFFERENCE),
+                chain(input, candidate, "hotPressureDrop"));
+        Element at = Tags.of("div", "hint")
+                .appendChild(Tags.said(sheet.hotReference().state()))
+                .appendText(", ");
         drop.appendChild(at.appendChild(amounts.set(sheet.hotReference().temperature(), Kind.TEMPERATURE)));
         row(body, "amount.hotDrop", drop);
         return Tags.of("table", "")
@@ -105,7 +121,9 @@ final class SheetSection implements ReportSection {
         return Tags.of("table", "readings")
                 .appendChild(Tags.text("caption", "", caption))
                 .appendChild(Tags.head(
-                        ReportTexts.get("column.field"), ReportTexts.get("column.understood"), ReportTexts.get("column.written")))
+                        ReportTexts.get("column.field"),
+                        ReportTexts.get("column.understood"),
+                        ReportTexts.get("column.written")))
                 .appendChild(body);
     }
 

@@ -24,9 +24,11 @@ final class StartSection implements ReportSection {
     private static Element section(ColdStart start, Amounts amounts) {
         Element section = Tags.of("section", "").id("start");
         section.appendChild(Tags.text("h2", "", ReportTexts.get("start.title")));
-        Element intro = Tags.of("p", "").appendChild(Tags.said(start.schedule())).appendText(": ");
+        Element intro =
+                Tags.of("p", "").appendChild(Tags.said(start.schedule())).appendText(": ");
         intro.appendText(ReportTexts.get("start.from") + " ").appendChild(amounts.set(start.from(), Kind.TEMPERATURE));
-        intro.appendText(", " + ReportTexts.get("start.ambient") + " ").appendChild(amounts.set(start.ambient(), Kind.TEMPERATURE));
+        intro.appendText(", " + ReportTexts.get("start.ambient") + " ")
+                .appendChild(amounts.set(start.ambient(), Kind.TEMPERATURE));
         section.appendChild(intro);
         Element body = Tags.of("tbody", "");
         for (ColdStartCandidate one : start.candidates()) {
@@ -41,7 +43,9 @@ final class StartSection implements ReportSection {
         section.appendChild(Tags.of("table", "")
                 .appendChild(Tags.text("caption", "", ReportTexts.get("start.caption")))
                 .appendChild(Tags.head(
-                        ReportTexts.get("column.candidate"), ReportTexts.get("start.open"), ReportTexts.get("start.unfiltered")))
+                        ReportTexts.get("column.candidate"),
+                        ReportTexts.get("start.open"),
+                        ReportTexts.get("start.unfiltered")))
                 .appendChild(body));
         int number = 0;
         for (Picture picture : pictures(start)) {

@@ -19,7 +19,9 @@ final class VerdictSection implements ReportSection {
         section.appendChild(Tags.text("h2", "", ReportTexts.get("verdict.title")));
         SentenceFold folds = new SentenceFold(input, amounts);
         List<Verdict> sentences = input.comparison().verdicts();
-        sentences.stream().findFirst().ifPresent(first -> section.appendChild(folds.of("div", first).addClass("lead")));
+        sentences.stream()
+                .findFirst()
+                .ifPresent(first -> section.appendChild(folds.of("div", first).addClass("lead")));
         section.appendChild(glance(input, amounts));
         section.appendChild(LimitsBox.of());
         Map<String, List<Verdict>> groups = groups(sentences.stream().skip(1).toList());
@@ -40,7 +42,8 @@ final class VerdictSection implements ReportSection {
         for (Verdict one : sentences) {
             boolean own = one.code().startsWith("open.") || one.code().startsWith("contrast.");
             if (own && one.candidates().size() == 1) {
-                groups.computeIfAbsent(one.candidates().get(0), name -> new ArrayList<>()).add(one);
+                groups.computeIfAbsent(one.candidates().get(0), name -> new ArrayList<>())
+                        .add(one);
             } else {
                 rest.add(one);
             }
@@ -59,22 +62,27 @@ final class VerdictSection implements ReportSection {
         if (comparison.candidates().isEmpty()) {
             return table;
         }
-        Element head = Tags.of("tr", "").appendChild(Tags.text("th", "", ReportTexts.get("column.candidate")).attr("scope", "col"));
-        comparison.candidates().get(0).states().forEach(state -> head.appendChild(
-                Tags.of("th", "").attr("scope", "col").appendChild(Tags.said(state.state()))));
+        Element head = Tags.of("tr", "")
+                .appendChild(
+                        Tags.text("th", "", ReportTexts.get("column.candidate")).attr("scope", "col"));
+        comparison
+                .candidates()
+                .get(0)
+                .states()
+                .forEach(state ->
+                        head.appendChild(Tags.of("th", "").attr("scope", "col").appendChild(Tags.said(state.state()))));
         table.appendChild(Tags.of("thead", "").appendChild(head));
         ChainFold folds = new ChainFold(input, amounts);
         Element body = Tags.of("tbody", "");
         for (CandidateResult candidate : comparison.candidates()) {
-            Element row = Tags.of("tr", "").appendChild(
-                    Tags.of("th", "").attr("scope", "row").appendChild(Tags.said(candidate.name())));
+            Element row = Tags.of("tr", "")
+                    .appendChild(Tags.of("th", "").attr("scope", "row").appendChild(Tags.said(candidate.name())));
             for (StateResult state : candidate.states()) {
                 Element answer = amounts.words(
-                        input.words().answer(state, comparison, input.units()),
-                        chance(state),
-                        "computed");
+                        input.words().answer(state, comparison, input.units()), chance(state), "computed");
                 row.appendChild(Tags.of("td", "answer-" + state.answer().name())
-                        .appendChild(folds.under(answer, input.chain(candidate.name(), state.state(), "openingTemperature"))));
+                        .appendChild(folds.under(
+                                answer, input.chain(candidate.name(), state.state(), "openingTemperature"))));
             }
             body.appendChild(row);
         }

@@ -87,7 +87,8 @@ class ReportInBrowserTest {
         int folds = Jsoup.parse(html).select("details").size();
         for (String size : List.of("1200,900", "520,900")) {
             Browser.Visit visit = browser().open(page, "--dump-dom", "--window-size=" + size);
-            String found = Jsoup.parse(visit.out()).selectFirst("#probe").wholeText().strip();
+            String found =
+                    Jsoup.parse(visit.out()).selectFirst("#probe").wholeText().strip();
             assertEquals("charts " + charts + ", folds " + folds, found, size);
         }
     }
@@ -114,6 +115,7 @@ class ReportInBrowserTest {
     }
 
     private static int count(String text, String words) {
-        return (int) Pattern.compile(Pattern.quote(words)).matcher(text).results().count();
+        return (int)
+                Pattern.compile(Pattern.quote(words)).matcher(text).results().count();
     }
 }

@@ -67,8 +67,8 @@ class ReportTest {
     }
 
     private static final Pattern DIGIT = Pattern.compile("[0-9]");
-    private static final Pattern BAND = Pattern.compile(
-            "±|\\bto\\b|no band|no spread|no closed band|exact|taken as given|chance|95 %|no answer");
+    private static final Pattern BAND =
+            Pattern.compile("±|\\bto\\b|no band|no spread|no closed band|exact|taken as given|chance|95 %|no answer");
 
     /** Texts with a number that is neither quoted nor in an amount with band and origin nor in a sentence with an origin. */
     private static List<String> bareNumbers(Document report) {
@@ -109,9 +109,12 @@ class ReportTest {
 
     @Test
     void nothingIsFetchedAndNothingRuns() {
-        assertTrue(document.select("script, link, img, iframe, object, embed, form, base").isEmpty());
-        assertTrue(document.select("[src], [onload], [onclick], [style*=url(http]").isEmpty());
-        String withoutNames = html.replace("http://www.w3.org/2000/svg", "").replace("http://www.w3.org/1999/xlink", "");
+        assertTrue(document.select("script, link, img, iframe, object, embed, form, base")
+                .isEmpty());
+        assertTrue(
+                document.select("[src], [onload], [onclick], [style*=url(http]").isEmpty());
+        String withoutNames =
+                html.replace("http://www.w3.org/2000/svg", "").replace("http://www.w3.org/1999/xlink", "");
         assertFalse(withoutNames.contains("http:") || withoutNames.contains("https:"), "an address");
         assertFalse(html.contains("@import"));
     }
@@ -134,7 +137,8 @@ class ReportTest {
     void everyOpeningTemperatureAndSheetNumberHasItsChainFoldedUnderIt() {
         int states = input.comparison().candidates().get(0).states().size();
         int candidates = input.comparison().candidates().size();
-        assertEquals(states * candidates, document.select(".glance details.chain").size());
+        assertEquals(
+                states * candidates, document.select(".glance details.chain").size());
         assertEquals(4 * candidates, document.select(".sheet details.chain").size());
         assertTrue(document.select("details[open]").isEmpty());
     }
@@ -142,7 +146,10 @@ class ReportTest {
     @Test
     void versionDigestAndSeedAreTold() {
         String identity = document.selectFirst(".identity").text();
-        assertTrue(identity.contains("0 test") && identity.contains(input.comparison().digest()), identity);
+        assertTrue(
+                identity.contains("0 test")
+                        && identity.contains(input.comparison().digest()),
+                identity);
         assertTrue(identity.contains("seed of the draws 1"), identity);
     }
 
@@ -153,7 +160,8 @@ class ReportTest {
 
     @Test
     void aFaultInTheHtmlWouldBeFound() throws IOException {
-        assertFalse(HtmlValidity.errors(html.replaceFirst("<h2>", "<h2 id=\"charts\" colour=\"red\">")).isEmpty());
+        assertFalse(HtmlValidity.errors(html.replaceFirst("<h2>", "<h2 id=\"charts\" colour=\"red\">"))
+                .isEmpty());
     }
 
     @Test
@@ -163,9 +171,11 @@ class ReportTest {
         String text = Files.readString(ReportCases.demo("half-the-area"))
                 .replaceFirst(
                         "(?m)^title:.*$",
-                        Matcher.quoteReplacement(
-                                "title: \"</title><script>alert(1)</script>" + "T".repeat(60) + "\""))
-                .replace("- name: Full", "- name: \"" + first + "\"\n    notes: \"</td><script>alert(2)</script>" + "N".repeat(500) + "\"")
+                        Matcher.quoteReplacement("title: \"</title><script>alert(1)</script>" + "T".repeat(60) + "\""))
+                .replace(
+                        "- name: Full",
+                        "- name: \"" + first + "\"\n    notes: \"</td><script>alert(2)</script>" + "N".repeat(500)
+                                + "\"")
                 .replace("- name: Half", "- name: \"" + second + "\"");
         CaseService service = CaseService.standard();
         Opening opening = service.openText("hostile.yaml", text);
