@@ -155,7 +155,8 @@ final class Amounts {
 
     private static String superscript(String digits) {
         StringBuilder raised = new StringBuilder();
-        for (char c : digits.toCharArray()) {
+        for (int i = 0; i < digits.length(); i++) {
+            char c = digits.charAt(i);
             raised.append(c == '-' ? '⁻' : "⁰¹²³⁴⁵⁶⁷⁸⁹".charAt(c - '0'));
         }
         return raised.toString();
