@@ -1,8 +1,5 @@
 package org.coldpleat.validation.published;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +16,8 @@ import org.coldpleat.model.filter.FilterAssembly;
 import org.coldpleat.model.flow.AdditiveLaw;
 import org.coldpleat.validation.TableRows;
 import org.coldpleat.validation.analytic.OneViscosity;
+import org.coldpleat.validation.checks.ExternalCheck;
+import org.coldpleat.validation.checks.Topic;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -26,6 +25,8 @@ import org.junit.jupiter.api.Test;
  * The parameters are fitted to the same log, so the checks judge the shape: two nodes can follow it, one lump cannot.
  */
 class AirCooledWarmUpTest {
+    private static final String SOURCE = "logged warm-up of an air-cooled engine (NGAFID flight F1)";
+
     private static final List<Map<String, String>> LOG =
             TableRows.read(AirCooledWarmUpTest.class, "air_cooled_engine_warm_up.csv");
     private static final double START = 288.04;
@@ -106,15 +107,18 @@ class AirCooledWarmUpTest {
             double x = Double.parseDouble(LOG.get(i).get("t_s")) / 311;
             double closed = 70 - (70 - (START - 273.15)) * (1 + x) * Math.exp(-x);
             // loading of the metal by the oil splits the lags by the root of their heat capacities, 1e-5
-            assertEquals(closed, curve[i], 1e-3);
+            ExternalCheck.of(Topic.CIRCUIT, "oil temperature of two equal lags", "derived here").expected(closed, "°C").computed(curve[i]).within(1e-3, "loading of the metal by the oil splits the lags by 1e-5");
             largest = Math.max(largest, Math.abs(curve[i] - measured(i)));
         }
         // 1.2 K: the fit leaves 0.56 K rms and 0.9 K at most, the log's sensor is not specified
-        assertTrue(largest < 1.2, "largest miss " + largest);
-        assertEquals(16.4, at(curve, 60), 1.2);
-        assertEquals(24.0, at(curve, 240), 1.2);
-        assertEquals(36.4, at(curve, 420), 1.2);
-        assertEquals(47.5, at(curve, 600), 1.2);
+        check("largest miss of two equal lags over the log")
+                .toleranceSetAfterwards()
+                .computed(largest, "K")
+                .below(1.2, "the fit leaves 0.56 K rms and 0.9 K at most, the sensor of the log is not specified");
+        check("oil temperature at 60 s, two equal lags fitted to the log").toleranceSetAfterwards().expected(16.4, "°C").computed(at(curve, 60)).within(1.2, "the fit leaves 0.9 K at most, the sensor of the log is not specified");
+        check("oil temperature at 240 s, two equal lags fitted to the log").toleranceSetAfterwards().expected(24.0, "°C").computed(at(curve, 240)).within(1.2, "the fit leaves 0.9 K at most, the sensor of the log is not specified");
+        check("oil temperature at 420 s, two equal lags fitted to the log").toleranceSetAfterwards().expected(36.4, "°C").computed(at(curve, 420)).within(1.2, "the fit leaves 0.9 K at most, the sensor of the log is not specified");
+        check("oil temperature at 600 s, two equal lags fitted to the log").toleranceSetAfterwards().expected(47.5, "°C").computed(at(curve, 600)).within(1.2, "the fit leaves 0.9 K at most, the sensor of the log is not specified");
     }
 
     @Test
@@ -127,7 +131,7 @@ class AirCooledWarmUpTest {
         double heat = loss * (273.15 + 72.8793 - air);
         double[] curve = warmUp(ThermalModel.twoMass(MASS, metal, exchange, 0, loss, air), heat, 0);
         for (int i = 0; i < curve.length; i++) {
-            assertEquals(measured(i), curve[i], 1.2);
+            check("oil temperature, engine of plausible mass fitted to the log").at(LOG.get(i).get("t_s") + " s").toleranceSetAfterwards().expected(measured(i), "°C").computed(curve[i]).within(1.2, "the fit leaves 0.9 K at most, the sensor of the log is not specified");
         }
     }
 
@@ -137,8 +141,14 @@ class AirCooledWarmUpTest {
         double air = 287.15;
         ThermalModel thermal = ThermalModel.twoMass(MASS, 1, 0, OIL / 670, 0, air);
         double[] curve = warmUp(thermal, 0, OIL / 670 * (343.15 - air));
-        assertEquals(47.5, at(curve, 600), 0.5);
-        assertEquals(27.9, at(curve, 180), 0.1);
-        assertTrue(at(curve, 180) - 21.0 > 6, "logged 21.0 C after 180 s");
+        check("oil temperature at 600 s, one lump with its lag fitted there").toleranceSetAfterwards().expected(47.5, "°C").computed(at(curve, 600)).within(0.5, "fitted to this point");
+        ExternalCheck.of(Topic.CIRCUIT, "oil temperature at 180 s of that one lump", "derived here").expected(27.9, "°C").computed(at(curve, 180)).within(0.1, "last digit");
+        check("oil of one lump less the log at 180 s, 21.0 °C")
+                .computed(at(curve, 180) - 21.0, "K")
+                .above(6, "why the metal has a node of its own");
+    }
+
+    private static ExternalCheck check(String quantity) {
+        return ExternalCheck.of(Topic.CIRCUIT, quantity, SOURCE);
     }
 }

@@ -8,6 +8,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.coldpleat.model.loading.BlockingLaw;
+import org.coldpleat.validation.checks.ExternalCheck;
+import org.coldpleat.validation.checks.Topic;
 import org.hipparchus.stat.descriptive.rank.Percentile;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -19,6 +21,8 @@ import org.junit.jupiter.api.TestInstance;
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class DustLoadingMeasuredTest {
+    private static final String SOURCE = "Hagmeyer, Mauthe, Zeiler 2021";
+
     private static final double[] EXPONENTS = {0, 0.5, 1, 1.5, 2};
 
     private List<DustLoadingRun> runs;
@@ -55,9 +59,9 @@ class DustLoadingMeasuredTest {
             assertTrue(EXPONENTS[i] == 1 || median[i] > median[2], "medians " + Arrays.toString(median));
         }
         // 0.035, 0.123 and 0.121 were found over twice as many runs of the same rig; 0.01 is the change by halving
-        assertEquals(0.035, median[2], 0.01);
-        assertEquals(0.12, median[0], 0.01);
-        assertEquals(0.12, median[4], 0.01);
+        check("median misfit of exponent 1 over all runs").toleranceSetAfterwards().expected(0.035, "1").computed(median[2]).within(0.01, "found over twice as many runs of the rig; 0.01 is the change by halving");
+        check("median misfit of exponent 0 over all runs").toleranceSetAfterwards().expected(0.12, "1").computed(median[0]).within(0.01, "found over twice as many runs of the rig; 0.01 is the change by halving");
+        check("median misfit of exponent 2 over all runs").toleranceSetAfterwards().expected(0.12, "1").computed(median[4]).within(0.01, "found over twice as many runs of the rig; 0.01 is the change by halving");
     }
 
     @Test
@@ -68,15 +72,19 @@ class DustLoadingMeasuredTest {
                 Arrays.stream(medium).map(k -> (k - mean) * (k - mean)).sum() / (medium.length - 1);
         double variation = Math.sqrt(variance) / mean;
         // a coefficient of variation from 13 values is itself sure to 1/sqrt(2 x 12) = 20 %, here doubled
-        assertEquals(BlockingLaw.COEFFICIENT_SCATTER, variation, 0.4 * BlockingLaw.COEFFICIENT_SCATTER);
+        check("scatter of the blocking coefficient, medium dust").expected(BlockingLaw.COEFFICIENT_SCATTER, "1").computed(variation).withinRelative(0.4, "a coefficient of variation from 13 values is itself sure to 20 %, doubled");
         // 1.63 per mm of bulk dust over twice as many runs; standard error of 13 values of 20 % scatter, doubled
-        assertEquals(1.63, median(medium), 0.11 * 1.63);
+        check("median blocking coefficient of medium dust").expected(1.63, "1/mm").computed(median(medium)).withinRelative(0.11, "standard error of 13 values of 20 % scatter, doubled");
     }
 
     @Test
     void finerDustBlocksFaster() {
-        assertTrue(median(select("A2")) > median(select("A3")));
-        assertTrue(median(select("A3")) > median(select("A4")));
+        check("blocking coefficient of fine over medium dust")
+                .computed(median(select("A2")) / median(select("A3")), "1")
+                .above(1, "sign only: finer dust blocks faster");
+        check("blocking coefficient of medium over coarse dust")
+                .computed(median(select("A3")) / median(select("A4")), "1")
+                .above(1, "sign only: finer dust blocks faster");
     }
 
     /**
@@ -93,7 +101,7 @@ class DustLoadingMeasuredTest {
         }
         double predicted = quantile(end, 90) / quantile(end, 10);
         // sampling error of a quantile ratio from 20 000 draws: below 2 %
-        assertEquals(3.64, predicted, 0.1);
+        ExternalCheck.of(Topic.LOADING, "10 to 90 % ratio of end resistances at 18 % scatter, drawn", "derived here").expected(3.64, "1").computed(predicted).within(0.1, "sampling error of a quantile ratio from 20 000 draws is below 2 %");
         double[] measured = runs.stream()
                 .filter(run -> run.dust().equals("A3") && run.flow() > 50 && run.flow() < 65)
                 .mapToDouble(DustLoadingRun::endPressureDrop)
@@ -101,7 +109,9 @@ class DustLoadingMeasuredTest {
         assertEquals(8, measured.length);
         double ratio = quantile(measured, 90) / quantile(measured, 10);
         // factor 1.6: eight runs only, their feed rates differ by four
-        assertTrue(ratio > predicted / 1.6 && ratio < predicted * 1.6, "measured " + ratio + ", law " + predicted);
+        check("measured 10 to 90 % ratio of end pressures, around the law's")
+                .computed(ratio, "1")
+                .between(predicted / 1.6, predicted * 1.6, "factor 1.6: eight runs only, their feed rates differ by four");
     }
 
     private double[] select(String dust) {
@@ -120,5 +130,9 @@ class DustLoadingMeasuredTest {
 
     private static double quantile(double[] values, double percent) {
         return new Percentile(percent).evaluate(values);
+    }
+
+    private static ExternalCheck check(String quantity) {
+        return ExternalCheck.of(Topic.LOADING, quantity, SOURCE);
     }
 }

@@ -12,12 +12,16 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.coldpleat.model.bench.RobustFit;
+import org.coldpleat.validation.checks.ExternalCheck;
+import org.coldpleat.validation.checks.Topic;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Certified nonlinear fits of the NIST Statistical Reference Datasets; source in the head of each resource. */
 class NonlinearRegressionTest {
+    private static final String SOURCE = "NIST Statistical Reference Datasets, certified values";
+
     private record Dataset(double[][] starts, double[] certified, double[] deviations, double[][] x, double[] y) {}
 
     private static Dataset read(String name) {
@@ -94,8 +98,8 @@ class NonlinearRegressionTest {
         assertTrue(fit.converged());
         assertEquals(data.y.length - data.certified.length, fit.degreesOfFreedom());
         for (int i = 0; i < data.certified.length; i++) {
-            assertEquals(data.certified[i], fit.parameters()[i], 1e-7 * Math.abs(data.certified[i]), "b" + (i + 1));
-            assertEquals(data.deviations[i], fit.scatterUncertainty(i), 1e-5 * data.deviations[i], "sd" + (i + 1));
+            check("parameters of " + name).at("start " + (start + 1) + ", b" + (i + 1)).expected(data.certified[i], "1").computed(fit.parameters()[i]).withinRelative(1e-7, "certified to 11 digits, of which slopes by differences leave these");
+            check("standard deviations of parameters of " + name).at("start " + (start + 1) + ", b" + (i + 1)).expected(data.deviations[i], "1").computed(fit.scatterUncertainty(i)).withinRelative(1e-5, "certified to 11 digits, of which slopes by differences leave these");
         }
     }
 
@@ -113,5 +117,9 @@ class NonlinearRegressionTest {
                 !fit.converged() || !Double.isFinite(fit.scatterUncertainty(4)) || fit.scatterUncertainty(4) > 1;
         assertTrue(certified || honest, "squares " + squares);
         assertFalse(certified && honest);
+    }
+
+    private static ExternalCheck check(String quantity) {
+        return ExternalCheck.of(Topic.CONFIDENCE, quantity, SOURCE);
     }
 }
