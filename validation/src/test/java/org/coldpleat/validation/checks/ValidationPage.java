@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.coldpleat.validation.checks.CheckRow.Status;
 
@@ -42,6 +44,9 @@ final class ValidationPage {
             .thenComparing(CheckRow::at)
             .thenComparing(CheckRow::expected)
             .thenComparing(CheckRow::computed);
+
+    /** Part of the tolerance by which a deviation may move between machines. */
+    private static final double SLACK = 0.02;
 
     private ValidationPage() {}
 
@@ -102,7 +107,8 @@ final class ValidationPage {
 
     /**
      * Whether two pages say the same: words alike, and numbers of the computed and deviation columns alike but for two
-     * units of their last digit, which rounding on another machine may move.
+     * units of their last digit, and deviations but for a fiftieth of the tolerance, which rounding on another machine
+     * may move.
      */
     static boolean sameLine(String one, String other) {
         String[] cells = one.split(" \\| ", -1);
@@ -112,14 +118,15 @@ final class ValidationPage {
         }
         for (int i = 0; i < cells.length; i++) {
             boolean loose = cells.length == 10 && (i == 3 || i == 4);
-            if (!cells[i].equals(others[i]) && !(loose && sameNumber(cells[i], others[i]))) {
+            double slack = i == 4 ? SLACK * tolerance(cells[5]) : 0;
+            if (!cells[i].equals(others[i]) && !(loose && sameNumber(cells[i], others[i], slack))) {
                 return false;
             }
         }
         return true;
     }
 
-    private static boolean sameNumber(String cell, String other) {
+    private static boolean sameNumber(String cell, String other, double slack) {
         String[] words = cell.split(" ", -1);
         String[] others = other.split(" ", -1);
         if (words.length != others.length
@@ -129,10 +136,16 @@ final class ValidationPage {
         try {
             double value = Double.parseDouble(words[0]);
             double unit = Math.max(lastDigit(words[0]), lastDigit(others[0]));
-            return Math.abs(value - Double.parseDouble(others[0])) <= 2.5 * unit;
+            return Math.abs(value - Double.parseDouble(others[0])) <= Math.max(2.5 * unit, slack);
         } catch (NumberFormatException notANumber) {
             return false;
         }
+    }
+
+    /** Number behind a plus-minus sign, or 0. */
+    private static double tolerance(String cell) {
+        Matcher number = Pattern.compile("± ([\\d.]+(e-?\\d+)?)").matcher(cell);
+        return number.find() ? Double.parseDouble(number.group(1)) : 0;
     }
 
     private static double lastDigit(String number) {

@@ -25,10 +25,14 @@ import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.quantity.Spread;
 import org.coldpleat.shared.source.Provenance;
+import org.coldpleat.validation.checks.ExternalCheck;
+import org.coldpleat.validation.checks.Topic;
 import org.junit.jupiter.api.Test;
 
 /** The same statistics by Apache Commons Math 3.6.1, a library apart from the one the model uses. */
 class GeneralLibrariesStatisticsTest {
+    private static final String SOURCE = "Apache Commons Math 3.6.1";
+
     private static double curve(double x, double[] p) {
         return p[0] * x + p[1] * x * x + p[2] * Math.exp(-x);
     }
@@ -63,10 +67,12 @@ class GeneralLibrariesStatisticsTest {
                                         .map(u -> new double[] {u[0], u[0] * u[0], Math.exp(-u[0])})
                                         .toArray(double[][]::new))
                         .build());
-        assertArrayEquals(theirs.getPoint().toArray(), ours.parameters(), 1e-8);
+        for (int i = 0; i < 3; i++) {
+            check("parameters of a nonlinear fit").at("p" + i).expected(theirs.getPoint().getEntry(i), "1").computed(ours.parameters()[i]).within(1e-8, "both stop near rounding");
+        }
         for (int i = 0; i < 3; i++) {
             for (int j = 0; j < 3; j++) {
-                assertEquals(theirs.getCovariances(1e-14).getEntry(i, j), ours.unscaled()[i][j], 1e-8);
+                check("covariance of a nonlinear fit").at(i + "," + j).expected(theirs.getCovariances(1e-14).getEntry(i, j), "1").computed(ours.unscaled()[i][j]).within(1e-8, "both stop near rounding");
             }
         }
     }
@@ -91,17 +97,17 @@ class GeneralLibrariesStatisticsTest {
             hat[i] = theirs.calculateHat().getEntry(i, i);
         }
         assertArrayEquals(hat, ours.leverages(), 1e-9);
-        assertEquals(theirs.estimateRegressionStandardError(), ours.scatter(), 1e-9);
+        check("residual deviation of a linear fit").expected(theirs.estimateRegressionStandardError(), "1").computed(ours.scatter()).within(1e-9, "arithmetic");
         double[] errors = theirs.estimateRegressionParametersStandardErrors();
-        assertEquals(errors[0], ours.scatterUncertainty(0), 1e-9);
-        assertEquals(errors[1], ours.scatterUncertainty(1), 1e-9);
+        check("deviation of the first parameter of a linear fit").expected(errors[0], "1").computed(ours.scatterUncertainty(0)).within(1e-9, "arithmetic");
+        check("deviation of the second parameter of a linear fit").expected(errors[1], "1").computed(ours.scatterUncertainty(1)).within(1e-9, "arithmetic");
     }
 
     @Test
     void intervalFactorsOfRepeats() {
         for (int n : List.of(2, 3, 5, 10, 30)) {
             double factor = new TDistribution(n - 1).inverseCumulativeProbability(0.975) / Math.sqrt(n);
-            assertEquals(factor, Repeats.halfWidthFactor(n), 1e-7 * factor);
+            check("factor of the interval of repeats").at(n + " repeats").expected(factor, "1").computed(Repeats.halfWidthFactor(n)).withinRelative(1e-7, "quantile of the other library");
         }
     }
 
@@ -111,7 +117,7 @@ class GeneralLibrariesStatisticsTest {
                 "z", Measured.exact(Kind.RATIO, 0, Provenance.MEASURED).withSpread(1, Spread.NORMAL));
         NormalDistribution normal = new NormalDistribution(0, 1);
         for (double p : new double[] {1e-12, 1e-6, 0.001, 0.025, 0.3, 0.5, 0.7, 0.975, 0.999, 1 - 1e-9}) {
-            assertEquals(normal.inverseCumulativeProbability(p), unknown.quantile(p), 1e-8, "p " + p);
+            check("normal quantile").at("p " + p).expected(normal.inverseCumulativeProbability(p), "1").computed(unknown.quantile(p)).within(1e-8, "rounding in the far tails");
         }
     }
 
@@ -127,9 +133,9 @@ class GeneralLibrariesStatisticsTest {
         Outcomes ours = Outcomes.of(values);
         Percentile theirs = new Percentile().withEstimationType(Percentile.EstimationType.R_5);
         for (double p : new double[] {0.001, 0.025, 0.25, 0.5, 0.9, 0.975}) {
-            assertEquals(theirs.evaluate(values, 100 * p), ours.quantile(p), 1e-12, "p " + p);
+            check("quantile of draws, definition 5 of Hyndman, Fan 1996").at("p " + p).expected(theirs.evaluate(values, 100 * p), "1").computed(ours.quantile(p)).within(1e-12, "arithmetic");
         }
-        assertEquals(new StandardDeviation().evaluate(values), ours.standardDeviation(), 1e-12);
+        check("deviation of draws").expected(new StandardDeviation().evaluate(values), "1").computed(ours.standardDeviation()).within(1e-12, "arithmetic");
     }
 
     /**
@@ -165,5 +171,9 @@ class GeneralLibrariesStatisticsTest {
     private static int sharedDigits(double u, double v) {
         long different = (long) (u * 0x1p32) ^ (long) (v * 0x1p32);
         return Math.min(32, Long.numberOfLeadingZeros(different) - 32);
+    }
+
+    private static ExternalCheck check(String quantity) {
+        return ExternalCheck.of(Topic.CONFIDENCE, quantity, SOURCE);
     }
 }

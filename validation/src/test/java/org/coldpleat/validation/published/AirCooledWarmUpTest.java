@@ -131,7 +131,7 @@ class AirCooledWarmUpTest {
         double heat = loss * (273.15 + 72.8793 - air);
         double[] curve = warmUp(ThermalModel.twoMass(MASS, metal, exchange, 0, loss, air), heat, 0);
         for (int i = 0; i < curve.length; i++) {
-            check("oil temperature, engine of plausible mass fitted to the log").at(LOG.get(i).get("t_s") + " s").toleranceSetAfterwards().expected(measured(i), "°C").computed(curve[i]).within(1.2, "the fit leaves 0.9 K at most, the sensor of the log is not specified");
+            check("oil temperature, engine of plausible mass fitted to the log").at(LOG.get(i).get("t_s") + " s").toleranceSetAfterwards().expected(measured(i), "°C").computed(curve[i]).within(1.2, "fitted to the first 900 s, the fit leaves 1.1 K; the sensor of the log is not specified");
         }
     }
 

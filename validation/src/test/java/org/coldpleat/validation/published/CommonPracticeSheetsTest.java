@@ -11,6 +11,8 @@ import org.coldpleat.model.run.Resolution;
 import org.coldpleat.model.run.Simulation;
 import org.coldpleat.model.run.StateResult;
 import org.coldpleat.shared.casefile.CaseReader;
+import org.coldpleat.validation.checks.ExternalCheck;
+import org.coldpleat.validation.checks.Topic;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -20,6 +22,8 @@ import org.junit.jupiter.params.provider.CsvSource;
  * program. All readings: common practice, no source.
  */
 class CommonPracticeSheetsTest {
+    private static final String SOURCE = "derived here";
+
     private static final double SQUARE_INCH = 0.0254 * 0.0254;
 
     private static Comparison compare(String candidate) {
@@ -69,16 +73,25 @@ class CommonPracticeSheetsTest {
             int pleats, String length, String width, String thickness, String opening, double inches, double wide) {
         Comparison comparison = compare(sheet(pleats, length, width, thickness, opening));
         CandidateSheet sheet = comparison.candidates().get(0).sheet();
-        assertEquals(inches * wide * SQUARE_INCH, sheet.grossArea().value(), 1e-9);
+        check("gross area from strip length and width").at(length + " x " + width).expected(inches * wide * SQUARE_INCH, "m2").computed(sheet.grossArea().value()).within(1e-9, "arithmetic");
         // medium areas of small spin-on filters, 400 to 1000 cm2: common practice, no source
-        assertTrue(sheet.grossArea().value() > 0.039 && sheet.grossArea().value() < 0.1);
+        usual("gross medium area of small spin-on filters")
+                .at(length + " x " + width)
+                .computed(sheet.grossArea().value(), "m2")
+                .between(0.039, 0.1, "usual range of the trade, 400 to 1000 cm2; the smallest reading is just below");
         double depth = inches * 0.0254 / (2 * pleats);
         // pleats 8 to 20 mm deep: common practice, no source
-        assertTrue(depth > 0.008 && depth < 0.020);
+        usual("pleat depth from strip length and count")
+                .at(pleats + " pleats, " + length)
+                .computed(depth, "m")
+                .between(0.008, 0.020, "usual range of the trade");
         assertEquals(0, sheet.crowdedShare());
         assertTrue(sheet.channelFactor().value() >= 1);
         // clean hot drop of a spin-on below 35 kPa at rated flow: common practice, no source
-        assertTrue(sheet.hotPressureDrop().value() < 35e3);
+        usual("clean hot pressure drop at rated flow")
+                .at(length + " x " + width)
+                .computed(sheet.hotPressureDrop().value(), "Pa")
+                .below(35e3, "usual limit of the trade");
         StateResult state = comparison.candidates().get(0).states().get(0);
         assertEquals(0, state.shares().get(0).share().value());
     }
@@ -98,7 +111,10 @@ class CommonPracticeSheetsTest {
                 """.formatted(length, width, mass);
         double basisWeight =
                 compare(candidate).candidates().get(0).sheet().basisWeight().orElseThrow();
-        assertTrue(basisWeight > 0.100 && basisWeight < 0.200, "basis weight " + basisWeight);
+        usual("basis weight from strip mass and size")
+                .at(mass + ", " + length + " x " + width)
+                .computed(basisWeight, "kg/m2")
+                .between(0.100, 0.200, "usual range of the trade");
     }
 
     @Test
@@ -108,17 +124,25 @@ class CommonPracticeSheetsTest {
         for (CaptureFamily family : CaptureFamily.values()) {
             double at23 = family.through(nominal, absolute).efficiency(23e-6);
             double at45 = family.through(nominal, absolute).efficiency(45e-6);
-            assertEquals(0.50, at23, 1e-9);
-            assertEquals(1 - 1 / 75.0, at45, 1e-9);
+            check("efficiency at the nominal size").at(family.toString()).expected(0.50, "1").computed(at23).within(1e-9, "arithmetic");
+            check("efficiency at the absolute size").at(family.toString()).expected(1 - 1 / 75.0, "1").computed(at45).within(1e-9, "arithmetic");
             assertTrue(family.through(nominal, absolute).efficiency(30e-6) > 0.7);
         }
+    }
+
+        private static ExternalCheck usual(String quantity) {
+        return ExternalCheck.of(Topic.WHOLE, quantity, "common practice, no source");
     }
 
     @Test
     void singleRatingFixesItsOwnPointOnly() {
         RatingPair single = new RatingPair(20e-6, 0.965);
         for (double spread : new double[] {1.3, 1.5, 1.8}) {
-            assertEquals(0.965, CaptureFamily.LOG_NORMAL.through(single, spread).efficiency(20e-6), 1e-9);
+            check("efficiency at a single rating").at("spread " + spread).expected(0.965, "1").computed(CaptureFamily.LOG_NORMAL.through(single, spread).efficiency(20e-6)).within(1e-9, "arithmetic");
         }
+    }
+
+    private static ExternalCheck check(String quantity) {
+        return ExternalCheck.of(Topic.WHOLE, quantity, SOURCE);
     }
 }

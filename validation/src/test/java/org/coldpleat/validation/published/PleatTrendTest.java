@@ -1,13 +1,13 @@
 package org.coldpleat.validation.published;
 
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import java.util.Arrays;
 import org.coldpleat.model.pleat.ChannelFactor;
 import org.coldpleat.model.pleat.PleatClosure;
 import org.coldpleat.model.pleat.PleatEnds;
 import org.coldpleat.model.pleat.PleatGeometry;
 import org.coldpleat.model.pleat.PleatPack;
+import org.coldpleat.validation.checks.ExternalCheck;
+import org.coldpleat.validation.checks.Topic;
 import org.junit.jupiter.api.Test;
 
 /** Trends of published pleat studies. Only directions: their numbers were not at hand. */
@@ -42,9 +42,20 @@ class PleatTrendTest {
         for (double permeability : new double[] {4e-11, 2e-11, 1e-11, 5e-12}) {
             double resistance = THICKNESS / permeability;
             int best = bestCount(resistance);
-            assertTrue(best > previous, "best count " + best + " after " + previous);
-            assertTrue(panel(best / 2, resistance) > 1.1 * panel(best, resistance));
-            assertTrue(panel(160, resistance) > 1.1 * panel(best, resistance));
+            String source = "Chen, Pui, Liu 1995, Aerosol Sci. Technol. 23, 579 (abstract)";
+            String direction = "direction only: the numbers of the study were not at hand";
+            ExternalCheck.of(Topic.PLEATS, "best pleat count of a panel as permeability falls", source)
+                    .at("permeability " + permeability + " m2")
+                    .computed(best, "pleats")
+                    .above(previous, direction + "; the limit is the best count of the more open sheet");
+            ExternalCheck.of(Topic.PLEATS, "resistance of half the best pleat count over the least", source)
+                    .at("permeability " + permeability + " m2")
+                    .computed(panel(best / 2, resistance) / panel(best, resistance), "1")
+                    .above(1.1, direction);
+            ExternalCheck.of(Topic.PLEATS, "resistance of 160 pleats over the least", source)
+                    .at("permeability " + permeability + " m2")
+                    .computed(panel(160, resistance) / panel(best, resistance), "1")
+                    .above(1.1, direction);
             previous = best;
         }
     }
@@ -63,7 +74,19 @@ class PleatTrendTest {
                 .solve(uniform)
                 .channelFactor();
         double parallel = ChannelFactor.equalGaps(ChannelFactor.channelParameter(length, mouth / 2, uniform[0]));
-        assertTrue(sharp > parallel, sharp + " above " + parallel);
-        assertTrue(Math.abs(sharp - 1.0760) < 5e-5 && Math.abs(parallel - 1.0533) < 5e-5, sharp + " " + parallel);
+        ExternalCheck.of(
+                        Topic.PLEATS,
+                        "sharp pleats over parallel ones of the same mean gap",
+                        "Scientific Reports 12:20331, 2022 (abstract)")
+                .computed(sharp / parallel, "1")
+                .above(1, "direction only: the numbers of the study were not at hand");
+        ExternalCheck.of(Topic.PLEATS, "channel factor of sharp pleats at gamma 0.01", "derived here")
+                .expected(1.0760, "1")
+                .computed(sharp)
+                .within(5e-5, "half the last digit");
+        ExternalCheck.of(Topic.PLEATS, "channel factor of parallel gaps at gamma 0.01", "derived here")
+                .expected(1.0533, "1")
+                .computed(parallel)
+                .within(5e-5, "half the last digit");
     }
 }
