@@ -21,14 +21,26 @@ class GeneralLibrariesOilTest {
             useHeadersInDisplayName = true)
     void piecewiseFitStaysCloseToTheFullTable(double kv40, double kv100, double index) {
         // 0.11 % of L and H, the misfit of the published fit, moves the index by up to 0.5
-        ExternalCheck.of(Topic.OIL, "viscosity index by the fit of L and H against the full table", "library chemicals 1.5.2, viscosity_index").at(kv40 + " and " + kv100 + " mm2/s").expected(index, "1").computed(ViscosityIndex.of(kv40 * 1e-6, kv100 * 1e-6).orElseThrow()).within(0.5, "0.11 % of L and H, the misfit of the published fit, moves the index by up to this");
+        ExternalCheck.of(
+                        Topic.OIL,
+                        "viscosity index by the fit of L and H against the full table",
+                        "library chemicals 1.5.2, viscosity_index")
+                .at(kv40 + " and " + kv100 + " mm2/s")
+                .expected(index, "1")
+                .computed(ViscosityIndex.of(kv40 * 1e-6, kv100 * 1e-6).orElseThrow())
+                .within(0.5, "0.11 % of L and H, the misfit of the published fit, moves the index by up to this");
     }
 
     @ParameterizedTest
     @CsvFileSource(resources = HEAT_TRANSFER_OIL, useHeadersInDisplayName = true)
     void densityOfAMineralOilAgrees(double celsius, double density) {
         // the library fits a maker's table by a straight line; 0.2 % between a line and the law over 0 to 150 C
-        check("density from its value at 15 °C, library").at(celsius + " °C").toleranceSetAfterwards().expected(density, "kg/m3").computed(MpmsDensity.through(864.60, 15 + K).density(celsius + K)).withinRelative(2e-3, "0.2 % between a line and the law over 0 to 150 °C");
+        check("density from its value at 15 °C, library")
+                .at(celsius + " °C")
+                .toleranceSetAfterwards()
+                .expected(density, "kg/m3")
+                .computed(MpmsDensity.through(864.60, 15 + K).density(celsius + K))
+                .withinRelative(2e-3, "0.2 % between a line and the law over 0 to 150 °C");
     }
 
     @ParameterizedTest
@@ -38,7 +50,8 @@ class GeneralLibrariesOilTest {
         double ratio = line.kinematicViscosity(celsius + K) / (viscosity * 1e-6);
         // the library's fit is good to about 1 %, and the two forms differ by 1.3 % at 20 C; below that it is sparse,
         // and the line has its own 6 to 15 %
-        String quantity = celsius >= 20 ? "viscosity from 20 °C of a line through 40 and 100 °C" : "the same below 20 °C";
+        String quantity =
+                celsius >= 20 ? "viscosity from 20 °C of a line through 40 and 100 °C" : "the same below 20 °C";
         check(quantity)
                 .at(celsius + " °C")
                 .expected(viscosity, "mm2/s")

@@ -68,11 +68,19 @@ class GeneralLibrariesStatisticsTest {
                                         .toArray(double[][]::new))
                         .build());
         for (int i = 0; i < 3; i++) {
-            check("parameters of a nonlinear fit").at("p" + i).expected(theirs.getPoint().getEntry(i), "1").computed(ours.parameters()[i]).within(1e-8, "both stop near rounding");
+            check("parameters of a nonlinear fit")
+                    .at("p" + i)
+                    .expected(theirs.getPoint().getEntry(i), "1")
+                    .computed(ours.parameters()[i])
+                    .within(1e-8, "both stop near rounding");
         }
         for (int i = 0; i < 3; i++) {
             for (int j = 0; j < 3; j++) {
-                check("covariance of a nonlinear fit").at(i + "," + j).expected(theirs.getCovariances(1e-14).getEntry(i, j), "1").computed(ours.unscaled()[i][j]).within(1e-8, "both stop near rounding");
+                check("covariance of a nonlinear fit")
+                        .at(i + "," + j)
+                        .expected(theirs.getCovariances(1e-14).getEntry(i, j), "1")
+                        .computed(ours.unscaled()[i][j])
+                        .within(1e-8, "both stop near rounding");
             }
         }
     }
@@ -97,17 +105,30 @@ class GeneralLibrariesStatisticsTest {
             hat[i] = theirs.calculateHat().getEntry(i, i);
         }
         assertArrayEquals(hat, ours.leverages(), 1e-9);
-        check("residual deviation of a linear fit").expected(theirs.estimateRegressionStandardError(), "1").computed(ours.scatter()).within(1e-9, "arithmetic");
+        check("residual deviation of a linear fit")
+                .expected(theirs.estimateRegressionStandardError(), "1")
+                .computed(ours.scatter())
+                .within(1e-9, "arithmetic");
         double[] errors = theirs.estimateRegressionParametersStandardErrors();
-        check("deviation of the first parameter of a linear fit").expected(errors[0], "1").computed(ours.scatterUncertainty(0)).within(1e-9, "arithmetic");
-        check("deviation of the second parameter of a linear fit").expected(errors[1], "1").computed(ours.scatterUncertainty(1)).within(1e-9, "arithmetic");
+        check("deviation of the first parameter of a linear fit")
+                .expected(errors[0], "1")
+                .computed(ours.scatterUncertainty(0))
+                .within(1e-9, "arithmetic");
+        check("deviation of the second parameter of a linear fit")
+                .expected(errors[1], "1")
+                .computed(ours.scatterUncertainty(1))
+                .within(1e-9, "arithmetic");
     }
 
     @Test
     void intervalFactorsOfRepeats() {
         for (int n : List.of(2, 3, 5, 10, 30)) {
             double factor = new TDistribution(n - 1).inverseCumulativeProbability(0.975) / Math.sqrt(n);
-            check("factor of the interval of repeats").at(n + " repeats").expected(factor, "1").computed(Repeats.halfWidthFactor(n)).withinRelative(1e-7, "quantile of the other library");
+            check("factor of the interval of repeats")
+                    .at(n + " repeats")
+                    .expected(factor, "1")
+                    .computed(Repeats.halfWidthFactor(n))
+                    .withinRelative(1e-7, "quantile of the other library");
         }
     }
 
@@ -117,7 +138,11 @@ class GeneralLibrariesStatisticsTest {
                 "z", Measured.exact(Kind.RATIO, 0, Provenance.MEASURED).withSpread(1, Spread.NORMAL));
         NormalDistribution normal = new NormalDistribution(0, 1);
         for (double p : new double[] {1e-12, 1e-6, 0.001, 0.025, 0.3, 0.5, 0.7, 0.975, 0.999, 1 - 1e-9}) {
-            check("normal quantile").at("p " + p).expected(normal.inverseCumulativeProbability(p), "1").computed(unknown.quantile(p)).within(1e-8, "rounding in the far tails");
+            check("normal quantile")
+                    .at("p " + p)
+                    .expected(normal.inverseCumulativeProbability(p), "1")
+                    .computed(unknown.quantile(p))
+                    .within(1e-8, "rounding in the far tails");
         }
     }
 
@@ -133,9 +158,16 @@ class GeneralLibrariesStatisticsTest {
         Outcomes ours = Outcomes.of(values);
         Percentile theirs = new Percentile().withEstimationType(Percentile.EstimationType.R_5);
         for (double p : new double[] {0.001, 0.025, 0.25, 0.5, 0.9, 0.975}) {
-            check("quantile of draws, definition 5 of Hyndman, Fan 1996").at("p " + p).expected(theirs.evaluate(values, 100 * p), "1").computed(ours.quantile(p)).within(1e-12, "arithmetic");
+            check("quantile of draws, definition 5 of Hyndman, Fan 1996")
+                    .at("p " + p)
+                    .expected(theirs.evaluate(values, 100 * p), "1")
+                    .computed(ours.quantile(p))
+                    .within(1e-12, "arithmetic");
         }
-        check("deviation of draws").expected(new StandardDeviation().evaluate(values), "1").computed(ours.standardDeviation()).within(1e-12, "arithmetic");
+        check("deviation of draws")
+                .expected(new StandardDeviation().evaluate(values), "1")
+                .computed(ours.standardDeviation())
+                .within(1e-12, "arithmetic");
     }
 
     /**

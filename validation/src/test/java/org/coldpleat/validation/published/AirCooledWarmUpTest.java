@@ -107,7 +107,10 @@ class AirCooledWarmUpTest {
             double x = Double.parseDouble(LOG.get(i).get("t_s")) / 311;
             double closed = 70 - (70 - (START - 273.15)) * (1 + x) * Math.exp(-x);
             // loading of the metal by the oil splits the lags by the root of their heat capacities, 1e-5
-            ExternalCheck.of(Topic.CIRCUIT, "oil temperature of two equal lags", "derived here").expected(closed, "°C").computed(curve[i]).within(1e-3, "loading of the metal by the oil splits the lags by 1e-5");
+            ExternalCheck.of(Topic.CIRCUIT, "oil temperature of two equal lags", "derived here")
+                    .expected(closed, "°C")
+                    .computed(curve[i])
+                    .within(1e-3, "loading of the metal by the oil splits the lags by 1e-5");
             largest = Math.max(largest, Math.abs(curve[i] - measured(i)));
         }
         // 1.2 K: the fit leaves 0.56 K rms and 0.9 K at most, the log's sensor is not specified
@@ -115,10 +118,26 @@ class AirCooledWarmUpTest {
                 .toleranceSetAfterwards()
                 .computed(largest, "K")
                 .below(1.2, "the fit leaves 0.56 K rms and 0.9 K at most, the sensor of the log is not specified");
-        check("oil temperature at 60 s, two equal lags fitted to the log").toleranceSetAfterwards().expected(16.4, "°C").computed(at(curve, 60)).within(1.2, "the fit leaves 0.9 K at most, the sensor of the log is not specified");
-        check("oil temperature at 240 s, two equal lags fitted to the log").toleranceSetAfterwards().expected(24.0, "°C").computed(at(curve, 240)).within(1.2, "the fit leaves 0.9 K at most, the sensor of the log is not specified");
-        check("oil temperature at 420 s, two equal lags fitted to the log").toleranceSetAfterwards().expected(36.4, "°C").computed(at(curve, 420)).within(1.2, "the fit leaves 0.9 K at most, the sensor of the log is not specified");
-        check("oil temperature at 600 s, two equal lags fitted to the log").toleranceSetAfterwards().expected(47.5, "°C").computed(at(curve, 600)).within(1.2, "the fit leaves 0.9 K at most, the sensor of the log is not specified");
+        check("oil temperature at 60 s, two equal lags fitted to the log")
+                .toleranceSetAfterwards()
+                .expected(16.4, "°C")
+                .computed(at(curve, 60))
+                .within(1.2, "the fit leaves 0.9 K at most, the sensor of the log is not specified");
+        check("oil temperature at 240 s, two equal lags fitted to the log")
+                .toleranceSetAfterwards()
+                .expected(24.0, "°C")
+                .computed(at(curve, 240))
+                .within(1.2, "the fit leaves 0.9 K at most, the sensor of the log is not specified");
+        check("oil temperature at 420 s, two equal lags fitted to the log")
+                .toleranceSetAfterwards()
+                .expected(36.4, "°C")
+                .computed(at(curve, 420))
+                .within(1.2, "the fit leaves 0.9 K at most, the sensor of the log is not specified");
+        check("oil temperature at 600 s, two equal lags fitted to the log")
+                .toleranceSetAfterwards()
+                .expected(47.5, "°C")
+                .computed(at(curve, 600))
+                .within(1.2, "the fit leaves 0.9 K at most, the sensor of the log is not specified");
     }
 
     @Test
@@ -131,7 +150,14 @@ class AirCooledWarmUpTest {
         double heat = loss * (273.15 + 72.8793 - air);
         double[] curve = warmUp(ThermalModel.twoMass(MASS, metal, exchange, 0, loss, air), heat, 0);
         for (int i = 0; i < curve.length; i++) {
-            check("oil temperature, engine of plausible mass fitted to the log").at(LOG.get(i).get("t_s") + " s").toleranceSetAfterwards().expected(measured(i), "°C").computed(curve[i]).within(1.2, "fitted to the first 900 s, the fit leaves 1.1 K; the sensor of the log is not specified");
+            check("oil temperature, engine of plausible mass fitted to the log")
+                    .at(LOG.get(i).get("t_s") + " s")
+                    .toleranceSetAfterwards()
+                    .expected(measured(i), "°C")
+                    .computed(curve[i])
+                    .within(
+                            1.2,
+                            "fitted to the first 900 s, the fit leaves 1.1 K; the sensor of the log is not specified");
         }
     }
 
@@ -141,8 +167,15 @@ class AirCooledWarmUpTest {
         double air = 287.15;
         ThermalModel thermal = ThermalModel.twoMass(MASS, 1, 0, OIL / 670, 0, air);
         double[] curve = warmUp(thermal, 0, OIL / 670 * (343.15 - air));
-        check("oil temperature at 600 s, one lump with its lag fitted there").toleranceSetAfterwards().expected(47.5, "°C").computed(at(curve, 600)).within(0.5, "fitted to this point");
-        ExternalCheck.of(Topic.CIRCUIT, "oil temperature at 180 s of that one lump", "derived here").expected(27.9, "°C").computed(at(curve, 180)).within(0.1, "last digit");
+        check("oil temperature at 600 s, one lump with its lag fitted there")
+                .toleranceSetAfterwards()
+                .expected(47.5, "°C")
+                .computed(at(curve, 600))
+                .within(0.5, "fitted to this point");
+        ExternalCheck.of(Topic.CIRCUIT, "oil temperature at 180 s of that one lump", "derived here")
+                .expected(27.9, "°C")
+                .computed(at(curve, 180))
+                .within(0.1, "last digit");
         check("oil of one lump less the log at 180 s, 21.0 °C")
                 .computed(at(curve, 180) - 21.0, "K")
                 .above(6, "why the metal has a node of its own");

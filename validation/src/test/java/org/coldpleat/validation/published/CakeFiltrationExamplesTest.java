@@ -7,7 +7,8 @@ import org.junit.jupiter.api.Test;
 
 /** Worked examples of cake filtration at constant pressure. */
 class CakeFiltrationExamplesTest {
-    private static final String SOURCE = "Geankoplis, Transport Processes and Unit Operations, after Ruth and Kempe; numbers from memory";
+    private static final String SOURCE =
+            "Geankoplis, Transport Processes and Unit Operations, after Ruth and Kempe; numbers from memory";
 
     /**
      * Geankoplis, Transport Processes and Unit Operations, filtration example after the data of Ruth and Kempe (CaCO3
@@ -20,8 +21,14 @@ class CakeFiltrationExamplesTest {
     @Test
     void constantsFromSlopeAndIntercept() {
         // half of the last of four printed digits, and as much again for the rounded slope's own digits
-        check("specific cake resistance").expected(1.863e11, "m/kg").computed(RUTH_KEMPE.specificResistance()).within(0.001e11, "half of the last printed digit, and as much again for the rounded slope");
-        check("medium resistance from a filtration line").expected(1.063e11, "1/m").computed(RUTH_KEMPE.mediumResistance()).within(0.001e11, "half of the last printed digit, and as much again for the rounded slope");
+        check("specific cake resistance")
+                .expected(1.863e11, "m/kg")
+                .computed(RUTH_KEMPE.specificResistance())
+                .within(0.001e11, "half of the last printed digit, and as much again for the rounded slope");
+        check("medium resistance from a filtration line")
+                .expected(1.063e11, "1/m")
+                .computed(RUTH_KEMPE.mediumResistance())
+                .within(0.001e11, "half of the last printed digit, and as much again for the rounded slope");
     }
 
     /**
@@ -32,8 +39,14 @@ class CakeFiltrationExamplesTest {
     void timeOfALargePressWithTheSameCake() {
         CakeFiltration.Run press = new CakeFiltration.Run(20 * 0.873, 338e3, 8.937e-4, 23.47);
         // the book rounds slope and intercept to 37.93/2 and 16.10 before use: 0.1 %
-        check("time of a large press with the same cake").expected(269.7, "s").computed(RUTH_KEMPE.time(3.37, press)).within(0.3, "the book rounds slope and intercept before use: 0.1 %");
-        ExternalCheck.of(Topic.LOADING, "volume back from the time", "derived here").expected(3.37, "m3").computed(RUTH_KEMPE.volume(RUTH_KEMPE.time(3.37, press), press)).within(1e-12, "arithmetic");
+        check("time of a large press with the same cake")
+                .expected(269.7, "s")
+                .computed(RUTH_KEMPE.time(3.37, press))
+                .within(0.3, "the book rounds slope and intercept before use: 0.1 %");
+        ExternalCheck.of(Topic.LOADING, "volume back from the time", "derived here")
+                .expected(3.37, "m3")
+                .computed(RUTH_KEMPE.volume(RUTH_KEMPE.time(3.37, press), press))
+                .within(1e-12, "arithmetic");
     }
 
     /**
@@ -45,17 +58,38 @@ class CakeFiltrationExamplesTest {
         CakeFiltration.Run leaf = new CakeFiltration.Run(0.05, 0.7e5, 1e-3, 1);
         CakeFiltration cake = CakeFiltration.fromReadings(new double[] {300, 600}, new double[] {250e-6, 400e-6}, leaf);
         // with 1 kg/m3 the specific resistance stands for its product with the unknown concentration [1/m2]
-        ExternalCheck.of(Topic.LOADING, "cake constant of a leaf filter from two readings", "derived here from the data of a public exercise").expected(7.0e14, "1/m2").computed(cake.specificResistance()).withinRelative(1e-9, "arithmetic");
-        ExternalCheck.of(Topic.LOADING, "medium resistance of a leaf filter from two readings", "derived here from the data of a public exercise").expected(2.45e12, "1/m").computed(cake.mediumResistance()).withinRelative(1e-9, "arithmetic");
-        ExternalCheck.of(Topic.LOADING, "first reading of the leaf filter back", "derived here").expected(300, "s").computed(cake.time(250e-6, leaf)).within(1e-9, "arithmetic");
-        ExternalCheck.of(Topic.LOADING, "second reading of the leaf filter back", "derived here").expected(400e-6, "m3").computed(cake.volume(600, leaf)).within(1e-15, "arithmetic");
+        ExternalCheck.of(
+                        Topic.LOADING,
+                        "cake constant of a leaf filter from two readings",
+                        "derived here from the data of a public exercise")
+                .expected(7.0e14, "1/m2")
+                .computed(cake.specificResistance())
+                .withinRelative(1e-9, "arithmetic");
+        ExternalCheck.of(
+                        Topic.LOADING,
+                        "medium resistance of a leaf filter from two readings",
+                        "derived here from the data of a public exercise")
+                .expected(2.45e12, "1/m")
+                .computed(cake.mediumResistance())
+                .withinRelative(1e-9, "arithmetic");
+        ExternalCheck.of(Topic.LOADING, "first reading of the leaf filter back", "derived here")
+                .expected(300, "s")
+                .computed(cake.time(250e-6, leaf))
+                .within(1e-9, "arithmetic");
+        ExternalCheck.of(Topic.LOADING, "second reading of the leaf filter back", "derived here")
+                .expected(400e-6, "m3")
+                .computed(cake.volume(600, leaf))
+                .within(1e-15, "arithmetic");
     }
 
     @Test
     void cakeIsTheBlockingLawOfExponentZero() {
         double faceVelocity = 338e3 / (8.937e-4 * RUTH_KEMPE.mediumResistance());
         double time = RUTH_KEMPE.asBlockingLaw().timeAtConstantPressure(5e-3 / 0.0439, faceVelocity, 23.47);
-        ExternalCheck.of(Topic.LOADING, "cake as the blocking law of exponent zero", "derived here").expected(RUTH_KEMPE.time(5e-3, SLURRY), "s").computed(time).within(1e-10 * time, "arithmetic");
+        ExternalCheck.of(Topic.LOADING, "cake as the blocking law of exponent zero", "derived here")
+                .expected(RUTH_KEMPE.time(5e-3, SLURRY), "s")
+                .computed(time)
+                .within(1e-10 * time, "arithmetic");
     }
 
     private static ExternalCheck check(String quantity) {

@@ -11,7 +11,8 @@ import org.junit.jupiter.api.Test;
 
 /** Scale numbers of ISO 4406 and the efficiencies that go with filtration ratios. */
 class CleanlinessCodeTest {
-    private static final String SOURCE = "definition (ISO 16889, ISO 4548-12), table as common in filter handbooks, from memory";
+    private static final String SOURCE =
+            "definition (ISO 16889, ISO 4548-12), table as common in filter handbooks, from memory";
 
     /**
      * Limits of ISO 4406:1999, table 1, that were printed in a hydraulic filter catalog (appendix on contamination
@@ -40,7 +41,10 @@ class CleanlinessCodeTest {
         assertEquals(Iso4406.ABOVE_TABLE, Iso4406.scale(2_500_001));
         assertEquals(0, Iso4406.scale(0));
         assertEquals(">28/18/13", Iso4406.ofCounts(3e6, 2000, 60).written());
-        ExternalCheck.of(Topic.LOADING, "cleanliness code of 100, 30 and 0.9 particles", "example of a hydraulic filter catalog")
+        ExternalCheck.of(
+                        Topic.LOADING,
+                        "cleanliness code of 100, 30 and 0.9 particles",
+                        "example of a hydraulic filter catalog")
                 .exactly("14/12/7", Iso4406.ofCounts(100, 30, 0.9).written());
         assertThrows(IllegalArgumentException.class, () -> new Iso4406(12, 14, 7));
     }
@@ -60,8 +64,16 @@ class CleanlinessCodeTest {
         double[][] percent = {{2, 50}, {5, 80}, {10, 90}, {20, 95}, {75, 98.667}, {100, 99}, {200, 99.5}, {1000, 99.9}};
         for (double[] row : percent) {
             // half of the last printed digit
-            check("efficiency of a filtration ratio").at("beta " + row[0]).expected(row[1], "%").computed(100 * FiltrationRatio.efficiency(row[0])).within(5e-4, "half of the last printed digit");
-            ExternalCheck.of(Topic.LOADING, "filtration ratio back from the efficiency", "derived here").at("beta " + row[0]).expected(row[0], "1").computed(FiltrationRatio.beta(FiltrationRatio.efficiency(row[0]))).withinRelative(1e-10, "arithmetic");
+            check("efficiency of a filtration ratio")
+                    .at("beta " + row[0])
+                    .expected(row[1], "%")
+                    .computed(100 * FiltrationRatio.efficiency(row[0]))
+                    .within(5e-4, "half of the last printed digit");
+            ExternalCheck.of(Topic.LOADING, "filtration ratio back from the efficiency", "derived here")
+                    .at("beta " + row[0])
+                    .expected(row[0], "1")
+                    .computed(FiltrationRatio.beta(FiltrationRatio.efficiency(row[0])))
+                    .withinRelative(1e-10, "arithmetic");
         }
     }
 

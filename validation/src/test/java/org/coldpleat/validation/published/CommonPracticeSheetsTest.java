@@ -73,7 +73,11 @@ class CommonPracticeSheetsTest {
             int pleats, String length, String width, String thickness, String opening, double inches, double wide) {
         Comparison comparison = compare(sheet(pleats, length, width, thickness, opening));
         CandidateSheet sheet = comparison.candidates().get(0).sheet();
-        check("gross area from strip length and width").at(length + " x " + width).expected(inches * wide * SQUARE_INCH, "m2").computed(sheet.grossArea().value()).within(1e-9, "arithmetic");
+        check("gross area from strip length and width")
+                .at(length + " x " + width)
+                .expected(inches * wide * SQUARE_INCH, "m2")
+                .computed(sheet.grossArea().value())
+                .within(1e-9, "arithmetic");
         // medium areas of small spin-on filters, 400 to 1000 cm2: common practice, no source
         usual("gross medium area of small spin-on filters")
                 .at(length + " x " + width)
@@ -124,13 +128,21 @@ class CommonPracticeSheetsTest {
         for (CaptureFamily family : CaptureFamily.values()) {
             double at23 = family.through(nominal, absolute).efficiency(23e-6);
             double at45 = family.through(nominal, absolute).efficiency(45e-6);
-            check("efficiency at the nominal size").at(family.toString()).expected(0.50, "1").computed(at23).within(1e-9, "arithmetic");
-            check("efficiency at the absolute size").at(family.toString()).expected(1 - 1 / 75.0, "1").computed(at45).within(1e-9, "arithmetic");
+            check("efficiency at the nominal size")
+                    .at(family.toString())
+                    .expected(0.50, "1")
+                    .computed(at23)
+                    .within(1e-9, "arithmetic");
+            check("efficiency at the absolute size")
+                    .at(family.toString())
+                    .expected(1 - 1 / 75.0, "1")
+                    .computed(at45)
+                    .within(1e-9, "arithmetic");
             assertTrue(family.through(nominal, absolute).efficiency(30e-6) > 0.7);
         }
     }
 
-        private static ExternalCheck usual(String quantity) {
+    private static ExternalCheck usual(String quantity) {
         return ExternalCheck.of(Topic.WHOLE, quantity, "common practice, no source");
     }
 
@@ -138,7 +150,11 @@ class CommonPracticeSheetsTest {
     void singleRatingFixesItsOwnPointOnly() {
         RatingPair single = new RatingPair(20e-6, 0.965);
         for (double spread : new double[] {1.3, 1.5, 1.8}) {
-            check("efficiency at a single rating").at("spread " + spread).expected(0.965, "1").computed(CaptureFamily.LOG_NORMAL.through(single, spread).efficiency(20e-6)).within(1e-9, "arithmetic");
+            check("efficiency at a single rating")
+                    .at("spread " + spread)
+                    .expected(0.965, "1")
+                    .computed(CaptureFamily.LOG_NORMAL.through(single, spread).efficiency(20e-6))
+                    .within(1e-9, "arithmetic");
         }
     }
 

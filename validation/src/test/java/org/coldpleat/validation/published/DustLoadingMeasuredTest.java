@@ -59,9 +59,21 @@ class DustLoadingMeasuredTest {
             assertTrue(EXPONENTS[i] == 1 || median[i] > median[2], "medians " + Arrays.toString(median));
         }
         // 0.035, 0.123 and 0.121 were found over twice as many runs of the same rig; 0.01 is the change by halving
-        check("median misfit of exponent 1 over all runs").toleranceSetAfterwards().expected(0.035, "1").computed(median[2]).within(0.01, "found over twice as many runs of the rig; 0.01 is the change by halving");
-        check("median misfit of exponent 0 over all runs").toleranceSetAfterwards().expected(0.12, "1").computed(median[0]).within(0.01, "found over twice as many runs of the rig; 0.01 is the change by halving");
-        check("median misfit of exponent 2 over all runs").toleranceSetAfterwards().expected(0.12, "1").computed(median[4]).within(0.01, "found over twice as many runs of the rig; 0.01 is the change by halving");
+        check("median misfit of exponent 1 over all runs")
+                .toleranceSetAfterwards()
+                .expected(0.035, "1")
+                .computed(median[2])
+                .within(0.01, "found over twice as many runs of the rig; 0.01 is the change by halving");
+        check("median misfit of exponent 0 over all runs")
+                .toleranceSetAfterwards()
+                .expected(0.12, "1")
+                .computed(median[0])
+                .within(0.01, "found over twice as many runs of the rig; 0.01 is the change by halving");
+        check("median misfit of exponent 2 over all runs")
+                .toleranceSetAfterwards()
+                .expected(0.12, "1")
+                .computed(median[4])
+                .within(0.01, "found over twice as many runs of the rig; 0.01 is the change by halving");
     }
 
     @Test
@@ -72,9 +84,15 @@ class DustLoadingMeasuredTest {
                 Arrays.stream(medium).map(k -> (k - mean) * (k - mean)).sum() / (medium.length - 1);
         double variation = Math.sqrt(variance) / mean;
         // a coefficient of variation from 13 values is itself sure to 1/sqrt(2 x 12) = 20 %, here doubled
-        check("scatter of the blocking coefficient, medium dust").expected(BlockingLaw.COEFFICIENT_SCATTER, "1").computed(variation).withinRelative(0.4, "a coefficient of variation from 13 values is itself sure to 20 %, doubled");
+        check("scatter of the blocking coefficient, medium dust")
+                .expected(BlockingLaw.COEFFICIENT_SCATTER, "1")
+                .computed(variation)
+                .withinRelative(0.4, "a coefficient of variation from 13 values is itself sure to 20 %, doubled");
         // 1.63 per mm of bulk dust over twice as many runs; standard error of 13 values of 20 % scatter, doubled
-        check("median blocking coefficient of medium dust").expected(1.63, "1/mm").computed(median(medium)).withinRelative(0.11, "standard error of 13 values of 20 % scatter, doubled");
+        check("median blocking coefficient of medium dust")
+                .expected(1.63, "1/mm")
+                .computed(median(medium))
+                .withinRelative(0.11, "standard error of 13 values of 20 % scatter, doubled");
     }
 
     @Test
@@ -101,7 +119,10 @@ class DustLoadingMeasuredTest {
         }
         double predicted = quantile(end, 90) / quantile(end, 10);
         // sampling error of a quantile ratio from 20 000 draws: below 2 %
-        ExternalCheck.of(Topic.LOADING, "10 to 90 % ratio of end resistances at 18 % scatter, drawn", "derived here").expected(3.64, "1").computed(predicted).within(0.1, "sampling error of a quantile ratio from 20 000 draws is below 2 %");
+        ExternalCheck.of(Topic.LOADING, "10 to 90 % ratio of end resistances at 18 % scatter, drawn", "derived here")
+                .expected(3.64, "1")
+                .computed(predicted)
+                .within(0.1, "sampling error of a quantile ratio from 20 000 draws is below 2 %");
         double[] measured = runs.stream()
                 .filter(run -> run.dust().equals("A3") && run.flow() > 50 && run.flow() < 65)
                 .mapToDouble(DustLoadingRun::endPressureDrop)
@@ -111,7 +132,10 @@ class DustLoadingMeasuredTest {
         // factor 1.6: eight runs only, their feed rates differ by four
         check("measured 10 to 90 % ratio of end pressures, around the law's")
                 .computed(ratio, "1")
-                .between(predicted / 1.6, predicted * 1.6, "factor 1.6: eight runs only, their feed rates differ by four");
+                .between(
+                        predicted / 1.6,
+                        predicted * 1.6,
+                        "factor 1.6: eight runs only, their feed rates differ by four");
     }
 
     private double[] select(String dust) {

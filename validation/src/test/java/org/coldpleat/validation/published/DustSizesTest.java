@@ -20,9 +20,18 @@ class DustSizesTest {
     @Test
     void medianAndSharesOfTheMediumDust() {
         // 2 points: one batch, instrument not stated
-        check("median size of medium test dust").expected(14e-6, "m").computed(MEDIUM.quantile(0.5)).within(0.5e-6, "one batch, instrument not stated");
-        check("medium test dust finer than 11 µm").expected(0.424, "1").computed(MEDIUM.finerThan(11e-6)).within(0.02, "2 points: one batch, instrument not stated");
-        check("medium test dust finer than 44 µm").expected(0.828, "1").computed(MEDIUM.finerThan(44e-6)).within(0.02, "2 points: one batch, instrument not stated");
+        check("median size of medium test dust")
+                .expected(14e-6, "m")
+                .computed(MEDIUM.quantile(0.5))
+                .within(0.5e-6, "one batch, instrument not stated");
+        check("medium test dust finer than 11 µm")
+                .expected(0.424, "1")
+                .computed(MEDIUM.finerThan(11e-6))
+                .within(0.02, "2 points: one batch, instrument not stated");
+        check("medium test dust finer than 44 µm")
+                .expected(0.828, "1")
+                .computed(MEDIUM.finerThan(44e-6))
+                .within(0.02, "2 points: one batch, instrument not stated");
     }
 
     @Test

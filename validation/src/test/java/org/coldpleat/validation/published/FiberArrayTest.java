@@ -38,7 +38,16 @@ class FiberArrayTest {
             DoubleUnaryOperator law, String column, double solidity, double tolerance, String quantity, String reason) {
         double expected = array(column, solidity);
         double got = drag(law, solidity);
-        ExternalCheck.of(Topic.MEDIUM, quantity, column.equals("square_printed") ? "Sangani, Acrivos 1982, table 1" : "derived here, converged array").at("solidity " + solidity).expected(expected, "1").computed(got).withinRelative(tolerance, reason);
+        ExternalCheck.of(
+                        Topic.MEDIUM,
+                        quantity,
+                        column.equals("square_printed")
+                                ? "Sangani, Acrivos 1982, table 1"
+                                : "derived here, converged array")
+                .at("solidity " + solidity)
+                .expected(expected, "1")
+                .computed(got)
+                .withinRelative(tolerance, reason);
     }
 
     @Test
@@ -51,7 +60,17 @@ class FiberArrayTest {
             double converged = Double.parseDouble(row.get("square_converged"));
             // Half a unit in the last printed digit of the coarsest entry (24.83) is 0.02 %; 0.30 and 0.60 are known to
             // be off by 0.02 and 0.03 %
-            ExternalCheck.of(Topic.MEDIUM, "printed drag of square arrays against our converged solution", "derived here; print of Sangani, Acrivos 1982, table 1").at("solidity " + row.get("solidity")).toleranceSetAfterwards().expected(converged, "1").computed(printed).withinRelative(4e-4, "half a unit in the last digit is 0.02 %; 0.30 and 0.60 were found off by 0.02 and 0.03 %");
+            ExternalCheck.of(
+                            Topic.MEDIUM,
+                            "printed drag of square arrays against our converged solution",
+                            "derived here; print of Sangani, Acrivos 1982, table 1")
+                    .at("solidity " + row.get("solidity"))
+                    .toleranceSetAfterwards()
+                    .expected(converged, "1")
+                    .computed(printed)
+                    .withinRelative(
+                            4e-4,
+                            "half a unit in the last digit is 0.02 %; 0.30 and 0.60 were found off by 0.02 and 0.03 %");
         }
     }
 
@@ -59,10 +78,28 @@ class FiberArrayTest {
     void drummondTahirSquareMatchesSanganiAcrivos() {
         // Sangani and Acrivos 1982, table 1: 15.56 and 24.83, half the last digit is 0.03 %
         DoubleUnaryOperator law = DrummondTahirSquarePermeability::normalizedPermeability;
-        assertDrag(law, "square_printed", 0.05, 3.3e-4, "drag of square arrays by Drummond, Tahir 1984", "half the last of four printed digits");
-        assertDrag(law, "square_printed", 0.10, 3.3e-4, "drag of square arrays by Drummond, Tahir 1984", "half the last of four printed digits");
+        assertDrag(
+                law,
+                "square_printed",
+                0.05,
+                3.3e-4,
+                "drag of square arrays by Drummond, Tahir 1984",
+                "half the last of four printed digits");
+        assertDrag(
+                law,
+                "square_printed",
+                0.10,
+                3.3e-4,
+                "drag of square arrays by Drummond, Tahir 1984",
+                "half the last of four printed digits");
         // The series is cut: 0.31 % at 0.2, 4.1 % at 0.3 (limits stated with the law)
-        assertDrag(law, "square_printed", 0.20, 0.004, "drag of square arrays by Drummond, Tahir 1984", "the series is cut: 0.31 %, stated with the law");
+        assertDrag(
+                law,
+                "square_printed",
+                0.20,
+                0.004,
+                "drag of square arrays by Drummond, Tahir 1984",
+                "the series is cut: 0.31 %, stated with the law");
         double tooLow = drag(law, 0.4) / array("square_converged", 0.4);
         ExternalCheck.of(
                         Topic.MEDIUM,
@@ -76,11 +113,41 @@ class FiberArrayTest {
     void drummondTahirHexagonalMatchesTheConvergedArray() {
         // Derived here; truncation of the series grows from 0.0005 % at 0.1 to 1.3 % at 0.4
         DoubleUnaryOperator law = DrummondTahirHexagonalPermeability::normalizedPermeability;
-        assertDrag(law, "hexagonal_converged", 0.05, 2e-4, "drag of hexagonal arrays by Drummond, Tahir 1984", "the series is cut: from 0.0005 % at 0.1 to 1.3 % at 0.4");
-        assertDrag(law, "hexagonal_converged", 0.10, 2e-4, "drag of hexagonal arrays by Drummond, Tahir 1984", "the series is cut: from 0.0005 % at 0.1 to 1.3 % at 0.4");
-        assertDrag(law, "hexagonal_converged", 0.20, 2e-4, "drag of hexagonal arrays by Drummond, Tahir 1984", "the series is cut: from 0.0005 % at 0.1 to 1.3 % at 0.4");
-        assertDrag(law, "hexagonal_converged", 0.30, 2e-3, "drag of hexagonal arrays by Drummond, Tahir 1984", "the series is cut: from 0.0005 % at 0.1 to 1.3 % at 0.4");
-        assertDrag(law, "hexagonal_converged", 0.40, 0.015, "drag of hexagonal arrays by Drummond, Tahir 1984", "the series is cut: from 0.0005 % at 0.1 to 1.3 % at 0.4");
+        assertDrag(
+                law,
+                "hexagonal_converged",
+                0.05,
+                2e-4,
+                "drag of hexagonal arrays by Drummond, Tahir 1984",
+                "the series is cut: from 0.0005 % at 0.1 to 1.3 % at 0.4");
+        assertDrag(
+                law,
+                "hexagonal_converged",
+                0.10,
+                2e-4,
+                "drag of hexagonal arrays by Drummond, Tahir 1984",
+                "the series is cut: from 0.0005 % at 0.1 to 1.3 % at 0.4");
+        assertDrag(
+                law,
+                "hexagonal_converged",
+                0.20,
+                2e-4,
+                "drag of hexagonal arrays by Drummond, Tahir 1984",
+                "the series is cut: from 0.0005 % at 0.1 to 1.3 % at 0.4");
+        assertDrag(
+                law,
+                "hexagonal_converged",
+                0.30,
+                2e-3,
+                "drag of hexagonal arrays by Drummond, Tahir 1984",
+                "the series is cut: from 0.0005 % at 0.1 to 1.3 % at 0.4");
+        assertDrag(
+                law,
+                "hexagonal_converged",
+                0.40,
+                0.015,
+                "drag of hexagonal arrays by Drummond, Tahir 1984",
+                "the series is cut: from 0.0005 % at 0.1 to 1.3 % at 0.4");
     }
 
     @Test
@@ -105,12 +172,39 @@ class FiberArrayTest {
         // Gebart 1992: lubrication limit; the errors stated with the laws
         DoubleUnaryOperator hexagonal = GebartHexagonalPermeability::normalizedPermeability;
         for (double solidity : new double[] {0.20, 0.30, 0.40, 0.50, 0.60, 0.70, 0.80}) {
-            assertDrag(hexagonal, "hexagonal_converged", solidity, 0.02, "drag of hexagonal arrays by Gebart 1992", "error stated with the law");
+            assertDrag(
+                    hexagonal,
+                    "hexagonal_converged",
+                    solidity,
+                    0.02,
+                    "drag of hexagonal arrays by Gebart 1992",
+                    "error stated with the law");
         }
         DoubleUnaryOperator square = GebartSquarePermeability::normalizedPermeability;
-        ExternalCheck.of(Topic.MEDIUM, "ratio of the exact drag of square arrays to Gebart's at solidity 0.3", "derived here; law of Gebart 1992").toleranceSetAfterwards().expected(1.18, "1").computed(array("square_converged", 0.3) / drag(square, 0.3)).within(0.01, "error stated with the law, last digit");
-        ExternalCheck.of(Topic.MEDIUM, "ratio of the exact drag of square arrays to Gebart's at solidity 0.5", "derived here; law of Gebart 1992").toleranceSetAfterwards().expected(1.095, "1").computed(array("square_converged", 0.5) / drag(square, 0.5)).within(0.01, "error stated with the law, last digit");
-        ExternalCheck.of(Topic.MEDIUM, "ratio of the exact drag of square arrays to Gebart's at solidity 0.7", "derived here; law of Gebart 1992").toleranceSetAfterwards().expected(1.03, "1").computed(array("square_converged", 0.7) / drag(square, 0.7)).within(0.01, "error stated with the law, last digit");
+        ExternalCheck.of(
+                        Topic.MEDIUM,
+                        "ratio of the exact drag of square arrays to Gebart's at solidity 0.3",
+                        "derived here; law of Gebart 1992")
+                .toleranceSetAfterwards()
+                .expected(1.18, "1")
+                .computed(array("square_converged", 0.3) / drag(square, 0.3))
+                .within(0.01, "error stated with the law, last digit");
+        ExternalCheck.of(
+                        Topic.MEDIUM,
+                        "ratio of the exact drag of square arrays to Gebart's at solidity 0.5",
+                        "derived here; law of Gebart 1992")
+                .toleranceSetAfterwards()
+                .expected(1.095, "1")
+                .computed(array("square_converged", 0.5) / drag(square, 0.5))
+                .within(0.01, "error stated with the law, last digit");
+        ExternalCheck.of(
+                        Topic.MEDIUM,
+                        "ratio of the exact drag of square arrays to Gebart's at solidity 0.7",
+                        "derived here; law of Gebart 1992")
+                .toleranceSetAfterwards()
+                .expected(1.03, "1")
+                .computed(array("square_converged", 0.7) / drag(square, 0.7))
+                .within(0.01, "error stated with the law, last digit");
     }
 
     @Test
@@ -122,9 +216,18 @@ class FiberArrayTest {
                     kozeny(porosity, HappelPerpendicularPermeability.normalizedPermeability(1 - porosity));
             double parallel = kozeny(porosity, HappelParallelPermeability.normalizedPermeability(1 - porosity));
             double expected = Double.parseDouble(row.get("perpendicular"));
-            ExternalCheck.of(Topic.MEDIUM, "Kozeny constant of Happel's cell model, flow across", "Happel, Brenner 1965").at("porosity " + porosity).expected(expected, "1").computed(perpendicular).withinRelative(1e-3, "rounding of four printed digits");
+            ExternalCheck.of(
+                            Topic.MEDIUM, "Kozeny constant of Happel's cell model, flow across", "Happel, Brenner 1965")
+                    .at("porosity " + porosity)
+                    .expected(expected, "1")
+                    .computed(perpendicular)
+                    .withinRelative(1e-3, "rounding of four printed digits");
             expected = Double.parseDouble(row.get("parallel"));
-            ExternalCheck.of(Topic.MEDIUM, "Kozeny constant of Happel's cell model, flow along", "Happel, Brenner 1965").at("porosity " + porosity).expected(expected, "1").computed(parallel).withinRelative(1e-3, "rounding of four printed digits");
+            ExternalCheck.of(Topic.MEDIUM, "Kozeny constant of Happel's cell model, flow along", "Happel, Brenner 1965")
+                    .at("porosity " + porosity)
+                    .expected(expected, "1")
+                    .computed(parallel)
+                    .withinRelative(1e-3, "rounding of four printed digits");
         }
     }
 
@@ -136,12 +239,24 @@ class FiberArrayTest {
     @Test
     void daviesHasItsPrintedCoefficients() {
         // Davies 1952: d^2/k = 64 c^1.5 (1 + 56 c^3); 64 x 0.0316228 x 1.056 and 64 x 0.0894427 x 1.448
-        ExternalCheck.of(Topic.MEDIUM, "d2/k of Davies' law at solidity 0.10", "Davies 1952, evaluated here").expected(2.13719, "1").computed(1 / DaviesPermeability.normalizedPermeability(0.10)).within(1e-5, "last digit");
-        ExternalCheck.of(Topic.MEDIUM, "d2/k of Davies' law at solidity 0.20", "Davies 1952, evaluated here").expected(8.28884, "1").computed(1 / DaviesPermeability.normalizedPermeability(0.20)).within(1e-5, "last digit");
+        ExternalCheck.of(Topic.MEDIUM, "d2/k of Davies' law at solidity 0.10", "Davies 1952, evaluated here")
+                .expected(2.13719, "1")
+                .computed(1 / DaviesPermeability.normalizedPermeability(0.10))
+                .within(1e-5, "last digit");
+        ExternalCheck.of(Topic.MEDIUM, "d2/k of Davies' law at solidity 0.20", "Davies 1952, evaluated here")
+                .expected(8.28884, "1")
+                .computed(1 / DaviesPermeability.normalizedPermeability(0.20))
+                .within(1e-5, "last digit");
         // Ingmanson, Andrews, Johnson 1959 (3.5, 57): ratio of the two laws 64 x 1.056/(56 x 1.057)
         double ratio = DaviesIngmansonPermeability.normalizedPermeability(0.10)
                 / DaviesPermeability.normalizedPermeability(0.10);
-        ExternalCheck.of(Topic.MEDIUM, "ratio of the law of Ingmanson, Andrews, Johnson 1959 to Davies'", "both laws, evaluated here").expected(1.1418, "1").computed(ratio).within(1e-4, "last digit");
+        ExternalCheck.of(
+                        Topic.MEDIUM,
+                        "ratio of the law of Ingmanson, Andrews, Johnson 1959 to Davies'",
+                        "both laws, evaluated here")
+                .expected(1.1418, "1")
+                .computed(ratio)
+                .within(1e-4, "last digit");
     }
 
     @Test

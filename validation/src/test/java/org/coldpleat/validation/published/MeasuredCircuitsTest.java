@@ -74,10 +74,22 @@ class MeasuredCircuitsTest {
         EngineCircuit circuit = fitted(railway(), 0);
         OperatingPoint idle = circuit.solve(400.0 / 60, ZERO + 60);
         OperatingPoint full = circuit.solve(1000.0 / 60, ZERO + 68.2);
-        check("filter drop over gallery pressure at 400 rpm, fitted circuit").expected(0.268, "1").computed(idle.filterDrop() / idle.galleryPressure()).withinRelative(0.05, "scatter of single samples in drop");
-        check("filter drop over gallery pressure at 1000 rpm, fitted circuit").expected(0.248, "1").computed(full.filterDrop() / full.galleryPressure()).withinRelative(0.05, "scatter of single samples in drop");
-        check("gallery pressure at 400 rpm, fitted circuit").expected(263e3, "Pa").computed(idle.galleryPressure()).withinRelative(0.12, "two standard deviations of single samples");
-        check("gallery pressure at 1000 rpm, fitted circuit").expected(677e3, "Pa").computed(full.galleryPressure()).withinRelative(0.12, "two standard deviations of single samples");
+        check("filter drop over gallery pressure at 400 rpm, fitted circuit")
+                .expected(0.268, "1")
+                .computed(idle.filterDrop() / idle.galleryPressure())
+                .withinRelative(0.05, "scatter of single samples in drop");
+        check("filter drop over gallery pressure at 1000 rpm, fitted circuit")
+                .expected(0.248, "1")
+                .computed(full.filterDrop() / full.galleryPressure())
+                .withinRelative(0.05, "scatter of single samples in drop");
+        check("gallery pressure at 400 rpm, fitted circuit")
+                .expected(263e3, "Pa")
+                .computed(idle.galleryPressure())
+                .withinRelative(0.12, "two standard deviations of single samples");
+        check("gallery pressure at 1000 rpm, fitted circuit")
+                .expected(677e3, "Pa")
+                .computed(full.galleryPressure())
+                .withinRelative(0.12, "two standard deviations of single samples");
     }
 
     /**
@@ -116,11 +128,21 @@ class MeasuredCircuitsTest {
         double fast = airCooled(2350, 60);
         assertEquals(0.37, fast / slow - 1, 0.10);
         EngineCircuit circuit = reliefControlled(slow, fast);
-        check("gallery pressure at 700 rpm, relief fitted there").toleranceSetAfterwards().expected(slow, "Pa").computed(circuit.solve(700.0 / 60, ZERO + 62.5).galleryPressure()).withinRelative(2e-3, "fitted to this point");
+        check("gallery pressure at 700 rpm, relief fitted there")
+                .toleranceSetAfterwards()
+                .expected(slow, "Pa")
+                .computed(circuit.solve(700.0 / 60, ZERO + 62.5).galleryPressure())
+                .withinRelative(2e-3, "fitted to this point");
         double idle = airCooled(1000, 60);
-        check("gallery pressure at 1050 rpm, relief fitted at 700 and 2450 rpm").expected(idle, "Pa").computed(circuit.solve(1050.0 / 60, ZERO + 62.5).galleryPressure()).withinRelative(0.05, "three spreads of a bin");
+        check("gallery pressure at 1050 rpm, relief fitted at 700 and 2450 rpm")
+                .expected(idle, "Pa")
+                .computed(circuit.solve(1050.0 / 60, ZERO + 62.5).galleryPressure())
+                .withinRelative(0.05, "three spreads of a bin");
         double cruise = airCooled(1900, 60);
-        check("gallery pressure at 2000 rpm, relief fitted at 700 and 2450 rpm").expected(cruise, "Pa").computed(circuit.solve(2000.0 / 60, ZERO + 62.5).galleryPressure()).withinRelative(0.05, "three spreads of a bin");
+        check("gallery pressure at 2000 rpm, relief fitted at 700 and 2450 rpm")
+                .expected(cruise, "Pa")
+                .computed(circuit.solve(2000.0 / 60, ZERO + 62.5).galleryPressure())
+                .withinRelative(0.05, "three spreads of a bin");
     }
 
     /** The same circuit at 1050 rpm from 17.5 to 77.5 C: measured 445 to 394 kPa, 11 % down. Band 5-20 %: gallery and oil

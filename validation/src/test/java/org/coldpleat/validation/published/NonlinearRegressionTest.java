@@ -98,8 +98,16 @@ class NonlinearRegressionTest {
         assertTrue(fit.converged());
         assertEquals(data.y.length - data.certified.length, fit.degreesOfFreedom());
         for (int i = 0; i < data.certified.length; i++) {
-            check("parameters of " + name).at("start " + (start + 1) + ", b" + (i + 1)).expected(data.certified[i], "1").computed(fit.parameters()[i]).withinRelative(1e-7, "certified to 11 digits, of which slopes by differences leave these");
-            check("standard deviations of parameters of " + name).at("start " + (start + 1) + ", b" + (i + 1)).expected(data.deviations[i], "1").computed(fit.scatterUncertainty(i)).withinRelative(1e-5, "certified to 11 digits, of which slopes by differences leave these");
+            check("parameters of " + name)
+                    .at("start " + (start + 1) + ", b" + (i + 1))
+                    .expected(data.certified[i], "1")
+                    .computed(fit.parameters()[i])
+                    .withinRelative(1e-7, "certified to 11 digits, of which slopes by differences leave these");
+            check("standard deviations of parameters of " + name)
+                    .at("start " + (start + 1) + ", b" + (i + 1))
+                    .expected(data.deviations[i], "1")
+                    .computed(fit.scatterUncertainty(i))
+                    .withinRelative(1e-5, "certified to 11 digits, of which slopes by differences leave these");
         }
     }
 

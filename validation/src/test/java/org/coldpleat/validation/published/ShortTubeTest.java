@@ -13,13 +13,21 @@ import org.junit.jupiter.params.provider.CsvSource;
  * constants as in the routine of a public finite-element code; {@code Cdu = 0.827 - 0.0085 l/d} from memory.
  */
 class ShortTubeTest {
-    private static final String SOURCE = "Lichtarowicz, Duggins, Markland 1965, J. Mech. Eng. Sci. 7; two constants from memory";
+    private static final String SOURCE =
+            "Lichtarowicz, Duggins, Markland 1965, J. Mech. Eng. Sci. 7; two constants from memory";
 
     /** Values worked by hand from the correlation, four digits. */
     @ParameterizedTest
     @CsvSource({"10, 0.1943", "100, 0.4591", "1000, 0.7146"})
     void correlationIsWrittenDownRight(double reynolds, double expected) {
-        ExternalCheck.of(Topic.OPENINGS, "discharge coefficient of the correlation at l/d 4", "worked by hand, derived here").at("Reynolds number " + reynolds).expected(expected, "1").computed(correlation(4, reynolds)).within(5e-5, "half the last digit");
+        ExternalCheck.of(
+                        Topic.OPENINGS,
+                        "discharge coefficient of the correlation at l/d 4",
+                        "worked by hand, derived here")
+                .at("Reynolds number " + reynolds)
+                .expected(expected, "1")
+                .computed(correlation(4, reynolds))
+                .within(5e-5, "half the last digit");
     }
 
     /**
@@ -37,7 +45,11 @@ class ShortTubeTest {
         double drop = Openings.hole(d, aspect * d, Openings.SHORT_TUBE).pressureDrop(flow, oil);
         double discharge = velocity / Math.sqrt(2 * drop / oil.density());
         double expected = correlation(aspect, reynolds);
-        check("discharge coefficient of long holes by the additive law").at("l/d " + aspect + ", Reynolds number " + reynolds).expected(expected, "1").computed(discharge).withinRelative(0.10, "twice the scatter of discharge coefficients between handbooks, 0.78 to 0.82");
+        check("discharge coefficient of long holes by the additive law")
+                .at("l/d " + aspect + ", Reynolds number " + reynolds)
+                .expected(expected, "1")
+                .computed(discharge)
+                .withinRelative(0.10, "twice the scatter of discharge coefficients between handbooks, 0.78 to 0.82");
     }
 
     private static double correlation(double aspect, double reynolds) {

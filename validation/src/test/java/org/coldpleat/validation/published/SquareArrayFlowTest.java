@@ -14,7 +14,8 @@ import org.junit.jupiter.api.Test;
  * biharmonic stream function in odd sines with no slip on the fiber, symmetry of the cell by least squares.
  */
 class SquareArrayFlowTest {
-    private static final String SOURCE = "flow solved afresh, derived here; Sangani, Acrivos 1982 print 102.90 and 532.55 at 0.3 and 0.5";
+    private static final String SOURCE =
+            "flow solved afresh, derived here; Sangani, Acrivos 1982 print 102.90 and 532.55 at 0.3 and 0.5";
 
     private static final int TERMS = 20;
     private static final int POINTS = 160;
@@ -90,7 +91,11 @@ class SquareArrayFlowTest {
             }
             double converged = Double.parseDouble(row.get("square_converged"));
             // 20 orders: truncation below 1e-6 up to 0.5; the table holds eight digits
-            check("drag of square arrays, table against a fresh solution").at("solidity " + solidity).expected(converged, "1").computed(drag(solidity)).withinRelative(1e-6, "truncation of 20 orders is below this up to 0.5");
+            check("drag of square arrays, table against a fresh solution")
+                    .at("solidity " + solidity)
+                    .expected(converged, "1")
+                    .computed(drag(solidity))
+                    .withinRelative(1e-6, "truncation of 20 orders is below this up to 0.5");
         }
     }
 

@@ -47,15 +47,40 @@ class UncertaintyExamplesTest {
                 normal("expansionDifference", 0, 0.58e-6),
                 normal("temperatureDifference", 0, 0.029));
         FirstOrder result = FirstOrder.propagate(length, unknowns);
-        ExternalCheck.of(Topic.CONFIDENCE, "end gauge: length", "JCGM 100:2008, H.1").expected(50_000_838, "nm").computed(result.answers()[0]).within(0.5, "half a unit of the last printed digit");
-        ExternalCheck.of(Topic.CONFIDENCE, "end gauge: uncertainty", "JCGM 100:2008, H.1").expected(32, "nm").computed(result.standardUncertainty(0)).within(0.5, "half a unit of the last printed digit"); // printed to 1 nm
-        ExternalCheck.of(Topic.CONFIDENCE, "end gauge: share of the standard", "JCGM 100:2008, H.1").expected(25, "nm").computed(Math.abs(result.contributions()[0][0])).within(0.05, "half a unit of the last printed digit");
-        ExternalCheck.of(Topic.CONFIDENCE, "end gauge: share of the difference", "JCGM 100:2008, H.1").expected(9.7, "nm").computed(Math.abs(result.contributions()[0][1])).within(0.05, "half a unit of the last printed digit");
-        ExternalCheck.of(Topic.CONFIDENCE, "end gauge: share of the expansion", "JCGM 100:2008, H.1").expected(0, "nm").computed(result.contributions()[0][2]).within(1e-3, "vanishes to first order");
-        ExternalCheck.of(Topic.CONFIDENCE, "end gauge: share of the temperature", "JCGM 100:2008, H.1").expected(0, "nm").computed(result.contributions()[0][3]).within(1e-3, "vanishes to first order");
-        ExternalCheck.of(Topic.CONFIDENCE, "end gauge: share of the expansion difference", "JCGM 100:2008, H.1").expected(2.9, "nm").computed(Math.abs(result.contributions()[0][4])).within(0.05, "half a unit of the last printed digit");
+        ExternalCheck.of(Topic.CONFIDENCE, "end gauge: length", "JCGM 100:2008, H.1")
+                .expected(50_000_838, "nm")
+                .computed(result.answers()[0])
+                .within(0.5, "half a unit of the last printed digit");
+        ExternalCheck.of(Topic.CONFIDENCE, "end gauge: uncertainty", "JCGM 100:2008, H.1")
+                .expected(32, "nm")
+                .computed(result.standardUncertainty(0))
+                .within(0.5, "half a unit of the last printed digit"); // printed to 1 nm
+        ExternalCheck.of(Topic.CONFIDENCE, "end gauge: share of the standard", "JCGM 100:2008, H.1")
+                .expected(25, "nm")
+                .computed(Math.abs(result.contributions()[0][0]))
+                .within(0.05, "half a unit of the last printed digit");
+        ExternalCheck.of(Topic.CONFIDENCE, "end gauge: share of the difference", "JCGM 100:2008, H.1")
+                .expected(9.7, "nm")
+                .computed(Math.abs(result.contributions()[0][1]))
+                .within(0.05, "half a unit of the last printed digit");
+        ExternalCheck.of(Topic.CONFIDENCE, "end gauge: share of the expansion", "JCGM 100:2008, H.1")
+                .expected(0, "nm")
+                .computed(result.contributions()[0][2])
+                .within(1e-3, "vanishes to first order");
+        ExternalCheck.of(Topic.CONFIDENCE, "end gauge: share of the temperature", "JCGM 100:2008, H.1")
+                .expected(0, "nm")
+                .computed(result.contributions()[0][3])
+                .within(1e-3, "vanishes to first order");
+        ExternalCheck.of(Topic.CONFIDENCE, "end gauge: share of the expansion difference", "JCGM 100:2008, H.1")
+                .expected(2.9, "nm")
+                .computed(Math.abs(result.contributions()[0][4]))
+                .within(0.05, "half a unit of the last printed digit");
         // H.1.3.6 prints 16.6 nm; 0.029 K x 575 nm/K = 16.68 nm: the printed digit is truncated
-        ExternalCheck.of(Topic.CONFIDENCE, "end gauge: share of the temperature difference", "JCGM 100:2008, H.1").toleranceSetAfterwards().expected(16.6, "nm").computed(Math.abs(result.contributions()[0][5])).within(0.1, "0.029 K x 575 nm/K = 16.68 nm: the printed digit is truncated");
+        ExternalCheck.of(Topic.CONFIDENCE, "end gauge: share of the temperature difference", "JCGM 100:2008, H.1")
+                .toleranceSetAfterwards()
+                .expected(16.6, "nm")
+                .computed(Math.abs(result.contributions()[0][5]))
+                .within(0.1, "0.029 K x 575 nm/K = 16.68 nm: the printed digit is truncated");
         double exact = Double.POSITIVE_INFINITY;
         double nu = result.effectiveDegreesOfFreedom(0, new double[] {18, 25.6, exact, exact, 50, 2});
         ExternalCheck.of(Topic.CONFIDENCE, "end gauge: effective degrees of freedom, truncated", "JCGM 100:2008, H.1")
@@ -97,22 +122,59 @@ class UncertaintyExamplesTest {
                 correlation[i][j] = product[i][j] / (uncertainty[i] * uncertainty[j]);
             }
         }
-        ExternalCheck.of(Topic.CONFIDENCE, "readings: correlation of voltage and current", "JCGM 100:2008, H.2").expected(-0.36, "1").computed(correlation[0][1]).within(0.005, "half a unit of the last printed digit");
-        ExternalCheck.of(Topic.CONFIDENCE, "readings: correlation of voltage and phase", "JCGM 100:2008, H.2").expected(0.86, "1").computed(correlation[0][2]).within(0.005, "half a unit of the last printed digit");
-        ExternalCheck.of(Topic.CONFIDENCE, "readings: correlation of current and phase", "JCGM 100:2008, H.2").expected(-0.65, "1").computed(correlation[1][2]).within(0.005, "half a unit of the last printed digit");
+        ExternalCheck.of(Topic.CONFIDENCE, "readings: correlation of voltage and current", "JCGM 100:2008, H.2")
+                .expected(-0.36, "1")
+                .computed(correlation[0][1])
+                .within(0.005, "half a unit of the last printed digit");
+        ExternalCheck.of(Topic.CONFIDENCE, "readings: correlation of voltage and phase", "JCGM 100:2008, H.2")
+                .expected(0.86, "1")
+                .computed(correlation[0][2])
+                .within(0.005, "half a unit of the last printed digit");
+        ExternalCheck.of(Topic.CONFIDENCE, "readings: correlation of current and phase", "JCGM 100:2008, H.2")
+                .expected(-0.65, "1")
+                .computed(correlation[1][2])
+                .within(0.005, "half a unit of the last printed digit");
         Model impedance = x -> new double[] {x[0] / x[1] * Math.cos(x[2]), x[0] / x[1] * Math.sin(x[2]), x[0] / x[1]};
         FirstOrder result = FirstOrder.propagate(impedance, mean, uncertainty, correlation);
         // all to half a unit of the last printed digit
-        ExternalCheck.of(Topic.CONFIDENCE, "impedance: resistance", "JCGM 100:2008, H.2").expected(127.732, "ohm").computed(result.answers()[0]).within(0.0005, "half a unit of the last printed digit");
-        ExternalCheck.of(Topic.CONFIDENCE, "impedance: reactance", "JCGM 100:2008, H.2").expected(219.847, "ohm").computed(result.answers()[1]).within(0.0005, "half a unit of the last printed digit");
-        ExternalCheck.of(Topic.CONFIDENCE, "impedance: modulus", "JCGM 100:2008, H.2").expected(254.260, "ohm").computed(result.answers()[2]).within(0.0005, "half a unit of the last printed digit");
-        ExternalCheck.of(Topic.CONFIDENCE, "impedance: uncertainty of the resistance", "JCGM 100:2008, H.2").expected(0.071, "ohm").computed(result.standardUncertainty(0)).within(0.0005, "half a unit of the last printed digit");
+        ExternalCheck.of(Topic.CONFIDENCE, "impedance: resistance", "JCGM 100:2008, H.2")
+                .expected(127.732, "ohm")
+                .computed(result.answers()[0])
+                .within(0.0005, "half a unit of the last printed digit");
+        ExternalCheck.of(Topic.CONFIDENCE, "impedance: reactance", "JCGM 100:2008, H.2")
+                .expected(219.847, "ohm")
+                .computed(result.answers()[1])
+                .within(0.0005, "half a unit of the last printed digit");
+        ExternalCheck.of(Topic.CONFIDENCE, "impedance: modulus", "JCGM 100:2008, H.2")
+                .expected(254.260, "ohm")
+                .computed(result.answers()[2])
+                .within(0.0005, "half a unit of the last printed digit");
+        ExternalCheck.of(Topic.CONFIDENCE, "impedance: uncertainty of the resistance", "JCGM 100:2008, H.2")
+                .expected(0.071, "ohm")
+                .computed(result.standardUncertainty(0))
+                .within(0.0005, "half a unit of the last printed digit");
         // the printed 0.295 is cut, not rounded: the table's own readings give 0.2956 to first order
-        ExternalCheck.of(Topic.CONFIDENCE, "impedance: uncertainty of the reactance", "JCGM 100:2008, H.2").toleranceSetAfterwards().expected(0.295, "ohm").computed(result.standardUncertainty(1)).within(0.001, "the print is cut, not rounded: its own readings give 0.2956");
-        ExternalCheck.of(Topic.CONFIDENCE, "impedance: uncertainty of the modulus", "JCGM 100:2008, H.2").expected(0.236, "ohm").computed(result.standardUncertainty(2)).within(0.0005, "half a unit of the last printed digit");
-        ExternalCheck.of(Topic.CONFIDENCE, "impedance: correlation of resistance and reactance", "JCGM 100:2008, H.2").expected(-0.588, "1").computed(result.correlation(0, 1)).within(0.0005, "half a unit of the last printed digit");
-        ExternalCheck.of(Topic.CONFIDENCE, "impedance: correlation of resistance and modulus", "JCGM 100:2008, H.2").expected(-0.485, "1").computed(result.correlation(0, 2)).within(0.0005, "half a unit of the last printed digit");
-        ExternalCheck.of(Topic.CONFIDENCE, "impedance: correlation of reactance and modulus", "JCGM 100:2008, H.2").expected(0.993, "1").computed(result.correlation(1, 2)).within(0.0005, "half a unit of the last printed digit");
+        ExternalCheck.of(Topic.CONFIDENCE, "impedance: uncertainty of the reactance", "JCGM 100:2008, H.2")
+                .toleranceSetAfterwards()
+                .expected(0.295, "ohm")
+                .computed(result.standardUncertainty(1))
+                .within(0.001, "the print is cut, not rounded: its own readings give 0.2956");
+        ExternalCheck.of(Topic.CONFIDENCE, "impedance: uncertainty of the modulus", "JCGM 100:2008, H.2")
+                .expected(0.236, "ohm")
+                .computed(result.standardUncertainty(2))
+                .within(0.0005, "half a unit of the last printed digit");
+        ExternalCheck.of(Topic.CONFIDENCE, "impedance: correlation of resistance and reactance", "JCGM 100:2008, H.2")
+                .expected(-0.588, "1")
+                .computed(result.correlation(0, 1))
+                .within(0.0005, "half a unit of the last printed digit");
+        ExternalCheck.of(Topic.CONFIDENCE, "impedance: correlation of resistance and modulus", "JCGM 100:2008, H.2")
+                .expected(-0.485, "1")
+                .computed(result.correlation(0, 2))
+                .within(0.0005, "half a unit of the last printed digit");
+        ExternalCheck.of(Topic.CONFIDENCE, "impedance: correlation of reactance and modulus", "JCGM 100:2008, H.2")
+                .expected(0.993, "1")
+                .computed(result.correlation(1, 2))
+                .within(0.0005, "half a unit of the last printed digit");
     }
 
     /** JCGM 101:2008, 9.2.2, table 2: sum of four standard normal quantities, u = 2.00, 95 % interval -3.92 to 3.92. */
@@ -121,9 +183,18 @@ class UncertaintyExamplesTest {
         Outcomes sum = draw(
                 x -> new double[] {x[0] + x[1] + x[2] + x[3]},
                 List.of(normal("a", 0, 1), normal("b", 0, 1), normal("c", 0, 1), normal("d", 0, 1)));
-        ExternalCheck.of(Topic.CONFIDENCE, "four normals: deviation of the sum", "JCGM 101:2008, 9.2.2, table 2").expected(2.00, "1").computed(sum.standardDeviation()).within(0.005, "half a unit of the last printed digit");
-        ExternalCheck.of(Topic.CONFIDENCE, "four normals: lower end of 95 %", "JCGM 101:2008, 9.2.2, table 2").expected(-3.92, "1").computed(sum.low()).within(0.015, "half a printed unit plus the spread of a quantile of 131072 draws");
-        ExternalCheck.of(Topic.CONFIDENCE, "four normals: upper end of 95 %", "JCGM 101:2008, 9.2.2, table 2").expected(3.92, "1").computed(sum.high()).within(0.015, "half a printed unit plus the spread of a quantile of 131072 draws");
+        ExternalCheck.of(Topic.CONFIDENCE, "four normals: deviation of the sum", "JCGM 101:2008, 9.2.2, table 2")
+                .expected(2.00, "1")
+                .computed(sum.standardDeviation())
+                .within(0.005, "half a unit of the last printed digit");
+        ExternalCheck.of(Topic.CONFIDENCE, "four normals: lower end of 95 %", "JCGM 101:2008, 9.2.2, table 2")
+                .expected(-3.92, "1")
+                .computed(sum.low())
+                .within(0.015, "half a printed unit plus the spread of a quantile of 131072 draws");
+        ExternalCheck.of(Topic.CONFIDENCE, "four normals: upper end of 95 %", "JCGM 101:2008, 9.2.2, table 2")
+                .expected(3.92, "1")
+                .computed(sum.high())
+                .within(0.015, "half a printed unit plus the spread of a quantile of 131072 draws");
     }
 
     /** JCGM 101:2008, 9.2.3, table 3: sum of four rectangular quantities of unit deviation, -3.88 to 3.88. */
@@ -133,10 +204,19 @@ class UncertaintyExamplesTest {
         Outcomes sum = draw(
                 x -> new double[] {x[0] + x[1] + x[2] + x[3]},
                 List.of(between("a", -w, w), between("b", -w, w), between("c", -w, w), between("d", -w, w)));
-        ExternalCheck.of(Topic.CONFIDENCE, "four rectangulars: deviation of the sum", "JCGM 101:2008, 9.2.3, table 3").expected(2.00, "1").computed(sum.standardDeviation()).within(0.005, "half a unit of the last printed digit");
+        ExternalCheck.of(Topic.CONFIDENCE, "four rectangulars: deviation of the sum", "JCGM 101:2008, 9.2.3, table 3")
+                .expected(2.00, "1")
+                .computed(sum.standardDeviation())
+                .within(0.005, "half a unit of the last printed digit");
         // tolerance: half a printed unit plus the spread of a quantile of 131072 draws
-        ExternalCheck.of(Topic.CONFIDENCE, "four rectangulars: lower end of 95 %", "JCGM 101:2008, 9.2.3, table 3").expected(-3.88, "1").computed(sum.low()).within(0.012, "half a printed unit plus the spread of a quantile of 131072 draws");
-        ExternalCheck.of(Topic.CONFIDENCE, "four rectangulars: upper end of 95 %", "JCGM 101:2008, 9.2.3, table 3").expected(3.88, "1").computed(sum.high()).within(0.012, "half a printed unit plus the spread of a quantile of 131072 draws");
+        ExternalCheck.of(Topic.CONFIDENCE, "four rectangulars: lower end of 95 %", "JCGM 101:2008, 9.2.3, table 3")
+                .expected(-3.88, "1")
+                .computed(sum.low())
+                .within(0.012, "half a printed unit plus the spread of a quantile of 131072 draws");
+        ExternalCheck.of(Topic.CONFIDENCE, "four rectangulars: upper end of 95 %", "JCGM 101:2008, 9.2.3, table 3")
+                .expected(3.88, "1")
+                .computed(sum.high())
+                .within(0.012, "half a printed unit plus the spread of a quantile of 131072 draws");
     }
 
     /** JCGM 101:2008, 9.2.4: three unit rectangulars and one ten times as wide; GUM interval 19.9, drawn 17.0. */
@@ -147,9 +227,18 @@ class UncertaintyExamplesTest {
         List<Unknown> unknowns =
                 List.of(between("a", -w, w), between("b", -w, w), between("c", -w, w), between("d", -10 * w, 10 * w));
         Outcomes sum = draw(model, unknowns);
-        ExternalCheck.of(Topic.CONFIDENCE, "one dominant rectangular: uncertainty, first order", "JCGM 101:2008, 9.2.4").expected(10.1, "1").computed(FirstOrder.propagate(model, unknowns).standardUncertainty(0)).within(0.05, "half a unit of the last printed digit");
-        ExternalCheck.of(Topic.CONFIDENCE, "one dominant rectangular: lower end of 95 %", "JCGM 101:2008, 9.2.4").expected(-17.0, "1").computed(sum.low()).within(0.06, "half a printed unit plus the spread of a quantile of 131072 draws");
-        ExternalCheck.of(Topic.CONFIDENCE, "one dominant rectangular: upper end of 95 %", "JCGM 101:2008, 9.2.4").expected(17.0, "1").computed(sum.high()).within(0.06, "half a printed unit plus the spread of a quantile of 131072 draws");
+        ExternalCheck.of(Topic.CONFIDENCE, "one dominant rectangular: uncertainty, first order", "JCGM 101:2008, 9.2.4")
+                .expected(10.1, "1")
+                .computed(FirstOrder.propagate(model, unknowns).standardUncertainty(0))
+                .within(0.05, "half a unit of the last printed digit");
+        ExternalCheck.of(Topic.CONFIDENCE, "one dominant rectangular: lower end of 95 %", "JCGM 101:2008, 9.2.4")
+                .expected(-17.0, "1")
+                .computed(sum.low())
+                .within(0.06, "half a printed unit plus the spread of a quantile of 131072 draws");
+        ExternalCheck.of(Topic.CONFIDENCE, "one dominant rectangular: upper end of 95 %", "JCGM 101:2008, 9.2.4")
+                .expected(17.0, "1")
+                .computed(sum.high())
+                .within(0.06, "half a printed unit plus the spread of a quantile of 131072 draws");
     }
 
     /**
@@ -166,14 +255,44 @@ class UncertaintyExamplesTest {
                 between("airDensity", 1.10, 1.30),
                 between("weightDensity", 7000, 9000),
                 between("standardDensity", 7950, 8050));
-        ExternalCheck.of(Topic.CONFIDENCE, "mass: uncertainty, first order", "JCGM 101:2008, 9.3, tables 5 and 6 (numbers from memory)").expected(0.0539, "mg").computed(FirstOrder.propagate(deviation, unknowns).standardUncertainty(0)).within(0.00005, "half a unit of the last printed digit");
+        ExternalCheck.of(
+                        Topic.CONFIDENCE,
+                        "mass: uncertainty, first order",
+                        "JCGM 101:2008, 9.3, tables 5 and 6 (numbers from memory)")
+                .expected(0.0539, "mg")
+                .computed(FirstOrder.propagate(deviation, unknowns).standardUncertainty(0))
+                .within(0.00005, "half a unit of the last printed digit");
         Outcomes drawn = draw(deviation, unknowns);
         // last printed digit 0.0001 plus the sampling spread of the published run, which also had finite draws
-        ExternalCheck.of(Topic.CONFIDENCE, "mass: median drawn", "JCGM 101:2008, 9.3, tables 5 and 6 (numbers from memory)").expected(1.2341, "mg").computed(drawn.median()).within(0.001, "last printed digit plus the sampling spread of the published run");
-        ExternalCheck.of(Topic.CONFIDENCE, "mass: deviation drawn", "JCGM 101:2008, 9.3, tables 5 and 6 (numbers from memory)").expected(0.0754, "mg").computed(drawn.standardDeviation()).within(0.0003, "last printed digit plus the sampling spread of the published run");
+        ExternalCheck.of(
+                        Topic.CONFIDENCE,
+                        "mass: median drawn",
+                        "JCGM 101:2008, 9.3, tables 5 and 6 (numbers from memory)")
+                .expected(1.2341, "mg")
+                .computed(drawn.median())
+                .within(0.001, "last printed digit plus the sampling spread of the published run");
+        ExternalCheck.of(
+                        Topic.CONFIDENCE,
+                        "mass: deviation drawn",
+                        "JCGM 101:2008, 9.3, tables 5 and 6 (numbers from memory)")
+                .expected(0.0754, "mg")
+                .computed(drawn.standardDeviation())
+                .within(0.0003, "last printed digit plus the sampling spread of the published run");
         double[] shortest = drawn.shortestInterval(0.95);
-        ExternalCheck.of(Topic.CONFIDENCE, "mass: lower end of the shortest 95 %", "JCGM 101:2008, 9.3, tables 5 and 6 (numbers from memory)").expected(1.0834, "mg").computed(shortest[0]).within(0.004, "last printed digit plus the sampling spread of the published run");
-        ExternalCheck.of(Topic.CONFIDENCE, "mass: upper end of the shortest 95 %", "JCGM 101:2008, 9.3, tables 5 and 6 (numbers from memory)").expected(1.3825, "mg").computed(shortest[1]).within(0.004, "last printed digit plus the sampling spread of the published run");
+        ExternalCheck.of(
+                        Topic.CONFIDENCE,
+                        "mass: lower end of the shortest 95 %",
+                        "JCGM 101:2008, 9.3, tables 5 and 6 (numbers from memory)")
+                .expected(1.0834, "mg")
+                .computed(shortest[0])
+                .within(0.004, "last printed digit plus the sampling spread of the published run");
+        ExternalCheck.of(
+                        Topic.CONFIDENCE,
+                        "mass: upper end of the shortest 95 %",
+                        "JCGM 101:2008, 9.3, tables 5 and 6 (numbers from memory)")
+                .expected(1.3825, "mg")
+                .computed(shortest[1])
+                .within(0.004, "last printed digit plus the sampling spread of the published run");
     }
 
     /**
@@ -194,21 +313,69 @@ class UncertaintyExamplesTest {
         RobustFit.Result line = RobustFit.fit(
                 (u, y) -> y[0] + y[1] * u[0], x, b, ones, new double[] {-0.1, 0.01}, RobustFit.Loss.LEAST_SQUARES);
         // half a unit of each last printed digit
-        ExternalCheck.of(Topic.CONFIDENCE, "thermometer: intercept", "JCGM 100:2008, H.3 (readings from memory, they reproduce the print)").expected(-0.1712, "°C").computed(line.parameters()[0]).within(0.00005, "half a unit of the last printed digit");
-        ExternalCheck.of(Topic.CONFIDENCE, "thermometer: slope", "JCGM 100:2008, H.3 (readings from memory, they reproduce the print)").expected(0.00218, "1").computed(line.parameters()[1]).within(0.000005, "half a unit of the last printed digit");
-        ExternalCheck.of(Topic.CONFIDENCE, "thermometer: deviation of the intercept", "JCGM 100:2008, H.3 (readings from memory, they reproduce the print)").expected(0.0029, "°C").computed(line.scatterUncertainty(0)).within(0.00005, "half a unit of the last printed digit");
-        ExternalCheck.of(Topic.CONFIDENCE, "thermometer: deviation of the slope", "JCGM 100:2008, H.3 (readings from memory, they reproduce the print)").expected(0.00067, "1").computed(line.scatterUncertainty(1)).within(0.000005, "half a unit of the last printed digit");
-        ExternalCheck.of(Topic.CONFIDENCE, "thermometer: residual deviation", "JCGM 100:2008, H.3 (readings from memory, they reproduce the print)").expected(0.0035, "°C").computed(line.scatter()).within(0.00005, "half a unit of the last printed digit");
+        ExternalCheck.of(
+                        Topic.CONFIDENCE,
+                        "thermometer: intercept",
+                        "JCGM 100:2008, H.3 (readings from memory, they reproduce the print)")
+                .expected(-0.1712, "°C")
+                .computed(line.parameters()[0])
+                .within(0.00005, "half a unit of the last printed digit");
+        ExternalCheck.of(
+                        Topic.CONFIDENCE,
+                        "thermometer: slope",
+                        "JCGM 100:2008, H.3 (readings from memory, they reproduce the print)")
+                .expected(0.00218, "1")
+                .computed(line.parameters()[1])
+                .within(0.000005, "half a unit of the last printed digit");
+        ExternalCheck.of(
+                        Topic.CONFIDENCE,
+                        "thermometer: deviation of the intercept",
+                        "JCGM 100:2008, H.3 (readings from memory, they reproduce the print)")
+                .expected(0.0029, "°C")
+                .computed(line.scatterUncertainty(0))
+                .within(0.00005, "half a unit of the last printed digit");
+        ExternalCheck.of(
+                        Topic.CONFIDENCE,
+                        "thermometer: deviation of the slope",
+                        "JCGM 100:2008, H.3 (readings from memory, they reproduce the print)")
+                .expected(0.00067, "1")
+                .computed(line.scatterUncertainty(1))
+                .within(0.000005, "half a unit of the last printed digit");
+        ExternalCheck.of(
+                        Topic.CONFIDENCE,
+                        "thermometer: residual deviation",
+                        "JCGM 100:2008, H.3 (readings from memory, they reproduce the print)")
+                .expected(0.0035, "°C")
+                .computed(line.scatter())
+                .within(0.00005, "half a unit of the last printed digit");
         double[][] c = line.unscaled();
         double correlation = c[0][1] / Math.sqrt(c[0][0] * c[1][1]);
-        ExternalCheck.of(Topic.CONFIDENCE, "thermometer: correlation", "JCGM 100:2008, H.3 (readings from memory, they reproduce the print)").expected(-0.930, "1").computed(correlation).within(0.0005, "half a unit of the last printed digit");
+        ExternalCheck.of(
+                        Topic.CONFIDENCE,
+                        "thermometer: correlation",
+                        "JCGM 100:2008, H.3 (readings from memory, they reproduce the print)")
+                .expected(-0.930, "1")
+                .computed(correlation)
+                .within(0.0005, "half a unit of the last printed digit");
         double[] u = {line.scatterUncertainty(0), line.scatterUncertainty(1)};
         FirstOrder at30 =
                 FirstOrder.propagate(y -> new double[] {y[0] + 10 * y[1]}, line.parameters(), u, new double[][] {
                     {1, correlation}, {correlation, 1}
                 });
-        ExternalCheck.of(Topic.CONFIDENCE, "thermometer: correction at 30 °C", "JCGM 100:2008, H.3 (readings from memory, they reproduce the print)").expected(-0.1494, "°C").computed(at30.answers()[0]).within(0.00005, "half a unit of the last printed digit");
-        ExternalCheck.of(Topic.CONFIDENCE, "thermometer: uncertainty at 30 °C", "JCGM 100:2008, H.3 (readings from memory, they reproduce the print)").expected(0.0041, "°C").computed(at30.standardUncertainty(0)).within(0.00005, "half a unit of the last printed digit");
+        ExternalCheck.of(
+                        Topic.CONFIDENCE,
+                        "thermometer: correction at 30 °C",
+                        "JCGM 100:2008, H.3 (readings from memory, they reproduce the print)")
+                .expected(-0.1494, "°C")
+                .computed(at30.answers()[0])
+                .within(0.00005, "half a unit of the last printed digit");
+        ExternalCheck.of(
+                        Topic.CONFIDENCE,
+                        "thermometer: uncertainty at 30 °C",
+                        "JCGM 100:2008, H.3 (readings from memory, they reproduce the print)")
+                .expected(0.0041, "°C")
+                .computed(at30.standardUncertainty(0))
+                .within(0.00005, "half a unit of the last printed digit");
     }
 
     /**
@@ -219,12 +386,29 @@ class UncertaintyExamplesTest {
     void comparisonLossAtZero() {
         Model loss = x -> new double[] {x[0] * x[0] + x[1] * x[1]};
         List<Unknown> unknowns = List.of(normal("real", 0, 0.005), normal("imaginary", 0, 0.005));
-        ExternalCheck.of(Topic.CONFIDENCE, "comparison loss: uncertainty, first order", "JCGM 101:2008, 9.4.2.2").expected(0, "1").computed(FirstOrder.propagate(loss, unknowns).standardUncertainty(0)).within(1e-12, "vanishes to first order");
+        ExternalCheck.of(Topic.CONFIDENCE, "comparison loss: uncertainty, first order", "JCGM 101:2008, 9.4.2.2")
+                .expected(0, "1")
+                .computed(FirstOrder.propagate(loss, unknowns).standardUncertainty(0))
+                .within(1e-12, "vanishes to first order");
         Outcomes drawn = draw(loss, unknowns);
-        ExternalCheck.of(Topic.CONFIDENCE, "comparison loss: median", "derived here").expected(50e-6 * Math.log(2), "1").computed(drawn.median()).within(0.1e-6, "sampling spread; the median is exact for this distribution"); // exact for this distribution
-        ExternalCheck.of(Topic.CONFIDENCE, "comparison loss: deviation", "JCGM 101:2008, 9.4.2.2").expected(50e-6, "1").computed(drawn.standardDeviation()).within(0.5e-6, "sampling spread of 131072 draws");
+        ExternalCheck.of(Topic.CONFIDENCE, "comparison loss: median", "derived here")
+                .expected(50e-6 * Math.log(2), "1")
+                .computed(drawn.median())
+                .within(
+                        0.1e-6,
+                        "sampling spread; the median is exact for this distribution"); // exact for this distribution
+        ExternalCheck.of(Topic.CONFIDENCE, "comparison loss: deviation", "JCGM 101:2008, 9.4.2.2")
+                .expected(50e-6, "1")
+                .computed(drawn.standardDeviation())
+                .within(0.5e-6, "sampling spread of 131072 draws");
         double[] shortest = drawn.shortestInterval(0.95);
-        ExternalCheck.of(Topic.CONFIDENCE, "comparison loss: lower end of the shortest 95 %", "JCGM 101:2008, 9.4.2.2").expected(0, "1").computed(shortest[0]).within(0.1e-6, "sampling spread of 131072 draws");
-        ExternalCheck.of(Topic.CONFIDENCE, "comparison loss: upper end of the shortest 95 %", "JCGM 101:2008, 9.4.2.2").expected(150e-6, "1").computed(shortest[1]).within(0.8e-6, "sampling spread of 131072 draws");
+        ExternalCheck.of(Topic.CONFIDENCE, "comparison loss: lower end of the shortest 95 %", "JCGM 101:2008, 9.4.2.2")
+                .expected(0, "1")
+                .computed(shortest[0])
+                .within(0.1e-6, "sampling spread of 131072 draws");
+        ExternalCheck.of(Topic.CONFIDENCE, "comparison loss: upper end of the shortest 95 %", "JCGM 101:2008, 9.4.2.2")
+                .expected(150e-6, "1")
+                .computed(shortest[1])
+                .within(0.8e-6, "sampling spread of 131072 draws");
     }
 }
