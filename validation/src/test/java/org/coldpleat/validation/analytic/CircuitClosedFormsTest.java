@@ -20,6 +20,8 @@ import org.coldpleat.model.filter.FilterAssembly;
 import org.coldpleat.model.filter.FilterState;
 import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.valve.SpringValve;
+import org.coldpleat.validation.checks.ExternalCheck;
+import org.coldpleat.validation.checks.Topic;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -28,6 +30,8 @@ import org.junit.jupiter.api.Test;
  * gallery 8e9 1/m3, relief 490 kPa, bypass 157 kPa.
  */
 class CircuitClosedFormsTest {
+    private static final String SOURCE = "derived here";
+
     private static final double LITER_PER_MINUTE = 1e-3 / 60;
     private static final double ROOM = 293.15;
     private static final Pump PUMP = Pump.unlimited(7.2e-6, 2.9e-12);
@@ -59,27 +63,27 @@ class CircuitClosedFormsTest {
     @Test
     void flowIsIndependentOfViscosityWhileReliefAndBypassAreShut() {
         double expected = ClosedForms.shutFlow(PUMP, 20, FILTER, GALLERY);
-        assertEquals(8.3965, expected / LITER_PER_MINUTE, 5e-5);
+        check("pump flow with relief and bypass shut").expected(8.3965, "1").computed(expected / LITER_PER_MINUTE).within(5e-5, "half the last digit");
         for (double mu : new double[] {0.001, 0.01, 0.1, 0.349}) {
             OperatingPoint point =
                     converged(ring(filter(FILTER), GALLERY, mu, Relief.ideal(Sensing.PUMP_OUTLET, RELIEF)));
-            assertEquals(expected, point.filterFlow(), 1e-9 * expected);
-            assertEquals(2.7988e5, point.filterDrop() / mu, 1e-4 * 2.7988e5);
+            check("flow with relief and bypass shut, by the solver").at(mu + " Pa s").expected(expected, "m3/s").computed(point.filterFlow()).withinRelative(1e-9, "exact; the solver stops near rounding");
+            check("filter drop over viscosity").at(mu + " Pa s").expected(2.7988e5, "1/s").computed(point.filterDrop() / mu).withinRelative(1e-4, "five digits");
             assertEquals(0, point.reliefFlow());
         }
-        assertEquals(0.350, ClosedForms.reliefViscosity(RELIEF, FILTER, GALLERY, expected), 5e-4);
+        check("viscosity at which the relief opens").expected(0.350, "Pa s").computed(ClosedForms.reliefViscosity(RELIEF, FILTER, GALLERY, expected)).within(5e-4, "half the last digit");
     }
 
     /** Ideal relief open: s p_r = 98 kPa at every viscosity; exact, so solver tolerance. */
     @Test
     void reliefCeilingHoldsHoweverCold() {
         double ceiling = ClosedForms.reliefCeiling(FILTER, GALLERY, RELIEF);
-        assertEquals(98e3, ceiling, 1e-6);
+        check("ceiling of the filter drop under a relief").expected(98e3, "Pa").computed(ceiling).within(1e-6, "arithmetic");
         for (double mu : new double[] {1, 3, 10, 1000}) {
             EngineCircuit circuit = ring(filter(FILTER), GALLERY, mu, Relief.ideal(Sensing.PUMP_OUTLET, RELIEF));
             OperatingPoint point = converged(circuit);
-            assertEquals(ceiling, point.filterDrop(), 1e-9 * ceiling);
-            assertEquals(RELIEF, point.pumpPressure(), 1e-9 * RELIEF);
+            check("filter drop under the open relief").at(mu + " Pa s").expected(ceiling, "Pa").computed(point.filterDrop()).withinRelative(1e-9, "exact; the solver stops near rounding");
+            check("pump pressure under the open relief").at(mu + " Pa s").expected(RELIEF, "Pa").computed(point.pumpPressure()).withinRelative(1e-9, "exact; the solver stops near rounding");
             assertFalse(
                     filter(FILTER).solve(point.filterFlow(), new Fluid(mu, 0)).isBypassOpen());
         }
@@ -90,14 +94,14 @@ class CircuitClosedFormsTest {
     void stiffOverrideApproachesTheIdealRelief() {
         OperatingPoint point =
                 converged(ring(filter(FILTER), GALLERY, 3, Relief.linear(Sensing.PUMP_OUTLET, RELIEF, 1e6)));
-        assertEquals(98e3, point.filterDrop(), 1e-3 * 98e3);
+        check("filter drop under a relief of stiff override").expected(98e3, "Pa").computed(point.filterDrop()).withinRelative(1e-3, "the override itself");
     }
 
     /** psi_f/psi_g 1 % either side of p_b/(p_r - p_b) = 0.4715: shut and open in deep cold. */
     @Test
     void bypassFlipsAtTheCriticalRatio() {
         double critical = ClosedForms.criticalRatio(BYPASS, RELIEF);
-        assertEquals(0.4715, critical, 5e-5);
+        check("critical ratio of filter to gallery resistance").expected(0.4715, "1").computed(critical).within(5e-5, "half the last digit");
         for (double mu : new double[] {5, 50, 500}) {
             assertFalse(deepCold(0.99 * critical, mu, Sensing.PUMP_OUTLET).isBypassOpen());
             assertTrue(deepCold(1.01 * critical, mu, Sensing.PUMP_OUTLET).isBypassOpen());
@@ -109,7 +113,7 @@ class CircuitClosedFormsTest {
     void deepColdBypassShareIsConstant() {
         double expected = ClosedForms.deepColdBypassShare(1, BYPASS, RELIEF);
         for (double mu : new double[] {5, 50, 500}) {
-            assertEquals(expected, deepCold(1, mu, Sensing.PUMP_OUTLET).bypassShare(), 3e-3);
+            check("bypassed share in deep cold").at(mu + " Pa s").expected(expected, "1").computed(deepCold(1, mu, Sensing.PUMP_OUTLET).bypassShare()).within(3e-3, "override of the nearly ideal valve");
         }
     }
 
@@ -146,9 +150,9 @@ class CircuitClosedFormsTest {
                     FilterAssembly.ofPack(FILTER).law(),
                     Gallery.laminar(GALLERY),
                     new OneViscosity(viscosity[i], 0)));
-            assertEquals(expected[i], point.pumpPressure(), 1e-4 * expected[i]);
+            check("pump pressure under an override").at(viscosity[i] + " Pa s").expected(expected[i], "Pa").computed(point.pumpPressure()).withinRelative(1e-4, "five digits");
         }
-        assertEquals(562.0e3, ClosedForms.deepColdOverridePressure(RELIEF, 5e8, 7.2e-6 * 20), 1);
+        check("limit of the pump pressure under an override").expected(562.0e3, "Pa").computed(ClosedForms.deepColdOverridePressure(RELIEF, 5e8, 7.2e-6 * 20)).within(1, "last digit");
     }
 
     /** Gallery sensing, 490 kPa: pump 612.5, filter r p_set = 122.5 kPa; with psi_f 6e9 a share of 0.5728 is bypassed. */
@@ -156,11 +160,11 @@ class CircuitClosedFormsTest {
     void gallerySensingReliefLetsTheFilterDropGrow() {
         for (double mu : new double[] {1, 3}) {
             OperatingPoint point = converged(ring(filter(FILTER), GALLERY, mu, Relief.ideal(Sensing.GALLERY, RELIEF)));
-            assertEquals(612.5e3, point.pumpPressure(), 1e-9 * 612.5e3);
-            assertEquals(ClosedForms.gallerySensingDrop(0.25, RELIEF), point.filterDrop(), 1e-9 * 122.5e3);
+            check("pump pressure, relief sensing the gallery").at(mu + " Pa s").expected(612.5e3, "Pa").computed(point.pumpPressure()).withinRelative(1e-9, "exact; the solver stops near rounding");
+            check("filter drop, relief sensing the gallery").at(mu + " Pa s").expected(ClosedForms.gallerySensingDrop(0.25, RELIEF), "Pa").computed(point.filterDrop()).within(1e-9 * 122.5e3, "exact; the solver stops near rounding");
         }
-        assertEquals(0.5728, ClosedForms.gallerySensingBypassShare(0.75, BYPASS, RELIEF), 5e-5);
-        assertEquals(0.5728, deepCold(0.75, 3, Sensing.GALLERY).bypassShare(), 3e-3);
+        check("bypassed share, relief sensing the gallery, closed form").expected(0.5728, "1").computed(ClosedForms.gallerySensingBypassShare(0.75, BYPASS, RELIEF)).within(5e-5, "half the last digit");
+        check("bypassed share, relief sensing the gallery, by the solver").expected(0.5728, "1").computed(deepCold(0.75, 3, Sensing.GALLERY).bypassShare()).within(3e-3, "override of the nearly ideal valve");
     }
 
     /** Saturated relief of laminar resistance psi_v: the filter drop grows with viscosity again. */
@@ -173,7 +177,7 @@ class CircuitClosedFormsTest {
             OperatingPoint point = converged(ring(FilterAssembly.ofPack(FILTER), GALLERY, mu, stuck));
             double total = FILTER + GALLERY;
             double expected = mu * point.pumpFlow() * FILTER * psiV / (psiV + total);
-            assertEquals(expected, point.filterDrop(), 1e-9 * expected);
+            check("filter drop with a relief at its stop").at(mu + " Pa s").expected(expected, "Pa").computed(point.filterDrop()).withinRelative(1e-9, "exact; the solver stops near rounding");
         }
     }
 
@@ -183,10 +187,10 @@ class CircuitClosedFormsTest {
         Relief regulator = Relief.ideal(Sensing.GALLERY, 300e3);
         Relief safety = Relief.ideal(Sensing.PUMP_OUTLET, 800e3);
         OperatingPoint warm = converged(ring(FilterAssembly.ofPack(4e9), GALLERY, 0.5, regulator, safety));
-        assertEquals(300e3, warm.galleryPressure(), 1e-3);
+        check("gallery pressure held by the regulator").expected(300e3, "Pa").computed(warm.galleryPressure()).within(1e-3, "exact; the solver stops near rounding");
         assertEquals(0, warm.reliefFlows().get(1));
         OperatingPoint clogged = converged(ring(FilterAssembly.ofPack(40e9), GALLERY, 0.5, regulator, safety));
-        assertEquals(800e3, clogged.pumpPressure(), 1e-3);
+        check("pump pressure held by the safety valve").expected(800e3, "Pa").computed(clogged.pumpPressure()).within(1e-3, "exact; the solver stops near rounding");
         assertEquals(0, clogged.reliefFlows().get(0));
     }
 
@@ -197,10 +201,10 @@ class CircuitClosedFormsTest {
         Pump.DeliveryPoint slow = new Pump.DeliveryPoint(10, 98e3, 3.2 * LITER_PER_MINUTE);
         Pump.DeliveryPoint fast = new Pump.DeliveryPoint(5000.0 / 60, 294e3, 32.6 * LITER_PER_MINUTE);
         Pump pump = Pump.fromDelivery(slow, fast, 0.0155);
-        assertEquals(7.1875e-6, pump.displacement(), 1e-3 * 7.1875e-6);
-        assertEquals(1.8920e-10, pump.slip() / 0.0155, 1e-3 * 1.8920e-10);
-        assertEquals(0.7420, pump.volumetricEfficiency(10, 98e3, 0.0155), 1e-3);
-        assertEquals(0.9071, pump.volumetricEfficiency(5000.0 / 60, 294e3, 0.0155), 1e-3);
+        ExternalCheck.of(Topic.CIRCUIT, "displacement from two delivery points", "delivery points of a workshop manual (2.5 L flat-four of 2005); result derived here").expected(7.1875e-6, "m3").computed(pump.displacement()).withinRelative(1e-3, "four digits");
+        ExternalCheck.of(Topic.CIRCUIT, "leak from two delivery points", "delivery points of a workshop manual (2.5 L flat-four of 2005); result derived here").expected(1.8920e-10, "m3").computed(pump.slip() / 0.0155).withinRelative(1e-3, "four digits");
+        ExternalCheck.of(Topic.CIRCUIT, "volumetric efficiency at 600 rpm", "delivery points of a workshop manual (2.5 L flat-four of 2005); result derived here").expected(0.7420, "1").computed(pump.volumetricEfficiency(10, 98e3, 0.0155)).within(1e-3, "ten of the last digit, that of the rounded flow");
+        ExternalCheck.of(Topic.CIRCUIT, "volumetric efficiency at 5000 rpm", "delivery points of a workshop manual (2.5 L flat-four of 2005); result derived here").expected(0.9071, "1").computed(pump.volumetricEfficiency(5000.0 / 60, 294e3, 0.0155)).within(1e-3, "ten of the last digit, that of the rounded flow");
     }
 
     /** Points of a 2021 workshop manual give a negative slip: a relief step is open at one of them. */
@@ -216,7 +220,7 @@ class CircuitClosedFormsTest {
     void groovedBearingFlowAndSideFlow() {
         GroovedBearing bearing = new GroovedBearing(60e-3, 30e-6, 8e-3, 0.6);
         double flow = bearing.conductance() * 300e3 / 0.01;
-        assertEquals(0.29391, flow / LITER_PER_MINUTE, 1e-4 * 0.29391);
+        check("flow of a grooved bearing").expected(0.29391, "L/min").computed(flow / LITER_PER_MINUTE).withinRelative(1e-4, "five digits");
         double relativeClearance = 2 * 30e-6 / 60e-3;
         double asStandard = Math.pow(60e-3, 3)
                 * Math.pow(relativeClearance, 3)
@@ -227,20 +231,24 @@ class CircuitClosedFormsTest {
                 / 16e-3
                 * 300e3
                 / 0.01;
-        assertEquals(asStandard, flow, 1e-12 * flow);
+        ExternalCheck.of(Topic.CIRCUIT, "flow of a grooved bearing in the form of the standard", "DIN 31652, ISO 7902, form from memory").expected(asStandard, "m3/s").computed(flow).within(1e-12 * flow, "arithmetic");
         double side = new GroovedBearing(60e-3, 30e-6, 8e-3, 0.7).sideFlow(20e-3) * 2000 / 60;
-        assertEquals(0.15834, side / LITER_PER_MINUTE, 1e-4 * 0.15834);
+        check("side flow of a grooved bearing").expected(0.15834, "L/min").computed(side / LITER_PER_MINUTE).withinRelative(1e-4, "five digits");
     }
 
     /** dp/(rho cp), four digits. */
     @Test
     void adiabaticRise() {
-        assertEquals(0.09498, ClosedForms.adiabaticRise(157e3, 870, 1900), 1e-3 * 0.09498);
+        check("adiabatic rise of oil across 157 kPa").expected(0.09498, "K").computed(ClosedForms.adiabaticRise(157e3, 870, 1900)).withinRelative(1e-3, "four digits");
     }
 
     private static FilterState deepCold(double ratio, double mu, Sensing sensing) {
         FilterAssembly filter = filter(ratio * GALLERY);
         OperatingPoint point = converged(ring(filter, GALLERY, mu, Relief.ideal(sensing, RELIEF)));
         return filter.solve(point.filterFlow(), new Fluid(mu, 0));
+    }
+
+    private static ExternalCheck check(String quantity) {
+        return ExternalCheck.of(Topic.CIRCUIT, quantity, SOURCE);
     }
 }

@@ -1,7 +1,5 @@
 package org.coldpleat.validation.analytic;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import java.util.List;
 import java.util.Optional;
 import org.coldpleat.model.bench.Air;
@@ -9,10 +7,14 @@ import org.coldpleat.model.bench.AirTest;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.source.Provenance;
+import org.coldpleat.validation.checks.ExternalCheck;
+import org.coldpleat.validation.checks.Topic;
 import org.junit.jupiter.api.Test;
 
 /** Flow that spreads under the clamp of an air test, by finite differences of the Laplace equation. */
 class ClampEdgeTest {
+    private static final String SOURCE = "derived here";
+
     /**
      * Extra width, in sheet thicknesses, of the flow through a half-plane opening on both faces of a sheet of thickness 1.
      * By symmetry the mid-plane is at the mean pressure, so half the thickness is computed.
@@ -55,7 +57,7 @@ class ClampEdgeTest {
         double coarse = extraWidth(16);
         double fine = extraWidth(32);
         double limit = 2 * fine - coarse;
-        assertEquals(Math.log(2) / Math.PI, limit, 0.01 * Math.log(2) / Math.PI);
+        check("spread of air under a clamp, in sheet thicknesses, by finite differences").expected(Math.log(2) / Math.PI, "1").computed(limit).withinRelative(0.01, "extrapolated, the two grids agree to 1 %");
     }
 
     /** The correction of the air test for a 60 mm opening on a 0.6 mm sheet, in-plane anisotropy root 1.5. */
@@ -77,6 +79,10 @@ class ClampEdgeTest {
         double edge =
                 AirTest.evaluate(readings, air).correction("edge").orElseThrow().relativeSize();
         double widened = 0.06 + 2 * 1.5 * 0.6e-3 * Math.log(2) / Math.PI;
-        assertEquals(Math.pow(widened / 0.06, 2) - 1, edge, 1e-12);
+        check("correction of the air test for the spread").expected(Math.pow(widened / 0.06, 2) - 1, "1").computed(edge).within(1e-12, "arithmetic");
+    }
+
+    private static ExternalCheck check(String quantity) {
+        return ExternalCheck.of(Topic.MEDIUM, quantity, SOURCE);
     }
 }

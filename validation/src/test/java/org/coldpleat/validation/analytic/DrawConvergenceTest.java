@@ -1,14 +1,17 @@
 package org.coldpleat.validation.analytic;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.SplittableRandom;
 import org.coldpleat.model.confidence.SobolDraws;
+import org.coldpleat.validation.checks.ExternalCheck;
+import org.coldpleat.validation.checks.Topic;
 import org.junit.jupiter.api.Test;
 
 /** How fast the error of a mean falls with the number of draws. */
 class DrawConvergenceTest {
+    private static final String SOURCE = "Owen 1997, Ann. Statist. 25, 1541, theorem 3";
+
     private static final int DIMENSION = 6;
     private static final int SEEDS = 24;
 
@@ -53,8 +56,8 @@ class DrawConvergenceTest {
      */
     @Test
     void slopesAreThoseOfTheTheoryInTwoDimensions() {
-        assertEquals(-0.5, slope(2, true), 0.15);
-        assertEquals(-1.5, slope(2, false), 0.15);
+        check("order of plain draws, two dimensions").expected(-0.5, "1").computed(slope(2, true)).within(0.15, "three sampling errors of a slope from 24 seeds");
+        check("order of scrambled draws, two dimensions").expected(-1.5, "1").computed(slope(2, false)).within(0.15, "three sampling errors of a slope from 24 seeds");
     }
 
     /**
@@ -63,8 +66,10 @@ class DrawConvergenceTest {
      */
     @Test
     void sixDimensionsConvergeAsOneOverNAtLeast() {
-        assertEquals(-0.5, slope(DIMENSION, true), 0.15);
-        assertTrue(slope(DIMENSION, false) < -0.85, "slope " + slope(DIMENSION, false));
+        check("order of plain draws, six dimensions").expected(-0.5, "1").computed(slope(DIMENSION, true)).within(0.15, "three sampling errors of a slope from 24 seeds");
+        check("order of scrambled draws, six dimensions")
+                .computed(slope(DIMENSION, false), "1")
+                .below(-0.85, "at least 1/n, within the sampling error of the slope; logarithms still flatten it");
         double gain = rootMeanSquareError(DIMENSION, 4096, true) / rootMeanSquareError(DIMENSION, 4096, false);
         assertTrue(gain > 20, "4096 scrambled draws do the work of more than 400 times as many plain ones: " + gain);
     }
@@ -85,5 +90,9 @@ class DrawConvergenceTest {
         }
         double error = Math.sqrt(squares) / seeds;
         assertTrue(Math.abs(sum / seeds) < 4 * error, "bias " + sum / seeds + " against " + error);
+    }
+
+    private static ExternalCheck check(String quantity) {
+        return ExternalCheck.of(Topic.CONFIDENCE, quantity, SOURCE);
     }
 }

@@ -1,9 +1,10 @@
 package org.coldpleat.validation.analytic;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.coldpleat.model.loading.BlockingLaw;
+import org.coldpleat.validation.checks.ExternalCheck;
+import org.coldpleat.validation.checks.Topic;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -17,6 +18,8 @@ import org.junit.jupiter.api.Test;
  * Dirt comes at a rate that the area does not change, so the same holds for the time.
  */
 class HalvedAreaTest {
+    private static final String SOURCE = "derived here";
+
     @Test
     void lifeFallsByMoreThanHalfForEveryExponent() {
         for (double n = 0; n <= 3; n += 0.125) {
@@ -29,27 +32,31 @@ class HalvedAreaTest {
 
     @Test
     void shareOfLifeLeftHasTheDerivedValue() {
-        assertEquals((8 / 2.0 - 1) / (2 * 7.0), share(0, 8), 1e-14);
-        assertEquals(1 / 3.0, share(1, 8), 1e-14);
-        assertEquals((1 - 2 / 8.0) / (2 * (1 - 1 / 8.0)), share(2, 8), 1e-14);
+        check("life left at half the area, n 0").expected((8 / 2.0 - 1) / (2 * 7.0), "1").computed(share(0, 8)).within(1e-14, "arithmetic");
+        check("life left at half the area, n 1").expected(1 / 3.0, "1").computed(share(1, 8)).within(1e-14, "arithmetic");
+        check("life left at half the area, n 2").expected((1 - 2 / 8.0) / (2 * (1 - 1 / 8.0)), "1").computed(share(2, 8)).within(1e-14, "arithmetic");
     }
 
     @Test
     void shareTendsToItsLimitAtHighTerminalDrops() {
         // leading corrections at r = 1e9: (n = 0) 1/r, (n = 1/2) 1/sqrt(r), (n = 2) 1/r
-        assertEquals(0.25, share(0, 1e9), 1e-8);
-        assertEquals(Math.pow(2, -1.5), share(0.5, 1e9), 1e-4);
-        assertEquals(0.5, share(2, 1e9), 1e-8);
+        check("life left at half the area, high terminal drop, n 0").expected(0.25, "1").computed(share(0, 1e9)).within(1e-8, "leading correction at a ratio of 1e9");
+        check("life left at half the area, high terminal drop, n 0.5").expected(Math.pow(2, -1.5), "1").computed(share(0.5, 1e9)).within(1e-4, "leading correction at a ratio of 1e9");
+        check("life left at half the area, high terminal drop, n 2").expected(0.5, "1").computed(share(2, 1e9)).within(1e-8, "leading correction at a ratio of 1e9");
     }
 
     @Test
     void toTheSameRatioOfItsOwnCleanDropItWouldBeExactlyHalf() {
         BlockingLaw law = new BlockingLaw(1.2, 9);
-        assertEquals(0.5, law.capacity(0.05, 2e3, 16e3) / law.capacity(0.1, 1e3, 8e3), 1e-15);
+        check("life at half the area to the same ratio of its own clean drop").expected(0.5, "1").computed(law.capacity(0.05, 2e3, 16e3) / law.capacity(0.1, 1e3, 8e3)).within(1e-15, "arithmetic");
     }
 
     private static double share(double exponent, double ratio) {
         BlockingLaw law = new BlockingLaw(exponent, 9);
         return law.capacity(0.05, 2e3, 1e3 * ratio) / law.capacity(0.1, 1e3, 1e3 * ratio);
+    }
+
+    private static ExternalCheck check(String quantity) {
+        return ExternalCheck.of(Topic.LOADING, quantity, SOURCE);
     }
 }

@@ -16,6 +16,8 @@ import org.coldpleat.model.confidence.Unknown;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.source.Provenance;
+import org.coldpleat.validation.checks.ExternalCheck;
+import org.coldpleat.validation.checks.Topic;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -23,6 +25,8 @@ import org.junit.jupiter.api.Test;
  * {@code T = T0 + ln(mu0 Q t/(k A p))/s}, A = 2 N H d, with a viscosity that falls by s = 0.065 per kelvin.
  */
 class MeasureNextOrderTest {
+    private static final String SOURCE = "derived here";
+
     private static final double SLOPE = 0.065;
     private static final double PSI = 6894.757;
     private static final List<String> ORDER = List.of("permeability", "label", "viscosity", "depth", "count");
@@ -62,7 +66,7 @@ class MeasureNextOrderTest {
                     ? (openingTemperature(low)[0] - openingTemperature(high)[0]) / 2
                     : openingTemperature(high)[0] - openingTemperature(middle)[0];
             // to the last printed digit; 2.45 K is printed as 2.4 and 2.15 K as 2.2
-            assertEquals(expected.get(unknown.name()), Math.abs(effect), 0.05, unknown.name());
+            check("effect of a whole range on the opening temperature").at(unknown.name()).expected(expected.get(unknown.name()), "K").computed(Math.abs(effect)).within(0.05, "the last printed digit; 2.45 is printed as 2.4 and 2.15 as 2.2");
         }
     }
 
@@ -118,8 +122,8 @@ class MeasureNextOrderTest {
                 .orElseThrow()
                 .get(0);
         // tolerance: three sampling errors of a mean square of 16384 plain draws, which these undercut
-        assertEquals(Math.sqrt(all), gain.spreadNow(), 0.02 * Math.sqrt(all));
-        assertEquals(Math.sqrt(all - label), gain.spreadAfter(), 0.02 * Math.sqrt(all));
+        check("spread now, drawn").expected(Math.sqrt(all), "K").computed(gain.spreadNow()).withinRelative(0.02, "three sampling errors of 16384 plain draws, which these undercut");
+        check("spread after a label is measured, drawn").expected(Math.sqrt(all - label), "K").computed(gain.spreadAfter()).within(0.02 * Math.sqrt(all), "three sampling errors of 16384 plain draws, which these undercut");
     }
 
     /** Variance of ln x for x even between a and b (closed form, derived here). */
@@ -132,5 +136,9 @@ class MeasureNextOrderTest {
     private static double secondMoment(double x) {
         double l = Math.log(x);
         return x * (l * l - 2 * l + 2);
+    }
+
+    private static ExternalCheck check(String quantity) {
+        return ExternalCheck.of(Topic.CONFIDENCE, quantity, SOURCE);
     }
 }

@@ -1,7 +1,5 @@
 package org.coldpleat.validation.analytic;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
@@ -13,10 +11,14 @@ import org.coldpleat.model.medium.KuwabaraPermeability;
 import org.coldpleat.model.medium.SpielmanGorenPermeability;
 import org.coldpleat.model.medium.TomadakisRobertsonPermeability;
 import org.coldpleat.validation.TableRows;
+import org.coldpleat.validation.checks.ExternalCheck;
+import org.coldpleat.validation.checks.Topic;
 import org.junit.jupiter.api.Test;
 
 /** The permeability laws against their formulas evaluated independently (derived here). */
 class PermeabilityTableTest {
+    private static final String SOURCE = "formulas evaluated independently, derived here";
+
     @Test
     void lawsGiveTheTabulatedValues() {
         Map<String, DoubleUnaryOperator> laws = new LinkedHashMap<>();
@@ -33,8 +35,12 @@ class PermeabilityTableTest {
             laws.forEach((column, law) -> {
                 double expected = Double.parseDouble(row.get(column));
                 // Five significant digits: half the last one is at most 5e-5 of the value
-                assertEquals(expected, law.applyAsDouble(solidity), 5e-5 * expected, column + " at " + solidity);
+                check("permeability law: " + column.replace('_', ' ')).at("solidity " + solidity).expected(expected, "1").computed(law.applyAsDouble(solidity)).withinRelative(5e-5, "half the last of five digits");
             });
         }
+    }
+
+    private static ExternalCheck check(String quantity) {
+        return ExternalCheck.of(Topic.MEDIUM, quantity, SOURCE);
     }
 }

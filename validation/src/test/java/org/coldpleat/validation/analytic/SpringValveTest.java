@@ -1,16 +1,19 @@
 package org.coldpleat.validation.analytic;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.valve.SpringValve;
+import org.coldpleat.validation.checks.ExternalCheck;
+import org.coldpleat.validation.checks.Topic;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Disc valve of 12 mm seat, 1.5 N/mm, 100 kPa, 3 mm lift, Cd 0.62, 860 kg/m3: values derived here by hand. */
 class SpringValveTest {
+    private static final String SOURCE = "worked by hand, derived here";
+
     private static final SpringValve VALVE = SpringValve.disc(100e3, 12e-3, 1500, 3e-3, 0);
 
     /** Tolerance: half the last printed digit, plus 0.05 % for the rounded corners. */
@@ -24,27 +27,31 @@ class SpringValveTest {
         Fluid oil = new Fluid(kinematic * 1e-6 * 860, 860);
         double flow = VALVE.flowRate(kiloPascal * 1e3, oil) * 60e3;
         double halfDigit = literPerMinute < 10 ? 0.005 : 0.05;
-        assertEquals(literPerMinute, flow, halfDigit + 5e-4 * literPerMinute);
+        check("flow of a disc valve").at(kinematic + " mm2/s, " + kiloPascal + " kPa").expected(literPerMinute, "L/min").computed(flow).withinRelative(halfDigit+5e-4, "half the last digit, and 0.05 % for the rounded corners");
     }
 
     @Test
     void flowMatchesTheTwoFourDigitValues() {
         Fluid oil = new Fluid(24e-6 * 860, 860);
-        assertEquals(16.70, VALVE.flowRate(110e3, oil) * 60e3, 1e-3 * 16.70);
-        assertEquals(78.37, VALVE.flowRate(150e3, oil) * 60e3, 1e-3 * 78.37);
+        check("flow of a disc valve at 24 mm2/s, 110 kPa").expected(16.70, "L/min").computed(VALVE.flowRate(110e3, oil) * 60e3).withinRelative(1e-3, "four digits");
+        check("flow of a disc valve at 24 mm2/s, 150 kPa").expected(78.37, "L/min").computed(VALVE.flowRate(150e3, oil) * 60e3).withinRelative(1e-3, "four digits");
     }
 
     /** pc + k x/A = 139.79 kPa; five digits. */
     @Test
     void fullLiftPressure() {
-        assertEquals(139.79e3, VALVE.fullLiftPressure(), 1e-3 * 139.79e3);
-        assertEquals(100e3 + 1500 * 3e-3 / VALVE.seatArea(), VALVE.fullLiftPressure(), 1e-6);
+        check("pressure at full lift").expected(139.79e3, "Pa").computed(VALVE.fullLiftPressure()).withinRelative(1e-3, "four digits");
+        check("pressure at full lift, formula").expected(100e3 + 1500 * 3e-3 / VALVE.seatArea(), "Pa").computed(VALVE.fullLiftPressure()).within(1e-6, "arithmetic");
     }
 
     /** pi d x = pi d^2/4 at x = d/4. */
     @Test
     void curtainEqualsTheBoreAtAQuarterOfTheDiameter() {
-        assertEquals(VALVE.seatArea(), VALVE.curtainArea(3e-3), 1e-12 * VALVE.seatArea());
+        check("curtain at a quarter of the diameter").expected(VALVE.seatArea(), "m2").computed(VALVE.curtainArea(3e-3)).withinRelative(1e-12, "arithmetic");
         assertTrue(VALVE.curtainArea(2.9e-3) < VALVE.seatArea());
+    }
+
+    private static ExternalCheck check(String quantity) {
+        return ExternalCheck.of(Topic.OPENINGS, quantity, SOURCE);
     }
 }

@@ -173,8 +173,10 @@ public record ExternalCheck(Topic topic, String quantity, String source, String 
 
         private void limit(String words, double limit, boolean met, double share, String reason) {
             String expected = words + CheckNumbers.withUnit(CheckNumbers.given(limit), unit);
-            String shown = CheckNumbers.withUnit(CheckNumbers.computed(computed), unit);
-            check.finish(expected, shown, "", "limit", reason, met, Double.isFinite(share) ? Math.abs(share) : 0);
+            boolean rounding = met && limit > 0 && limit <= CheckNumbers.ROUNDING;
+            String shown = rounding ? "met" : CheckNumbers.withUnit(CheckNumbers.computed(computed), unit);
+            double severity = rounding || !Double.isFinite(share) ? 0 : Math.abs(share);
+            check.finish(expected, shown, "", "limit", reason, met, severity);
         }
     }
 

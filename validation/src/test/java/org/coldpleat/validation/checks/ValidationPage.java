@@ -29,7 +29,8 @@ final class ValidationPage {
               of the expected value, as the tolerance is; `none` is below a thousandth of the tolerance, or rounding
               where the tolerance itself is below a millionth.
             - Tolerance and why: what was allowed and its reason. `own band` is the 95 % band that the model states
-              about its own value. Limits stand in the column of the expected value.
+              about its own value. Limits stand in the column of the expected value; `met` instead of a computed value is a
+              residual of rounding below its limit.
             - Status: `holds`; `holds, tolerance set afterwards` when the tolerance was chosen with the deviation known,
               so that the line only guards against change; `known miss` when the disagreement stays and is itself
               asserted, so that a change is noticed.

@@ -8,10 +8,14 @@ import org.coldpleat.model.coldstart.BypassMap;
 import org.coldpleat.model.coldstart.FilterOnEngine;
 import org.coldpleat.model.coldstart.OpeningFinder;
 import org.coldpleat.model.coldstart.Openings;
+import org.coldpleat.validation.checks.ExternalCheck;
+import org.coldpleat.validation.checks.Topic;
 import org.junit.jupiter.api.Test;
 
 /** Opening temperatures of random engines against a scan of the whole range in steps of 0.5 K. */
 class ColdStartOpeningsTest {
+    private static final String SOURCE = "single solves, derived here";
+
     private static final double STEP = 0.5;
 
     /** Points closer to a found end than this [K] are not compared: ends are found to 1 mK. */
@@ -53,12 +57,16 @@ class ColdStartOpeningsTest {
             for (int j = 0; j < speeds.length; j++) {
                 FilterOnEngine.State state = engine.solve(speeds[j], temperatures[i], Optional.empty());
                 // both solves stop at 1e-13 of the flow; a stiff valve magnifies that
-                assertEquals(state.filter().bypassShare(), map.bypassShare()[i][j], 1e-8);
+                check("bypassed share of a map").at(temperatures[i] + " K, " + speeds[j] + " rev/s").expected(state.filter().bypassShare(), "1").computed(map.bypassShare()[i][j]).within(1e-8, "both solves stop at 1e-13 of the flow; a stiff valve magnifies that");
             }
         }
     }
 
     private static boolean nearAnEnd(Openings found, double t) {
         return found.intervals().stream().anyMatch(i -> Math.abs(t - i.low()) < EDGE || Math.abs(t - i.high()) < EDGE);
+    }
+
+    private static ExternalCheck check(String quantity) {
+        return ExternalCheck.of(Topic.START, quantity, SOURCE);
     }
 }

@@ -17,10 +17,14 @@ import org.coldpleat.model.loading.SumpBalance;
 import org.coldpleat.model.loading.SumpFlows;
 import org.coldpleat.model.loading.SumpState;
 import org.coldpleat.model.loading.TestDust;
+import org.coldpleat.validation.checks.ExternalCheck;
+import org.coldpleat.validation.checks.Topic;
 import org.junit.jupiter.api.Test;
 
 /** No dirt appears or vanishes, whatever the flows. */
 class DirtBalanceTest {
+    private static final String SOURCE = "conservation, derived here";
+
     @Test
     void everyStepOfTheSumpClosesForRandomFlows() {
         Random random = new Random(20261125);
@@ -40,7 +44,10 @@ class DirtBalanceTest {
                 state = SumpBalance.advance(state, flows, efficiency, source, Math.pow(10, 5 * random.nextDouble()));
             }
             // a few tens of roundings of 1e-16
-            assertTrue(state.massClosure() < 1e-12, "trial " + trial + ": " + state.massClosure());
+            ExternalCheck.of(Topic.LOADING, "dirt balance of a sump with random flows", "conservation, derived here")
+                    .at("trial " + trial)
+                    .computed(state.massClosure(), "1")
+                    .below(1e-12, "a few tens of roundings");
         }
     }
 
@@ -66,11 +73,14 @@ class DirtBalanceTest {
                 MultiPassResult result = MultiPassTest.run(setup, 20, 50_000);
                 String name = kind + ", n " + exponent;
                 assertEquals(MultiPassResult.Status.TERMINAL_REACHED, result.status(), name);
-                assertTrue(result.massClosure() < 1e-9, name + ": " + result.massClosure());
+                check("dirt balance of a multi-pass test")
+                        .at(name)
+                        .computed(result.massClosure(), "1")
+                        .below(1e-9, "rounding of some thousand sums");
                 double found = result.retainedMass()
                         + result.end().suspendedMass()
                         + sum(result.end().sampled());
-                assertEquals(result.injectedMass(), found, 1e-9 * result.injectedMass(), name);
+                check("dirt caught, suspended and sampled of a multi-pass test").at(name).expected(result.injectedMass(), "kg").computed(found).withinRelative(1e-9, "rounding");
                 checkSeries(result, name);
             }
         }
@@ -96,5 +106,9 @@ class DirtBalanceTest {
             sum += value;
         }
         return sum;
+    }
+
+    private static ExternalCheck check(String quantity) {
+        return ExternalCheck.of(Topic.LOADING, quantity, SOURCE);
     }
 }

@@ -1,6 +1,5 @@
 package org.coldpleat.validation.conservation;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -14,10 +13,14 @@ import org.coldpleat.model.pleat.PackResult;
 import org.coldpleat.model.pleat.PleatEnds;
 import org.coldpleat.model.pleat.PleatGeometry;
 import org.coldpleat.model.pleat.PleatPack;
+import org.coldpleat.validation.checks.ExternalCheck;
+import org.coldpleat.validation.checks.Topic;
 import org.junit.jupiter.api.Test;
 
 /** Dirt laid down along the leg by the flow of the pack, step by step. */
 class LoadedPackTest {
+    private static final String SOURCE = "conservation, derived here";
+
     private static final double CLEAN_RESISTANCE = 3e7;
     private static final double LOT = 0.0002;
     private static final BlockingLaw LAW = new BlockingLaw(1, 20);
@@ -36,7 +39,7 @@ class LoadedPackTest {
                 .sum();
         assertTrue(clean.foldShare() > 0);
         // rounding of sixty cells and of the solver's elimination
-        assertEquals(1 - clean.foldShare(), inCells, 1e-9);
+        check("flow shares of cells and folds").expected(1 - clean.foldShare(), "1").computed(inCells).within(1e-9, "rounding of sixty cells and of the elimination");
     }
 
     @Test
@@ -48,7 +51,7 @@ class LoadedPackTest {
             assertTrue(steps.get(i).mediumRatio >= steps.get(i - 1).mediumRatio, "step " + i);
         }
         assertTrue(steps.get(0).pack.channelFactor() > 4);
-        assertEquals(1, steps.get(160).pack.channelFactor(), 0.01);
+        check("channel factor of a heavily loaded pack").expected(1, "1").computed(steps.get(160).pack.channelFactor()).within(0.01, "the medium outweighs the channels");
     }
 
     /**
@@ -70,14 +73,14 @@ class LoadedPackTest {
         double expected = (200.0 - turn) / (160 - turn) * Math.exp(-40 * perLot);
         // lots of K m = 0.05 shorten the decay by half of that, 0.025 x 1.8; x0 belongs to the early, not yet linear
         // part
-        assertEquals(expected, decay, 0.05 * expected);
+        ExternalCheck.of(Topic.LOADING, "decay of unevenness in a loaded pack", "derived here").expected(expected, "1").computed(decay).withinRelative(0.05, "lots of K m 0.05 shorten the decay by half of that; the turn belongs to the early part");
     }
 
     @Test
     void allDirtIsInTheCellsOrTheFolds() {
         List<Step> steps = load(TIGHT, 100);
         Step last = steps.get(steps.size() - 1);
-        assertEquals(100 * LOT, last.load.mass(), 1e-12 * 100 * LOT);
+        check("dirt in cells and folds").expected(100 * LOT, "kg").computed(last.load.mass()).withinRelative(1e-12, "rounding");
     }
 
     @Test
@@ -87,7 +90,7 @@ class LoadedPackTest {
         double clean = steps.get(0).pack.resistance();
         for (int i = 0; i < steps.size(); i++) {
             double expected = LAW.resistanceRatio(i * LOT / 0.1);
-            assertEquals(expected, steps.get(i).pack.resistance() / clean, 1e-12 * expected, "step " + i);
+            ExternalCheck.of(Topic.LOADING, "resistance ratio of a flat sheet under load", "derived here").at("step " + i).expected(expected, "1").computed(steps.get(i).pack.resistance() / clean).withinRelative(1e-12, "rounding");
         }
     }
 
@@ -113,5 +116,9 @@ class LoadedPackTest {
     private static double endOverMiddle(PackResult pack) {
         double[] velocity = pack.relativeFaceVelocities();
         return velocity[0] / velocity[velocity.length / 2];
+    }
+
+    private static ExternalCheck check(String quantity) {
+        return ExternalCheck.of(Topic.LOADING, quantity, SOURCE);
     }
 }

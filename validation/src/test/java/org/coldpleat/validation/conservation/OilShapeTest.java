@@ -13,10 +13,14 @@ import org.coldpleat.model.oil.OilResult;
 import org.coldpleat.model.oil.OilSpec;
 import org.coldpleat.model.oil.WaltherCurve;
 import org.coldpleat.shared.source.Provenance;
+import org.coldpleat.validation.checks.ExternalCheck;
+import org.coldpleat.validation.checks.Topic;
 import org.junit.jupiter.api.Test;
 
 /** Whatever plausible oil comes in, its curves keep their shape over -40 to 150 C. */
 class OilShapeTest {
+    private static final String SOURCE = "derived here, random oils";
+
     private static final int OILS = 2000;
     private static final long SEED = 20260115;
     private static final double K = 273.15;
@@ -46,7 +50,7 @@ class OilShapeTest {
         for (Oil oil : oils()) {
             double below = oil.kinematicViscosity(Math.nextDown(40 + K));
             double at = oil.kinematicViscosity(40 + K);
-            assertEquals(1, below / at, 1e-9); // rounding only
+            check("viscosity below over at the joint of its two branches").expected(1, "1").computed(below / at).within(1e-9, "rounding only"); // rounding only
         }
     }
 
@@ -56,7 +60,7 @@ class OilShapeTest {
             for (Anchor anchor : oil.anchors()) {
                 double expected = anchor.kinematicViscosity(oil.density());
                 // one Newton step after the published inverse: 1e-8 relative at 2 mm2/s, rounding above 6
-                assertEquals(1, oil.kinematicViscosity(anchor.temperature()) / expected, 1e-7);
+                check("curve over its own points").expected(1, "1").computed(oil.kinematicViscosity(anchor.temperature()) / expected).within(1e-7, "one Newton step after the published inverse: 1e-8 at 2 mm2/s");
             }
         }
     }
@@ -103,5 +107,9 @@ class OilShapeTest {
         // a plausible oil must not be turned away
         assertEquals(0, refused);
         return oils;
+    }
+
+    private static ExternalCheck check(String quantity) {
+        return ExternalCheck.of(Topic.OIL, quantity, SOURCE);
     }
 }

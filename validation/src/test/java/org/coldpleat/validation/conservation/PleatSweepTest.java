@@ -12,10 +12,14 @@ import org.coldpleat.model.pleat.PleatClosure;
 import org.coldpleat.model.pleat.PleatEnds;
 import org.coldpleat.model.pleat.PleatGeometry;
 import org.coldpleat.model.pleat.PleatPack;
+import org.coldpleat.validation.checks.ExternalCheck;
+import org.coldpleat.validation.checks.Topic;
 import org.junit.jupiter.api.Test;
 
 /** Shape and conservation of the pleat pack over random geometries, media and closures, seeded; derived here. */
 class PleatSweepTest {
+    private static final String SOURCE = "conservation, derived here";
+
     private static final int CASES = 2000;
 
     private static double logUniform(SplittableRandom random, double low, double high) {
@@ -99,7 +103,7 @@ class PleatSweepTest {
             }
             assertTrue(result.channelFactor() >= 1, result.channelFactor() + " " + pack);
             // Rounding of the tridiagonal solve, at worst in crowded packs
-            assertEquals(1, sum / flow, 1e-8, pack.toString());
+            check("flow through cells and folds over the whole flow").at("case " + n).expected(1, "1").computed(sum / flow).within(1e-8, "rounding of the tridiagonal solve, at worst in crowded packs");
         }
     }
 
@@ -162,13 +166,19 @@ class PleatSweepTest {
             double usual = Math.abs(pack.resistance(medium) / exact - 1);
             double better = Math.abs(pack.solve(fine).resistance() / exact - 1);
             // Worst where a gap below 0.1 mm meets a very open medium and only the last millimeter of the leg works
-            assertTrue(usual < 4e-3, usual + " " + pleat);
+            check("error of the usual cells over random parallel legs")
+                    .at("case " + n)
+                    .toleranceSetAfterwards()
+                    .computed(usual, "1")
+                    .below(4e-3, "worst where a gap below 0.1 mm meets a very open medium");
             // Second order: twelve times the cells, a 144th of the error; 1e-6 where error terms cancel by chance
             assertTrue(better < usual / 120 + 1e-6, better + " after " + usual + " " + pleat);
             sum += usual;
         }
         // On the mean of this harsh sample a fortieth of a percent
-        assertTrue(sum / 500 < 2.5e-4, "mean error " + sum / 500);
+        check("mean error of the usual cells over random parallel legs")
+                .computed(sum / 500, "1")
+                .below(2.5e-4, "a fortieth of a percent, as claimed");
     }
 
     @Test
@@ -182,7 +192,7 @@ class PleatSweepTest {
             double medium = logUniform(random, 5e6, 5e8);
             double first = new PleatPack(one, 1, 1).resistance(medium);
             // Mirror image, so only the path along which pressures are added differs
-            assertEquals(first, new PleatPack(other, 1, 1).resistance(medium), 1e-9 * first);
+            check("resistance of parallel legs, flow reversed").at("case " + n).expected(first, "1/m2").computed(new PleatPack(other, 1, 1).resistance(medium)).withinRelative(1e-9, "only the path along which pressures are added differs");
         }
     }
 
@@ -200,5 +210,9 @@ class PleatSweepTest {
             assertTrue(previous == 0 || value < 1.05 * previous, "count " + count + ": " + value / previous);
             previous = value;
         }
+    }
+
+    private static ExternalCheck check(String quantity) {
+        return ExternalCheck.of(Topic.PLEATS, quantity, SOURCE);
     }
 }

@@ -1,6 +1,5 @@
 package org.coldpleat.validation.conservation;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
@@ -18,10 +17,14 @@ import org.coldpleat.model.pleat.PackModel;
 import org.coldpleat.model.pleat.PleatEnds;
 import org.coldpleat.model.pleat.PleatGeometry;
 import org.coldpleat.model.pleat.PleatPack;
+import org.coldpleat.validation.checks.ExternalCheck;
+import org.coldpleat.validation.checks.Topic;
 import org.junit.jupiter.api.Test;
 
 /** Balances and shapes of a service life with an ideal valve: no outside number. */
 class ServiceLifeTest {
+    private static final String SOURCE = "conservation, derived here";
+
     private static final double HOUR = 3600;
     private static final double FLOW = 2.5e-4;
     private static final SizeClasses CLASSES = TestDust.A3.sizes().classes(16);
@@ -65,11 +68,11 @@ class ServiceLifeTest {
     void everyClassOfDirtIsAccountedFor() {
         ServiceCourse course = ServiceLife.run(plan(crowded(), new BlockingLaw(1, 20), 5e-9, 1000 * HOUR), OPENS);
         // rounding of some ten thousand sums
-        assertTrue(
-                course.end().massClosure() < 1e-9,
-                () -> "closure " + course.end().massClosure());
+        check("dirt balance over a service life")
+                .computed(course.end().massClosure(), "1")
+                .below(1e-9, "rounding of some ten thousand sums");
         double load = course.load().mass();
-        assertEquals(course.end().retainedMass(), load, 1e-9 * load);
+        check("dirt on the element over a service life").expected(course.end().retainedMass(), "kg").computed(load).within(1e-9 * load, "rounding of some ten thousand sums");
     }
 
     @Test
@@ -94,14 +97,16 @@ class ServiceLifeTest {
         // step a quarter: error a sixteenth at order two; starts that fall on other steps blur it, so at least a sixth
         assertTrue(fine < coarse / 6, () -> "errors " + coarse + " s and " + fine + " s");
         // usual tolerance: within 0.1 % of the life
-        assertTrue(usual < 1e-3 * exact, () -> "usual error " + usual + " s of " + exact + " s");
+        check("error of the time to opening at the usual tolerance")
+                .computed(usual / exact, "1")
+                .below(1e-3, "as claimed: within 0.1 % of the life");
     }
 
     @Test
     void cleanOilLeavesTheElementClean() {
         ServiceCourse course = ServiceLife.run(plan(crowded(), new BlockingLaw(1, 20), 0, 100 * HOUR));
-        assertEquals(1, course.last().packRatio(), 1e-12);
-        assertEquals(100 * HOUR, course.last().time(), 1e-6);
+        check("resistance ratio after clean oil").expected(1, "1").computed(course.last().packRatio()).within(1e-12, "rounding");
+        check("time run").expected(100 * HOUR, "s").computed(course.last().time()).within(1e-6, "rounding");
     }
 
     /**
@@ -113,8 +118,8 @@ class ServiceLifeTest {
     void halfTheAreaMoreThanHalvesTheLife() {
         double whole = flatLife(0.1, 6);
         double half = flatLife(0.05, 3);
-        assertEquals(0.1 * Math.log(6) / (20 * 5e-8), whole, 2e-3 * whole);
-        assertEquals(0.5 * Math.log(3) / Math.log(6), half / whole, 2e-3);
+        ExternalCheck.of(Topic.LOADING, "life to six times the clean drop", "derived here").expected(0.1 * Math.log(6) / (20 * 5e-8), "s").computed(whole).within(2e-3 * whole, "usual tolerance of the course, 0.1 %, twice");
+        ExternalCheck.of(Topic.LOADING, "life left at half the area, course of service", "derived here").expected(0.5 * Math.log(3) / Math.log(6), "1").computed(half / whole).within(2e-3, "usual tolerance of the course, 0.1 %, twice");
         assertTrue(half < whole / 2);
     }
 
@@ -143,5 +148,9 @@ class ServiceLifeTest {
 
     private static double opening(ServiceCourse course) {
         return course.timeAtRatio(OPENS).orElseThrow();
+    }
+
+    private static ExternalCheck check(String quantity) {
+        return ExternalCheck.of(Topic.LOADING, quantity, SOURCE);
     }
 }

@@ -82,7 +82,7 @@ class CommonPracticeSheetsTest {
         usual("gross medium area of small spin-on filters")
                 .at(length + " x " + width)
                 .computed(sheet.grossArea().value(), "m2")
-                .between(0.039, 0.1, "usual range of the trade, 400 to 1000 cm2; the smallest reading is just below");
+                .between(0.040, 0.1, "usual range of the trade, 400 to 1000 cm2");
         double depth = inches * 0.0254 / (2 * pleats);
         // pleats 8 to 20 mm deep: common practice, no source
         usual("pleat depth from strip length and count")

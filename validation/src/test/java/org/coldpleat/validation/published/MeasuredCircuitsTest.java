@@ -25,7 +25,9 @@ import org.junit.jupiter.api.Test;
 
 /** The engine circuit against pressures logged on running engines. */
 class MeasuredCircuitsTest {
-    private static final String SOURCE = "pressures logged on running engines, see the head of the table";
+    private static final String RAILWAY = "12-cylinder railway diesel in service, Dai et al. 2024, public data set";
+
+    private static final String AIR_COOLED = "air-cooled flat-four aircraft engine, NGAFID flight logs, binned";
 
     private static final double ZERO = 273.15;
 
@@ -60,10 +62,10 @@ class MeasuredCircuitsTest {
         }
         assertTrue(tested > 30);
         String reason = "12 % is two standard deviations of single samples: one in ten may lie outside";
-        check("share of unseen railway samples whose inlet pressure is met within 12 %")
+        check("share of unseen railway samples whose inlet pressure is met within 12 %", RAILWAY)
                 .computed((double) inletMet / tested, "1")
                 .atLeast(0.9, reason);
-        check("share of unseen railway samples whose ratio of filter drop to inlet is met within 12 %")
+        check("share of unseen railway samples whose ratio of filter drop to inlet is met within 12 %", RAILWAY)
                 .computed((double) ratioMet / tested, "1")
                 .atLeast(0.9, reason);
     }
@@ -74,19 +76,19 @@ class MeasuredCircuitsTest {
         EngineCircuit circuit = fitted(railway(), 0);
         OperatingPoint idle = circuit.solve(400.0 / 60, ZERO + 60);
         OperatingPoint full = circuit.solve(1000.0 / 60, ZERO + 68.2);
-        check("filter drop over gallery pressure at 400 rpm, fitted circuit")
+        check("filter drop over gallery pressure at 400 rpm, fitted circuit", RAILWAY)
                 .expected(0.268, "1")
                 .computed(idle.filterDrop() / idle.galleryPressure())
                 .withinRelative(0.05, "scatter of single samples in drop");
-        check("filter drop over gallery pressure at 1000 rpm, fitted circuit")
+        check("filter drop over gallery pressure at 1000 rpm, fitted circuit", RAILWAY)
                 .expected(0.248, "1")
                 .computed(full.filterDrop() / full.galleryPressure())
                 .withinRelative(0.05, "scatter of single samples in drop");
-        check("gallery pressure at 400 rpm, fitted circuit")
+        check("gallery pressure at 400 rpm, fitted circuit", RAILWAY)
                 .expected(263e3, "Pa")
                 .computed(idle.galleryPressure())
                 .withinRelative(0.12, "two standard deviations of single samples");
-        check("gallery pressure at 1000 rpm, fitted circuit")
+        check("gallery pressure at 1000 rpm, fitted circuit", RAILWAY)
                 .expected(677e3, "Pa")
                 .computed(full.galleryPressure())
                 .withinRelative(0.12, "two standard deviations of single samples");
@@ -102,20 +104,22 @@ class MeasuredCircuitsTest {
         OperatingPoint cool = circuit.solve(400.0 / 60, ZERO + 47);
         OperatingPoint warm = circuit.solve(400.0 / 60, ZERO + 66);
         double change = warm.filterDrop() / warm.galleryPressure() / (cool.filterDrop() / cool.galleryPressure());
-        check("change of drop over gallery pressure from 47 to 66 °C")
+        check("change of drop over gallery pressure from 47 to 66 °C", RAILWAY)
                 .computed(change, "1")
                 .between(0.85, 1, "measured: falls by a tenth; film temperature, slip and grade are not known");
         double inlet = cool.galleryPressure() / warm.galleryPressure();
         double drop = cool.filterDrop() / warm.filterDrop();
-        String reason = "measured: 1.5 to 1.7; film temperature, slip and the assumed grade are not known";
-        check("fall of the gallery pressure from 47 to 66 °C")
-                .toleranceSetAfterwards()
-                .computed(inlet, "1")
-                .between(1.3, 2.2, reason);
-        check("fall of the filter drop from 47 to 66 °C")
-                .toleranceSetAfterwards()
-                .computed(drop, "1")
-                .between(1.3, 2.2, reason);
+        String reason = "falls more than measured: film temperature, slip and the assumed grade are not known";
+        assertTrue(inlet > 1.3 && inlet < 2.2, () -> "gallery pressure falls by " + inlet);
+        check("fall of the gallery pressure from 47 to 66 °C, measured 1.5 to 1.7", RAILWAY)
+                .expected(1.7, "1")
+                .computed(inlet)
+                .knownMiss(0.17, 0.03, reason);
+        assertTrue(drop > 1.3 && drop < 2.2, () -> "filter drop falls by " + drop);
+        check("fall of the filter drop from 47 to 66 °C, measured 1.5 to 1.7", RAILWAY)
+                .expected(1.7, "1")
+                .computed(drop)
+                .knownMiss(0.22, 0.03, reason);
     }
 
     /**
@@ -128,18 +132,18 @@ class MeasuredCircuitsTest {
         double fast = airCooled(2350, 60);
         assertEquals(0.37, fast / slow - 1, 0.10);
         EngineCircuit circuit = reliefControlled(slow, fast);
-        check("gallery pressure at 700 rpm, relief fitted there")
+        check("gallery pressure at 700 rpm, relief fitted there", AIR_COOLED)
                 .toleranceSetAfterwards()
                 .expected(slow, "Pa")
                 .computed(circuit.solve(700.0 / 60, ZERO + 62.5).galleryPressure())
                 .withinRelative(2e-3, "fitted to this point");
         double idle = airCooled(1000, 60);
-        check("gallery pressure at 1050 rpm, relief fitted at 700 and 2450 rpm")
+        check("gallery pressure at 1050 rpm, relief fitted at 700 and 2450 rpm", AIR_COOLED)
                 .expected(idle, "Pa")
                 .computed(circuit.solve(1050.0 / 60, ZERO + 62.5).galleryPressure())
                 .withinRelative(0.05, "three spreads of a bin");
         double cruise = airCooled(1900, 60);
-        check("gallery pressure at 2000 rpm, relief fitted at 700 and 2450 rpm")
+        check("gallery pressure at 2000 rpm, relief fitted at 700 and 2450 rpm", AIR_COOLED)
                 .expected(cruise, "Pa")
                 .computed(circuit.solve(2000.0 / 60, ZERO + 62.5).galleryPressure())
                 .withinRelative(0.05, "three spreads of a bin");
@@ -155,7 +159,7 @@ class MeasuredCircuitsTest {
         double cold = circuit.solve(1050.0 / 60, ZERO + 17.5).galleryPressure();
         double warm = circuit.solve(1050.0 / 60, ZERO + 77.5).galleryPressure();
         double fall = 1 - warm / cold;
-        check("fall of the gallery pressure under a relief from 17.5 to 77.5 °C")
+        check("fall of the gallery pressure under a relief from 17.5 to 77.5 °C", AIR_COOLED)
                 .computed(fall, "1")
                 .between(0.05, 0.20, "measured 11 %; gallery and oil grade are assumed");
     }
@@ -276,7 +280,7 @@ class MeasuredCircuitsTest {
         return rows;
     }
 
-    private static ExternalCheck check(String quantity) {
-        return ExternalCheck.of(Topic.CIRCUIT, quantity, SOURCE);
+    private static ExternalCheck check(String quantity, String source) {
+        return ExternalCheck.of(Topic.CIRCUIT, quantity, source);
     }
 }
