@@ -26,14 +26,26 @@ class BlockingLawTableTest {
             BlockingLaw law = new BlockingLaw(value(row, "n"), coefficient);
             for (String km : new String[] {"0.1", "0.25", "0.5", "0.8"}) {
                 double expected = value(row, "ratio_at_Km_" + km);
-                check("resistance ratio of the blocking law").at("n " + row.get("n") + ", K m " + km).expected(expected, "1").computed(law.resistanceRatio(Double.parseDouble(km) / coefficient)).within(PRINTED, "half the last of six digits");
+                check("resistance ratio of the blocking law")
+                        .at("n " + row.get("n") + ", K m " + km)
+                        .expected(expected, "1")
+                        .computed(law.resistanceRatio(Double.parseDouble(km) / coefficient))
+                        .within(PRINTED, "half the last of six digits");
             }
-            check("dirt at four times the clean resistance").at("n " + row.get("n")).expected(value(row, "Km_at_ratio_4"), "1").computed(coefficient * law.massPerArea(4)).within(PRINTED, "half the last of six digits");
+            check("dirt at four times the clean resistance")
+                    .at("n " + row.get("n"))
+                    .expected(value(row, "Km_at_ratio_4"), "1")
+                    .computed(coefficient * law.massPerArea(4))
+                    .within(PRINTED, "half the last of six digits");
             double cleanVelocity = 0.0017;
             double concentration = 2.2;
             double time = law.timeAtConstantPressure(0.5 / coefficient / concentration, cleanVelocity, concentration);
             double scaled = coefficient * concentration * cleanVelocity * time;
-            check("time at constant pressure").at("n " + row.get("n")).expected(value(row, "time_at_KV_half"), "1").computed(scaled).within(PRINTED, "half the last of six digits");
+            check("time at constant pressure")
+                    .at("n " + row.get("n"))
+                    .expected(value(row, "time_at_KV_half"), "1")
+                    .computed(scaled)
+                    .within(PRINTED, "half the last of six digits");
         }
     }
 
@@ -42,7 +54,10 @@ class BlockingLawTableTest {
         BlockingLaw law = new BlockingLaw(1, 3.7);
         // 0.5 = 3.7 m2/kg x 2.2 kg/m3 x 0.0017 m/s x t
         double time = 0.5 / (3.7 * 2.2 * 0.0017);
-        check("ratio at constant flow").expected(1.64872, "1").computed(law.ratioAtConstantFlow(time, 0.0017, 2.2)).within(PRINTED, "half the last of six digits");
+        check("ratio at constant flow")
+                .expected(1.64872, "1")
+                .computed(law.ratioAtConstantFlow(time, 0.0017, 2.2))
+                .within(PRINTED, "half the last of six digits");
     }
 
     @Test
@@ -52,7 +67,11 @@ class BlockingLawTableTest {
             double end = 0.6;
             double numeric = integrate(new double[] {1}, end, power(n))[0];
             // integrator tolerance 1e-12 on values up to 4, the steepest law amplifies it by ratio^n, about 30
-            check("resistance ratio against integration of its equation").at("n " + n).expected(numeric, "1").computed(law.resistanceRatio(end)).within(1e-9, "tolerance 1e-12 of the integrator, amplified by the steepest law");
+            check("resistance ratio against integration of its equation")
+                    .at("n " + n)
+                    .expected(numeric, "1")
+                    .computed(law.resistanceRatio(end))
+                    .within(1e-9, "tolerance 1e-12 of the integrator, amplified by the steepest law");
         }
     }
 
@@ -66,7 +85,14 @@ class BlockingLawTableTest {
             double exponent = n;
             double[] end = integrate(new double[] {0, 1}, 0.6, (v, y) -> new double[] {y[1], Math.pow(y[1], exponent)});
             // as above
-            ExternalCheck.of(Topic.LOADING, "time at constant pressure against integration", "Hermia 1982, Trans. IChemE 60, equation from memory").at("n " + n).expected(end[0], "1").computed(new BlockingLaw(n, 1).timeAtConstantPressure(0.6, 1, 1)).within(1e-9, "tolerance 1e-12 of the integrator, amplified by the steepest law");
+            ExternalCheck.of(
+                            Topic.LOADING,
+                            "time at constant pressure against integration",
+                            "Hermia 1982, Trans. IChemE 60, equation from memory")
+                    .at("n " + n)
+                    .expected(end[0], "1")
+                    .computed(new BlockingLaw(n, 1).timeAtConstantPressure(0.6, 1, 1))
+                    .within(1e-9, "tolerance 1e-12 of the integrator, amplified by the steepest law");
         }
     }
 

@@ -66,11 +66,25 @@ class ChannelFactorTest {
         };
         for (double[] row : table) {
             // Eight printed digits
-            check("channel factor of equal gaps").at("lambda " + row[0]).expected(row[1], "1").computed(ChannelFactor.equalGaps(row[0])).within(6e-8, "half the last of eight digits");
-            check("channel factor of equal gaps, finite volumes").at("lambda " + row[0]).expected(row[1], "1").computed(limit(1, 1, 1, 1, row[0] * row[0] / 2)).within(1e-6, "extrapolated from two grids");
+            check("channel factor of equal gaps")
+                    .at("lambda " + row[0])
+                    .expected(row[1], "1")
+                    .computed(ChannelFactor.equalGaps(row[0]))
+                    .within(6e-8, "half the last of eight digits");
+            check("channel factor of equal gaps, finite volumes")
+                    .at("lambda " + row[0])
+                    .expected(row[1], "1")
+                    .computed(limit(1, 1, 1, 1, row[0] * row[0] / 2))
+                    .within(1e-6, "extrapolated from two grids");
         }
-        check("face velocity of equal gaps at the end").expected(1.3130, "1").computed(ChannelFactor.equalGapsFaceVelocity(2, 0)).within(5e-5, "half the last digit");
-        check("face velocity of equal gaps in the middle").expected(0.8509, "1").computed(ChannelFactor.equalGapsFaceVelocity(2, 0.5)).within(5e-5, "half the last digit");
+        check("face velocity of equal gaps at the end")
+                .expected(1.3130, "1")
+                .computed(ChannelFactor.equalGapsFaceVelocity(2, 0))
+                .within(5e-5, "half the last digit");
+        check("face velocity of equal gaps in the middle")
+                .expected(0.8509, "1")
+                .computed(ChannelFactor.equalGapsFaceVelocity(2, 0.5))
+                .within(5e-5, "half the last digit");
     }
 
     @Test
@@ -80,25 +94,53 @@ class ChannelFactorTest {
             double left = (1 - Math.cos(Math.PI * i / 200)) / 2;
             double right = (1 - Math.cos(Math.PI * (i + 1) / 200)) / 2;
             // Cells hold means; second order at 200 cells is well below 1e-4
-            check("face velocity along equal gaps, finite volumes").at("cell " + i).expected(ChannelFactor.equalGapsFaceVelocity(2, (left + right) / 2), "1").computed(velocity[i]).within(1e-4, "cells hold means; second order at 200 cells");
+            check("face velocity along equal gaps, finite volumes")
+                    .at("cell " + i)
+                    .expected(ChannelFactor.equalGapsFaceVelocity(2, (left + right) / 2), "1")
+                    .computed(velocity[i])
+                    .within(1e-4, "cells hold means; second order at 200 cells");
         }
     }
 
     @Test
     void unequalGapsFollowTheClosedForm() {
-        check("channel factor of unequal gaps, 0.5 and 0.5").expected(1.3319767, "1").computed(ChannelFactor.unequalGaps(0.5, 0.5)).within(6e-8, "half the last digit");
-        check("channel factor of unequal gaps, 1 and 4").expected(2.5103838, "1").computed(ChannelFactor.unequalGaps(1, 4)).within(6e-8, "half the last digit");
-        check("channel factor of unequal gaps, 4 and 1").expected(2.5103838, "1").computed(ChannelFactor.unequalGaps(4, 1)).within(6e-8, "half the last digit");
-        check("channel factor of unequal gaps, 0.2 and 2").expected(1.6715915, "1").computed(ChannelFactor.unequalGaps(0.2, 2.0)).within(6e-8, "half the last digit");
+        check("channel factor of unequal gaps, 0.5 and 0.5")
+                .expected(1.3319767, "1")
+                .computed(ChannelFactor.unequalGaps(0.5, 0.5))
+                .within(6e-8, "half the last digit");
+        check("channel factor of unequal gaps, 1 and 4")
+                .expected(2.5103838, "1")
+                .computed(ChannelFactor.unequalGaps(1, 4))
+                .within(6e-8, "half the last digit");
+        check("channel factor of unequal gaps, 4 and 1")
+                .expected(2.5103838, "1")
+                .computed(ChannelFactor.unequalGaps(4, 1))
+                .within(6e-8, "half the last digit");
+        check("channel factor of unequal gaps, 0.2 and 2")
+                .expected(1.6715915, "1")
+                .computed(ChannelFactor.unequalGaps(0.2, 2.0))
+                .within(6e-8, "half the last digit");
         double narrow = Math.cbrt(1.0 / 4);
-        check("channel factor of unequal gaps, finite volumes").expected(2.5103838, "1").computed(limit(1, 1, narrow, narrow, 1)).within(1e-6, "extrapolated from two grids");
+        check("channel factor of unequal gaps, finite volumes")
+                .expected(2.5103838, "1")
+                .computed(limit(1, 1, narrow, narrow, 1))
+                .within(1e-6, "extrapolated from two grids");
     }
 
     @Test
     void seriesAndClosedFormMeet() {
-        check("series and closed form at their joint").expected(ChannelFactor.equalGaps(0.00999), "1").computed(ChannelFactor.equalGaps(0.01001)).within(2e-7, "slope between the two points");
-        check("series of unequal gaps").expected(1 + 0.01 * 0.01 / 3, "1").computed(ChannelFactor.unequalGaps(0.5e-4, 0.5e-4 + 1e-12)).within(1e-9, "next term");
-        check("channel factor of wide gaps").expected(1, "1").computed(ChannelFactor.unequalGaps(0, 0)).within(0, "exact");
+        check("series and closed form at their joint")
+                .expected(ChannelFactor.equalGaps(0.00999), "1")
+                .computed(ChannelFactor.equalGaps(0.01001))
+                .within(2e-7, "slope between the two points");
+        check("series of unequal gaps")
+                .expected(1 + 0.01 * 0.01 / 3, "1")
+                .computed(ChannelFactor.unequalGaps(0.5e-4, 0.5e-4 + 1e-12))
+                .within(1e-9, "next term");
+        check("channel factor of wide gaps")
+                .expected(1, "1")
+                .computed(ChannelFactor.unequalGaps(0, 0))
+                .within(0, "exact");
     }
 
     @Test
@@ -116,9 +158,17 @@ class ChannelFactorTest {
         for (double[] row : table) {
             // Printed digits: half the last
             double band = row[0] == 3 ? 5.1e-5 : 5.1e-6;
-            check("channel factor of sharp pleats").at("gamma " + row[0]).expected(row[1], "1").computed(limit(1, 0, 0, 1, row[0])).within(band, "half the last digit");
+            check("channel factor of sharp pleats")
+                    .at("gamma " + row[0])
+                    .expected(row[1], "1")
+                    .computed(limit(1, 0, 0, 1, row[0]))
+                    .within(band, "half the last digit");
             double[] velocity = solve(1, 0, 0, 1, row[0], 801).relativeFaceVelocities();
-            check("face velocity of sharp pleats at mid-depth").at("gamma " + row[0]).expected(row[2], "1").computed(velocity[400]).within(5.5e-5, "half the last digit and the cell");
+            check("face velocity of sharp pleats at mid-depth")
+                    .at("gamma " + row[0])
+                    .expected(row[2], "1")
+                    .computed(velocity[400])
+                    .within(5.5e-5, "half the last digit and the cell");
         }
     }
 
@@ -128,8 +178,16 @@ class ChannelFactorTest {
         double[] tenth = {1.40285, 1.33666, 1.26495, 1.19015, 1.15087, 1.10903, 1.06661};
         double[] one = {3.84918, 3.64510, 3.33612, 2.84271, 2.49986, 2.08961, 1.66136};
         for (int i = 0; i < share.length; i++) {
-            check("channel factor of blunt pleats, gamma 0.1").at("end " + share[i]).expected(tenth[i], "1").computed(limit(1, share[i], share[i], 1, 0.1)).within(5.1e-6, "half the last digit");
-            check("channel factor of blunt pleats, gamma 1").at("end " + share[i]).expected(one[i], "1").computed(limit(1, share[i], share[i], 1, 1)).within(5.1e-6, "half the last digit");
+            check("channel factor of blunt pleats, gamma 0.1")
+                    .at("end " + share[i])
+                    .expected(tenth[i], "1")
+                    .computed(limit(1, share[i], share[i], 1, 0.1))
+                    .within(5.1e-6, "half the last digit");
+            check("channel factor of blunt pleats, gamma 1")
+                    .at("end " + share[i])
+                    .expected(one[i], "1")
+                    .computed(limit(1, share[i], share[i], 1, 1))
+                    .within(5.1e-6, "half the last digit");
         }
     }
 
@@ -144,7 +202,11 @@ class ChannelFactorTest {
         for (int i = 0; i < counts.length; i++) {
             double inner = Math.PI * 20e-3 / counts[i] - 0.6e-3;
             double outer = Math.PI * 33e-3 / counts[i] - 0.6e-3;
-            check("inner gap of a radial pack").at("N " + counts[i]).expected(innerGap[i] * 1e-3, "m").computed(inner).within(0.5e-6, "half the last digit");
+            check("inner gap of a radial pack")
+                    .at("N " + counts[i])
+                    .expected(innerGap[i] * 1e-3, "m")
+                    .computed(inner)
+                    .within(0.5e-6, "half the last digit");
             PleatGeometry pleat = new PleatGeometry(
                     13e-3,
                     0.6e-3,
@@ -163,8 +225,16 @@ class ChannelFactorTest {
             PackResult result = new PleatPack(pleat, counts[i], 80e-3)
                     .withClosure(PleatClosure.PLAIN)
                     .solve(uniform);
-            check("channel factor of a radial pack").at("N " + counts[i]).expected(factor[i], "1").computed(result.channelFactor()).within(1.5e-5, "last digit, and 800 cells");
-            check("pressure drop of a radial pack").at("N " + counts[i]).expected(drop[i], "Pa").computed(result.pressureDrop(0.010, 1e-2 / 60)).within(0.06, "half the last digit");
+            check("channel factor of a radial pack")
+                    .at("N " + counts[i])
+                    .expected(factor[i], "1")
+                    .computed(result.channelFactor())
+                    .within(1.5e-5, "last digit, and 800 cells");
+            check("pressure drop of a radial pack")
+                    .at("N " + counts[i])
+                    .expected(drop[i], "Pa")
+                    .computed(result.pressureDrop(0.010, 1e-2 / 60))
+                    .within(0.06, "half the last digit");
         }
     }
 
@@ -183,7 +253,10 @@ class ChannelFactorTest {
         double inner = Math.PI * 20 / 55 - 0.6;
         double outer = Math.PI * 33 / 55 - 0.6;
         double gamma = 24 * 13 * 13 * 2.184e-11 * 1e6 / 0.6;
-        check("bound of uniform flux of a radial pack of 55 pleats").expected(1.19767, "1").computed(uniformFluxBound(new double[] {outer, inner, outer, inner}, gamma)).within(5.1e-6, "half the last digit");
+        check("bound of uniform flux of a radial pack of 55 pleats")
+                .expected(1.19767, "1")
+                .computed(uniformFluxBound(new double[] {outer, inner, outer, inner}, gamma))
+                .within(5.1e-6, "half the last digit");
     }
 
     /** 1 + int [g1 (1-s)^2 + g2 s^2] ds by Simpson's rule. */
@@ -202,12 +275,21 @@ class ChannelFactorTest {
 
     @Test
     void wideChannelsLeaveTheMediumAlone() {
-        check("channel factor of very wide gaps").expected(1, "1").computed(ChannelFactor.equalGaps(1e-4)).within(1e-8, "next term");
+        check("channel factor of very wide gaps")
+                .expected(1, "1")
+                .computed(ChannelFactor.equalGaps(1e-4))
+                .within(1e-8, "next term");
         PleatGeometry wide = PleatGeometry.rectangular(10e-3, 0.5e-3, 50e-3, 50e-3, PleatEnds.PLUGGED);
         PackResult result = new PleatPack(wide, 20, 0.1).solve(2.5e7);
-        check("channel factor of a wide pack").expected(1, "1").computed(result.channelFactor()).within(1e-6, "next term");
+        check("channel factor of a wide pack")
+                .expected(1, "1")
+                .computed(result.channelFactor())
+                .within(1e-6, "next term");
         // dP -> mu Q t/(k A)
-        check("pressure drop of a wide pack").expected(0.01 * 1e-4 * 2.5e7 / (20 * 2 * 10e-3 * 0.1), "Pa").computed(result.pressureDrop(0.01, 1e-4)).within(1e-6 * 625, "next term");
+        check("pressure drop of a wide pack")
+                .expected(0.01 * 1e-4 * 2.5e7 / (20 * 2 * 10e-3 * 0.1), "Pa")
+                .computed(result.pressureDrop(0.01, 1e-4))
+                .within(1e-6 * 625, "next term");
     }
 
     @Test
@@ -221,9 +303,17 @@ class ChannelFactorTest {
         for (double[] row : table) {
             double resistance = row[1] / row[0];
             double gap = ChannelFactor.optimumGap(12e-3, row[1], resistance);
-            check("best gap of a panel").at("k " + row[0] + " m2").expected(row[2], "m").computed(gap).within(0.6e-6, "half the last digit");
+            check("best gap of a panel")
+                    .at("k " + row[0] + " m2")
+                    .expected(row[2], "m")
+                    .computed(gap)
+                    .within(0.6e-6, "half the last digit");
             double gamma = ChannelFactor.gamma(12e-3, gap, resistance);
-            check("channel factor at the best gap").at("k " + row[0] + " m2").expected(row[3], "1").computed(ChannelFactor.uniformFluxBound(gamma, gamma)).within(1e-3, "last digit");
+            check("channel factor at the best gap")
+                    .at("k " + row[0] + " m2")
+                    .expected(row[3], "1")
+                    .computed(ChannelFactor.uniformFluxBound(gamma, gamma))
+                    .within(1e-3, "last digit");
         }
     }
 

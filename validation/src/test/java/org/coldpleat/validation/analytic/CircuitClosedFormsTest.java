@@ -63,27 +63,52 @@ class CircuitClosedFormsTest {
     @Test
     void flowIsIndependentOfViscosityWhileReliefAndBypassAreShut() {
         double expected = ClosedForms.shutFlow(PUMP, 20, FILTER, GALLERY);
-        check("pump flow with relief and bypass shut").expected(8.3965, "1").computed(expected / LITER_PER_MINUTE).within(5e-5, "half the last digit");
+        check("pump flow with relief and bypass shut")
+                .expected(8.3965, "1")
+                .computed(expected / LITER_PER_MINUTE)
+                .within(5e-5, "half the last digit");
         for (double mu : new double[] {0.001, 0.01, 0.1, 0.349}) {
             OperatingPoint point =
                     converged(ring(filter(FILTER), GALLERY, mu, Relief.ideal(Sensing.PUMP_OUTLET, RELIEF)));
-            check("flow with relief and bypass shut, by the solver").at(mu + " Pa s").expected(expected, "m3/s").computed(point.filterFlow()).withinRelative(1e-9, "exact; the solver stops near rounding");
-            check("filter drop over viscosity").at(mu + " Pa s").expected(2.7988e5, "1/s").computed(point.filterDrop() / mu).withinRelative(1e-4, "five digits");
+            check("flow with relief and bypass shut, by the solver")
+                    .at(mu + " Pa s")
+                    .expected(expected, "m3/s")
+                    .computed(point.filterFlow())
+                    .withinRelative(1e-9, "exact; the solver stops near rounding");
+            check("filter drop over viscosity")
+                    .at(mu + " Pa s")
+                    .expected(2.7988e5, "1/s")
+                    .computed(point.filterDrop() / mu)
+                    .withinRelative(1e-4, "five digits");
             assertEquals(0, point.reliefFlow());
         }
-        check("viscosity at which the relief opens").expected(0.350, "Pa s").computed(ClosedForms.reliefViscosity(RELIEF, FILTER, GALLERY, expected)).within(5e-4, "half the last digit");
+        check("viscosity at which the relief opens")
+                .expected(0.350, "Pa s")
+                .computed(ClosedForms.reliefViscosity(RELIEF, FILTER, GALLERY, expected))
+                .within(5e-4, "half the last digit");
     }
 
     /** Ideal relief open: s p_r = 98 kPa at every viscosity; exact, so solver tolerance. */
     @Test
     void reliefCeilingHoldsHoweverCold() {
         double ceiling = ClosedForms.reliefCeiling(FILTER, GALLERY, RELIEF);
-        check("ceiling of the filter drop under a relief").expected(98e3, "Pa").computed(ceiling).within(1e-6, "arithmetic");
+        check("ceiling of the filter drop under a relief")
+                .expected(98e3, "Pa")
+                .computed(ceiling)
+                .within(1e-6, "arithmetic");
         for (double mu : new double[] {1, 3, 10, 1000}) {
             EngineCircuit circuit = ring(filter(FILTER), GALLERY, mu, Relief.ideal(Sensing.PUMP_OUTLET, RELIEF));
             OperatingPoint point = converged(circuit);
-            check("filter drop under the open relief").at(mu + " Pa s").expected(ceiling, "Pa").computed(point.filterDrop()).withinRelative(1e-9, "exact; the solver stops near rounding");
-            check("pump pressure under the open relief").at(mu + " Pa s").expected(RELIEF, "Pa").computed(point.pumpPressure()).withinRelative(1e-9, "exact; the solver stops near rounding");
+            check("filter drop under the open relief")
+                    .at(mu + " Pa s")
+                    .expected(ceiling, "Pa")
+                    .computed(point.filterDrop())
+                    .withinRelative(1e-9, "exact; the solver stops near rounding");
+            check("pump pressure under the open relief")
+                    .at(mu + " Pa s")
+                    .expected(RELIEF, "Pa")
+                    .computed(point.pumpPressure())
+                    .withinRelative(1e-9, "exact; the solver stops near rounding");
             assertFalse(
                     filter(FILTER).solve(point.filterFlow(), new Fluid(mu, 0)).isBypassOpen());
         }
@@ -94,14 +119,20 @@ class CircuitClosedFormsTest {
     void stiffOverrideApproachesTheIdealRelief() {
         OperatingPoint point =
                 converged(ring(filter(FILTER), GALLERY, 3, Relief.linear(Sensing.PUMP_OUTLET, RELIEF, 1e6)));
-        check("filter drop under a relief of stiff override").expected(98e3, "Pa").computed(point.filterDrop()).withinRelative(1e-3, "the override itself");
+        check("filter drop under a relief of stiff override")
+                .expected(98e3, "Pa")
+                .computed(point.filterDrop())
+                .withinRelative(1e-3, "the override itself");
     }
 
     /** psi_f/psi_g 1 % either side of p_b/(p_r - p_b) = 0.4715: shut and open in deep cold. */
     @Test
     void bypassFlipsAtTheCriticalRatio() {
         double critical = ClosedForms.criticalRatio(BYPASS, RELIEF);
-        check("critical ratio of filter to gallery resistance").expected(0.4715, "1").computed(critical).within(5e-5, "half the last digit");
+        check("critical ratio of filter to gallery resistance")
+                .expected(0.4715, "1")
+                .computed(critical)
+                .within(5e-5, "half the last digit");
         for (double mu : new double[] {5, 50, 500}) {
             assertFalse(deepCold(0.99 * critical, mu, Sensing.PUMP_OUTLET).isBypassOpen());
             assertTrue(deepCold(1.01 * critical, mu, Sensing.PUMP_OUTLET).isBypassOpen());
@@ -113,7 +144,11 @@ class CircuitClosedFormsTest {
     void deepColdBypassShareIsConstant() {
         double expected = ClosedForms.deepColdBypassShare(1, BYPASS, RELIEF);
         for (double mu : new double[] {5, 50, 500}) {
-            check("bypassed share in deep cold").at(mu + " Pa s").expected(expected, "1").computed(deepCold(1, mu, Sensing.PUMP_OUTLET).bypassShare()).within(3e-3, "override of the nearly ideal valve");
+            check("bypassed share in deep cold")
+                    .at(mu + " Pa s")
+                    .expected(expected, "1")
+                    .computed(deepCold(1, mu, Sensing.PUMP_OUTLET).bypassShare())
+                    .within(3e-3, "override of the nearly ideal valve");
         }
     }
 
@@ -150,9 +185,16 @@ class CircuitClosedFormsTest {
                     FilterAssembly.ofPack(FILTER).law(),
                     Gallery.laminar(GALLERY),
                     new OneViscosity(viscosity[i], 0)));
-            check("pump pressure under an override").at(viscosity[i] + " Pa s").expected(expected[i], "Pa").computed(point.pumpPressure()).withinRelative(1e-4, "five digits");
+            check("pump pressure under an override")
+                    .at(viscosity[i] + " Pa s")
+                    .expected(expected[i], "Pa")
+                    .computed(point.pumpPressure())
+                    .withinRelative(1e-4, "five digits");
         }
-        check("limit of the pump pressure under an override").expected(562.0e3, "Pa").computed(ClosedForms.deepColdOverridePressure(RELIEF, 5e8, 7.2e-6 * 20)).within(1, "last digit");
+        check("limit of the pump pressure under an override")
+                .expected(562.0e3, "Pa")
+                .computed(ClosedForms.deepColdOverridePressure(RELIEF, 5e8, 7.2e-6 * 20))
+                .within(1, "last digit");
     }
 
     /** Gallery sensing, 490 kPa: pump 612.5, filter r p_set = 122.5 kPa; with psi_f 6e9 a share of 0.5728 is bypassed. */
@@ -160,11 +202,25 @@ class CircuitClosedFormsTest {
     void gallerySensingReliefLetsTheFilterDropGrow() {
         for (double mu : new double[] {1, 3}) {
             OperatingPoint point = converged(ring(filter(FILTER), GALLERY, mu, Relief.ideal(Sensing.GALLERY, RELIEF)));
-            check("pump pressure, relief sensing the gallery").at(mu + " Pa s").expected(612.5e3, "Pa").computed(point.pumpPressure()).withinRelative(1e-9, "exact; the solver stops near rounding");
-            check("filter drop, relief sensing the gallery").at(mu + " Pa s").expected(ClosedForms.gallerySensingDrop(0.25, RELIEF), "Pa").computed(point.filterDrop()).within(1e-9 * 122.5e3, "exact; the solver stops near rounding");
+            check("pump pressure, relief sensing the gallery")
+                    .at(mu + " Pa s")
+                    .expected(612.5e3, "Pa")
+                    .computed(point.pumpPressure())
+                    .withinRelative(1e-9, "exact; the solver stops near rounding");
+            check("filter drop, relief sensing the gallery")
+                    .at(mu + " Pa s")
+                    .expected(ClosedForms.gallerySensingDrop(0.25, RELIEF), "Pa")
+                    .computed(point.filterDrop())
+                    .within(1e-9 * 122.5e3, "exact; the solver stops near rounding");
         }
-        check("bypassed share, relief sensing the gallery, closed form").expected(0.5728, "1").computed(ClosedForms.gallerySensingBypassShare(0.75, BYPASS, RELIEF)).within(5e-5, "half the last digit");
-        check("bypassed share, relief sensing the gallery, by the solver").expected(0.5728, "1").computed(deepCold(0.75, 3, Sensing.GALLERY).bypassShare()).within(3e-3, "override of the nearly ideal valve");
+        check("bypassed share, relief sensing the gallery, closed form")
+                .expected(0.5728, "1")
+                .computed(ClosedForms.gallerySensingBypassShare(0.75, BYPASS, RELIEF))
+                .within(5e-5, "half the last digit");
+        check("bypassed share, relief sensing the gallery, by the solver")
+                .expected(0.5728, "1")
+                .computed(deepCold(0.75, 3, Sensing.GALLERY).bypassShare())
+                .within(3e-3, "override of the nearly ideal valve");
     }
 
     /** Saturated relief of laminar resistance psi_v: the filter drop grows with viscosity again. */
@@ -177,7 +233,11 @@ class CircuitClosedFormsTest {
             OperatingPoint point = converged(ring(FilterAssembly.ofPack(FILTER), GALLERY, mu, stuck));
             double total = FILTER + GALLERY;
             double expected = mu * point.pumpFlow() * FILTER * psiV / (psiV + total);
-            check("filter drop with a relief at its stop").at(mu + " Pa s").expected(expected, "Pa").computed(point.filterDrop()).withinRelative(1e-9, "exact; the solver stops near rounding");
+            check("filter drop with a relief at its stop")
+                    .at(mu + " Pa s")
+                    .expected(expected, "Pa")
+                    .computed(point.filterDrop())
+                    .withinRelative(1e-9, "exact; the solver stops near rounding");
         }
     }
 
@@ -187,10 +247,16 @@ class CircuitClosedFormsTest {
         Relief regulator = Relief.ideal(Sensing.GALLERY, 300e3);
         Relief safety = Relief.ideal(Sensing.PUMP_OUTLET, 800e3);
         OperatingPoint warm = converged(ring(FilterAssembly.ofPack(4e9), GALLERY, 0.5, regulator, safety));
-        check("gallery pressure held by the regulator").expected(300e3, "Pa").computed(warm.galleryPressure()).within(1e-3, "exact; the solver stops near rounding");
+        check("gallery pressure held by the regulator")
+                .expected(300e3, "Pa")
+                .computed(warm.galleryPressure())
+                .within(1e-3, "exact; the solver stops near rounding");
         assertEquals(0, warm.reliefFlows().get(1));
         OperatingPoint clogged = converged(ring(FilterAssembly.ofPack(40e9), GALLERY, 0.5, regulator, safety));
-        check("pump pressure held by the safety valve").expected(800e3, "Pa").computed(clogged.pumpPressure()).within(1e-3, "exact; the solver stops near rounding");
+        check("pump pressure held by the safety valve")
+                .expected(800e3, "Pa")
+                .computed(clogged.pumpPressure())
+                .within(1e-3, "exact; the solver stops near rounding");
         assertEquals(0, clogged.reliefFlows().get(0));
     }
 
@@ -201,10 +267,34 @@ class CircuitClosedFormsTest {
         Pump.DeliveryPoint slow = new Pump.DeliveryPoint(10, 98e3, 3.2 * LITER_PER_MINUTE);
         Pump.DeliveryPoint fast = new Pump.DeliveryPoint(5000.0 / 60, 294e3, 32.6 * LITER_PER_MINUTE);
         Pump pump = Pump.fromDelivery(slow, fast, 0.0155);
-        ExternalCheck.of(Topic.CIRCUIT, "displacement from two delivery points", "delivery points of a workshop manual (2.5 L flat-four of 2005); result derived here").expected(7.1875e-6, "m3").computed(pump.displacement()).withinRelative(1e-3, "four digits");
-        ExternalCheck.of(Topic.CIRCUIT, "leak from two delivery points", "delivery points of a workshop manual (2.5 L flat-four of 2005); result derived here").expected(1.8920e-10, "m3").computed(pump.slip() / 0.0155).withinRelative(1e-3, "four digits");
-        ExternalCheck.of(Topic.CIRCUIT, "volumetric efficiency at 600 rpm", "delivery points of a workshop manual (2.5 L flat-four of 2005); result derived here").expected(0.7420, "1").computed(pump.volumetricEfficiency(10, 98e3, 0.0155)).within(1e-3, "ten of the last digit, that of the rounded flow");
-        ExternalCheck.of(Topic.CIRCUIT, "volumetric efficiency at 5000 rpm", "delivery points of a workshop manual (2.5 L flat-four of 2005); result derived here").expected(0.9071, "1").computed(pump.volumetricEfficiency(5000.0 / 60, 294e3, 0.0155)).within(1e-3, "ten of the last digit, that of the rounded flow");
+        ExternalCheck.of(
+                        Topic.CIRCUIT,
+                        "displacement from two delivery points",
+                        "delivery points of a workshop manual (2.5 L flat-four of 2005); result derived here")
+                .expected(7.1875e-6, "m3")
+                .computed(pump.displacement())
+                .withinRelative(1e-3, "four digits");
+        ExternalCheck.of(
+                        Topic.CIRCUIT,
+                        "leak from two delivery points",
+                        "delivery points of a workshop manual (2.5 L flat-four of 2005); result derived here")
+                .expected(1.8920e-10, "m3")
+                .computed(pump.slip() / 0.0155)
+                .withinRelative(1e-3, "four digits");
+        ExternalCheck.of(
+                        Topic.CIRCUIT,
+                        "volumetric efficiency at 600 rpm",
+                        "delivery points of a workshop manual (2.5 L flat-four of 2005); result derived here")
+                .expected(0.7420, "1")
+                .computed(pump.volumetricEfficiency(10, 98e3, 0.0155))
+                .within(1e-3, "ten of the last digit, that of the rounded flow");
+        ExternalCheck.of(
+                        Topic.CIRCUIT,
+                        "volumetric efficiency at 5000 rpm",
+                        "delivery points of a workshop manual (2.5 L flat-four of 2005); result derived here")
+                .expected(0.9071, "1")
+                .computed(pump.volumetricEfficiency(5000.0 / 60, 294e3, 0.0155))
+                .within(1e-3, "ten of the last digit, that of the rounded flow");
     }
 
     /** Points of a 2021 workshop manual give a negative slip: a relief step is open at one of them. */
@@ -220,7 +310,10 @@ class CircuitClosedFormsTest {
     void groovedBearingFlowAndSideFlow() {
         GroovedBearing bearing = new GroovedBearing(60e-3, 30e-6, 8e-3, 0.6);
         double flow = bearing.conductance() * 300e3 / 0.01;
-        check("flow of a grooved bearing").expected(0.29391, "L/min").computed(flow / LITER_PER_MINUTE).withinRelative(1e-4, "five digits");
+        check("flow of a grooved bearing")
+                .expected(0.29391, "L/min")
+                .computed(flow / LITER_PER_MINUTE)
+                .withinRelative(1e-4, "five digits");
         double relativeClearance = 2 * 30e-6 / 60e-3;
         double asStandard = Math.pow(60e-3, 3)
                 * Math.pow(relativeClearance, 3)
@@ -231,15 +324,27 @@ class CircuitClosedFormsTest {
                 / 16e-3
                 * 300e3
                 / 0.01;
-        ExternalCheck.of(Topic.CIRCUIT, "flow of a grooved bearing in the form of the standard", "DIN 31652, ISO 7902, form from memory").expected(asStandard, "m3/s").computed(flow).within(1e-12 * flow, "arithmetic");
+        ExternalCheck.of(
+                        Topic.CIRCUIT,
+                        "flow of a grooved bearing in the form of the standard",
+                        "DIN 31652, ISO 7902, form from memory")
+                .expected(asStandard, "m3/s")
+                .computed(flow)
+                .within(1e-12 * flow, "arithmetic");
         double side = new GroovedBearing(60e-3, 30e-6, 8e-3, 0.7).sideFlow(20e-3) * 2000 / 60;
-        check("side flow of a grooved bearing").expected(0.15834, "L/min").computed(side / LITER_PER_MINUTE).withinRelative(1e-4, "five digits");
+        check("side flow of a grooved bearing")
+                .expected(0.15834, "L/min")
+                .computed(side / LITER_PER_MINUTE)
+                .withinRelative(1e-4, "five digits");
     }
 
     /** dp/(rho cp), four digits. */
     @Test
     void adiabaticRise() {
-        check("adiabatic rise of oil across 157 kPa").expected(0.09498, "K").computed(ClosedForms.adiabaticRise(157e3, 870, 1900)).withinRelative(1e-3, "four digits");
+        check("adiabatic rise of oil across 157 kPa")
+                .expected(0.09498, "K")
+                .computed(ClosedForms.adiabaticRise(157e3, 870, 1900))
+                .withinRelative(1e-3, "four digits");
     }
 
     private static FilterState deepCold(double ratio, double mu, Sensing sensing) {

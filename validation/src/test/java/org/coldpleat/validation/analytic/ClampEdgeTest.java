@@ -57,7 +57,10 @@ class ClampEdgeTest {
         double coarse = extraWidth(16);
         double fine = extraWidth(32);
         double limit = 2 * fine - coarse;
-        check("spread of air under a clamp, in sheet thicknesses, by finite differences").expected(Math.log(2) / Math.PI, "1").computed(limit).withinRelative(0.01, "extrapolated, the two grids agree to 1 %");
+        check("spread of air under a clamp, in sheet thicknesses, by finite differences")
+                .expected(Math.log(2) / Math.PI, "1")
+                .computed(limit)
+                .withinRelative(0.01, "extrapolated, the two grids agree to 1 %");
     }
 
     /** The correction of the air test for a 60 mm opening on a 0.6 mm sheet, in-plane anisotropy root 1.5. */
@@ -79,7 +82,10 @@ class ClampEdgeTest {
         double edge =
                 AirTest.evaluate(readings, air).correction("edge").orElseThrow().relativeSize();
         double widened = 0.06 + 2 * 1.5 * 0.6e-3 * Math.log(2) / Math.PI;
-        check("correction of the air test for the spread").expected(Math.pow(widened / 0.06, 2) - 1, "1").computed(edge).within(1e-12, "arithmetic");
+        check("correction of the air test for the spread")
+                .expected(Math.pow(widened / 0.06, 2) - 1, "1")
+                .computed(edge)
+                .within(1e-12, "arithmetic");
     }
 
     private static ExternalCheck check(String quantity) {

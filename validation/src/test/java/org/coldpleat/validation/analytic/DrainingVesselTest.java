@@ -42,7 +42,11 @@ class DrainingVesselTest {
         double[] heads = DrainTest.heads(psi, 0.5, log, rig(AdditiveLaw.NONE), t -> new Fluid(0.05, 850));
         for (int i = 0; i < heads.length; i++) {
             double exact = 0.5 * Math.exp(-850 * GRAVITY * 30 * i / (0.05 * psi * AREA));
-            check("head of a vessel that drains in creeping flow").at(30 * i + " s").expected(exact, "m").computed(heads[i]).within(1e-9, "integration error");
+            check("head of a vessel that drains in creeping flow")
+                    .at(30 * i + " s")
+                    .expected(exact, "m")
+                    .computed(heads[i])
+                    .within(1e-9, "integration error");
         }
     }
 
@@ -59,11 +63,18 @@ class DrainingVesselTest {
         for (int i = 0; i < heads.length; i++) {
             double age = (1 - Math.exp(-slope * rate * 30 * i)) / (slope * rate);
             double exact = 0.5 * Math.exp(-850 * GRAVITY * age / (0.05 * psi * AREA));
-            check("head of a vessel that drains while it cools").at(30 * i + " s").expected(exact, "m").computed(heads[i]).within(1e-8, "integration error");
+            check("head of a vessel that drains while it cools")
+                    .at(30 * i + " s")
+                    .expected(exact, "m")
+                    .computed(heads[i])
+                    .within(1e-8, "integration error");
             read.add(new DrainReading(30.0 * i, exact, log.get(i).temperature()));
         }
         BenchEstimate estimate = DrainTest.fallingHead(read, rig(AdditiveLaw.NONE), oil);
-        check("resistance back from the falling head").expected(psi, "1/m3").computed(estimate.value().orElseThrow().value()).withinRelative(1e-6, "fit near rounding");
+        check("resistance back from the falling head")
+                .expected(psi, "1/m3")
+                .computed(estimate.value().orElseThrow().value())
+                .withinRelative(1e-6, "fit near rounding");
     }
 
     /** Inertia alone: the root of the head falls evenly (Torricelli 1643), d sqrt(h)/dt = -sqrt(g/b)/(2 S). */
@@ -74,14 +85,24 @@ class DrainingVesselTest {
                 DrainTest.heads(1, 0.5, times(10, 0), rig(new AdditiveLaw(0, inertial)), t -> new Fluid(1e-9, 850));
         for (int i = 0; i < heads.length; i++) {
             double root = Math.sqrt(0.5) - Math.sqrt(GRAVITY / inertial) / (2 * AREA) * 10 * i;
-            ExternalCheck.of(Topic.OPENINGS, "head of a vessel that drains by inertia", "Torricelli 1643, derived here").at(10 * i + " s").expected(root * root, "m").computed(heads[i]).within(1e-7, "integration error");
+            ExternalCheck.of(Topic.OPENINGS, "head of a vessel that drains by inertia", "Torricelli 1643, derived here")
+                    .at(10 * i + " s")
+                    .expected(root * root, "m")
+                    .computed(heads[i])
+                    .within(1e-7, "integration error");
         }
     }
 
     /** 24 in of oil of 850 kg/m3 press 5.08 kPa (derived here; US specification F-F-351F states about 5.1 kPa). */
     @Test
     void specifiedDrainBackHead() {
-        ExternalCheck.of(Topic.OPENINGS, "pressure of 24 in of oil", "derived here; US specification F-F-351F states about 5.1 kPa").expected(5080, "Pa").computed(DrainTest.headPressure(0.6096, 850)).within(5, "half the last digit of 5.08 kPa");
+        ExternalCheck.of(
+                        Topic.OPENINGS,
+                        "pressure of 24 in of oil",
+                        "derived here; US specification F-F-351F states about 5.1 kPa")
+                .expected(5080, "Pa")
+                .computed(DrainTest.headPressure(0.6096, 850))
+                .within(5, "half the last digit of 5.08 kPa");
     }
 
     private static ExternalCheck check(String quantity) {

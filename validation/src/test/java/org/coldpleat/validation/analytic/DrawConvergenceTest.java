@@ -56,8 +56,14 @@ class DrawConvergenceTest {
      */
     @Test
     void slopesAreThoseOfTheTheoryInTwoDimensions() {
-        check("order of plain draws, two dimensions").expected(-0.5, "1").computed(slope(2, true)).within(0.15, "three sampling errors of a slope from 24 seeds");
-        check("order of scrambled draws, two dimensions").expected(-1.5, "1").computed(slope(2, false)).within(0.15, "three sampling errors of a slope from 24 seeds");
+        check("order of plain draws, two dimensions")
+                .expected(-0.5, "1")
+                .computed(slope(2, true))
+                .within(0.15, "three sampling errors of a slope from 24 seeds");
+        check("order of scrambled draws, two dimensions")
+                .expected(-1.5, "1")
+                .computed(slope(2, false))
+                .within(0.15, "three sampling errors of a slope from 24 seeds");
     }
 
     /**
@@ -66,7 +72,10 @@ class DrawConvergenceTest {
      */
     @Test
     void sixDimensionsConvergeAsOneOverNAtLeast() {
-        check("order of plain draws, six dimensions").expected(-0.5, "1").computed(slope(DIMENSION, true)).within(0.15, "three sampling errors of a slope from 24 seeds");
+        check("order of plain draws, six dimensions")
+                .expected(-0.5, "1")
+                .computed(slope(DIMENSION, true))
+                .within(0.15, "three sampling errors of a slope from 24 seeds");
         check("order of scrambled draws, six dimensions")
                 .computed(slope(DIMENSION, false), "1")
                 .below(-0.85, "at least 1/n, within the sampling error of the slope; logarithms still flatten it");

@@ -32,23 +32,44 @@ class HalvedAreaTest {
 
     @Test
     void shareOfLifeLeftHasTheDerivedValue() {
-        check("life left at half the area, n 0").expected((8 / 2.0 - 1) / (2 * 7.0), "1").computed(share(0, 8)).within(1e-14, "arithmetic");
-        check("life left at half the area, n 1").expected(1 / 3.0, "1").computed(share(1, 8)).within(1e-14, "arithmetic");
-        check("life left at half the area, n 2").expected((1 - 2 / 8.0) / (2 * (1 - 1 / 8.0)), "1").computed(share(2, 8)).within(1e-14, "arithmetic");
+        check("life left at half the area, n 0")
+                .expected((8 / 2.0 - 1) / (2 * 7.0), "1")
+                .computed(share(0, 8))
+                .within(1e-14, "arithmetic");
+        check("life left at half the area, n 1")
+                .expected(1 / 3.0, "1")
+                .computed(share(1, 8))
+                .within(1e-14, "arithmetic");
+        check("life left at half the area, n 2")
+                .expected((1 - 2 / 8.0) / (2 * (1 - 1 / 8.0)), "1")
+                .computed(share(2, 8))
+                .within(1e-14, "arithmetic");
     }
 
     @Test
     void shareTendsToItsLimitAtHighTerminalDrops() {
         // leading corrections at r = 1e9: (n = 0) 1/r, (n = 1/2) 1/sqrt(r), (n = 2) 1/r
-        check("life left at half the area, high terminal drop, n 0").expected(0.25, "1").computed(share(0, 1e9)).within(1e-8, "leading correction at a ratio of 1e9");
-        check("life left at half the area, high terminal drop, n 0.5").expected(Math.pow(2, -1.5), "1").computed(share(0.5, 1e9)).within(1e-4, "leading correction at a ratio of 1e9");
-        check("life left at half the area, high terminal drop, n 2").expected(0.5, "1").computed(share(2, 1e9)).within(1e-8, "leading correction at a ratio of 1e9");
+        check("life left at half the area, high terminal drop, n 0")
+                .expected(0.25, "1")
+                .computed(share(0, 1e9))
+                .within(1e-8, "leading correction at a ratio of 1e9");
+        check("life left at half the area, high terminal drop, n 0.5")
+                .expected(Math.pow(2, -1.5), "1")
+                .computed(share(0.5, 1e9))
+                .within(1e-4, "leading correction at a ratio of 1e9");
+        check("life left at half the area, high terminal drop, n 2")
+                .expected(0.5, "1")
+                .computed(share(2, 1e9))
+                .within(1e-8, "leading correction at a ratio of 1e9");
     }
 
     @Test
     void toTheSameRatioOfItsOwnCleanDropItWouldBeExactlyHalf() {
         BlockingLaw law = new BlockingLaw(1.2, 9);
-        check("life at half the area to the same ratio of its own clean drop").expected(0.5, "1").computed(law.capacity(0.05, 2e3, 16e3) / law.capacity(0.1, 1e3, 8e3)).within(1e-15, "arithmetic");
+        check("life at half the area to the same ratio of its own clean drop")
+                .expected(0.5, "1")
+                .computed(law.capacity(0.05, 2e3, 16e3) / law.capacity(0.1, 1e3, 8e3))
+                .within(1e-15, "arithmetic");
     }
 
     private static double share(double exponent, double ratio) {

@@ -66,7 +66,11 @@ class MeasureNextOrderTest {
                     ? (openingTemperature(low)[0] - openingTemperature(high)[0]) / 2
                     : openingTemperature(high)[0] - openingTemperature(middle)[0];
             // to the last printed digit; 2.45 K is printed as 2.4 and 2.15 K as 2.2
-            check("effect of a whole range on the opening temperature").at(unknown.name()).expected(expected.get(unknown.name()), "K").computed(Math.abs(effect)).within(0.05, "the last printed digit; 2.45 is printed as 2.4 and 2.15 as 2.2");
+            check("effect of a whole range on the opening temperature")
+                    .at(unknown.name())
+                    .expected(expected.get(unknown.name()), "K")
+                    .computed(Math.abs(effect))
+                    .within(0.05, "the last printed digit; 2.45 is printed as 2.4 and 2.15 as 2.2");
         }
     }
 
@@ -122,8 +126,14 @@ class MeasureNextOrderTest {
                 .orElseThrow()
                 .get(0);
         // tolerance: three sampling errors of a mean square of 16384 plain draws, which these undercut
-        check("spread now, drawn").expected(Math.sqrt(all), "K").computed(gain.spreadNow()).withinRelative(0.02, "three sampling errors of 16384 plain draws, which these undercut");
-        check("spread after a label is measured, drawn").expected(Math.sqrt(all - label), "K").computed(gain.spreadAfter()).within(0.02 * Math.sqrt(all), "three sampling errors of 16384 plain draws, which these undercut");
+        check("spread now, drawn")
+                .expected(Math.sqrt(all), "K")
+                .computed(gain.spreadNow())
+                .withinRelative(0.02, "three sampling errors of 16384 plain draws, which these undercut");
+        check("spread after a label is measured, drawn")
+                .expected(Math.sqrt(all - label), "K")
+                .computed(gain.spreadAfter())
+                .within(0.02 * Math.sqrt(all), "three sampling errors of 16384 plain draws, which these undercut");
     }
 
     /** Variance of ln x for x even between a and b (closed form, derived here). */

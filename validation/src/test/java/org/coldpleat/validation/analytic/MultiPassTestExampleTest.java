@@ -33,11 +33,22 @@ class MultiPassTestExampleTest {
         double tau = VOLUME / (0.965 * FLOW);
         for (MultiPassResult.Point point : result.series()) {
             double expected = -rest * Math.expm1(-point.time() / tau);
-            check("upstream concentration of a multi-pass test").at(point.time() + " s").expected(expected, "kg/m3").computed(point.upstream()).within(1e-12 * rest, "arithmetic");
-            check("downstream concentration of a multi-pass test").at(point.time() + " s").expected(0.035 * expected, "kg/m3").computed(point.downstream()).within(1e-12 * rest, "arithmetic");
+            check("upstream concentration of a multi-pass test")
+                    .at(point.time() + " s")
+                    .expected(expected, "kg/m3")
+                    .computed(point.upstream())
+                    .within(1e-12 * rest, "arithmetic");
+            check("downstream concentration of a multi-pass test")
+                    .at(point.time() + " s")
+                    .expected(0.035 * expected, "kg/m3")
+                    .computed(point.downstream())
+                    .within(1e-12 * rest, "arithmetic");
         }
         // 10 mg for each liter of flow: 10.3627 mg/L at rest, reached to exp(-22) after 700 s; half of the last digit
-        check("upstream concentration at rest").expected(10.3627e-3, "kg/m3").computed(result.series().get(100).upstream()).within(5.1e-8, "half the last digit");
+        check("upstream concentration at rest")
+                .expected(10.3627e-3, "kg/m3")
+                .computed(result.series().get(100).upstream())
+                .within(5.1e-8, "half the last digit");
     }
 
     @Test
@@ -47,11 +58,23 @@ class MultiPassTestExampleTest {
             MultiPassResult result = MultiPassTest.run(setup, 60, 1e6);
             double allowed = setup.medium().capacity(AREA, CLEAN, TERMINAL);
             assertEquals(MultiPassResult.Status.TERMINAL_REACHED, result.status());
-            check("dirt at the end of a multi-pass test").at("n " + n).expected(allowed, "kg").computed(result.retainedMass()).within(1e-12, "arithmetic");
-            check("pressure drop at the end of a multi-pass test").at("n " + n).expected(TERMINAL, "Pa").computed(result.pressureDrop()).withinRelative(1e-6, "end located to this");
+            check("dirt at the end of a multi-pass test")
+                    .at("n " + n)
+                    .expected(allowed, "kg")
+                    .computed(result.retainedMass())
+                    .within(1e-12, "arithmetic");
+            check("pressure drop at the end of a multi-pass test")
+                    .at("n " + n)
+                    .expected(TERMINAL, "Pa")
+                    .computed(result.pressureDrop())
+                    .withinRelative(1e-6, "end located to this");
             // G (t - tau (1 - exp(-t/tau))) = M, the exponential long gone: t = M/G + tau
             double tau = VOLUME / (0.965 * FLOW);
-            check("duration of a multi-pass test").at("n " + n).expected(allowed / INJECTION + tau, "s").computed(result.duration()).within(1e-8 * result.duration(), "end located to this");
+            check("duration of a multi-pass test")
+                    .at("n " + n)
+                    .expected(allowed / INJECTION + tau, "s")
+                    .computed(result.duration())
+                    .within(1e-8 * result.duration(), "end located to this");
         }
     }
 
@@ -59,7 +82,10 @@ class MultiPassTestExampleTest {
     void blockingLawComesBackFromTheResult() {
         MultiPassResult result = MultiPassTest.run(setup(0.8, 1.5, Leak.NONE), 60, 1e6);
         BlockingLaw back = BlockingLaw.fromMultiPass(1.5, result.retainedMass(), AREA, CLEAN, TERMINAL);
-        check("blocking coefficient back from the result").expected(20, "m2/kg").computed(back.coefficient()).within(1e-8, "end located to this");
+        check("blocking coefficient back from the result")
+                .expected(20, "m2/kg")
+                .computed(back.coefficient())
+                .within(1e-8, "end located to this");
     }
 
     @Test
@@ -71,9 +97,17 @@ class MultiPassTestExampleTest {
                 MultiPassResult result = MultiPassTest.run(setup(efficiency, 1, constant), 30, 1e6);
                 double expected = FiltrationRatio.withLeak(beta, leak);
                 for (int i = 1; i < result.series().size(); i++) {
-                    check("filtration ratio of counts with a leak").at("beta " + beta + ", leak " + leak).expected(expected, "1").computed(result.series().get(i).beta(0)).withinRelative(1e-10, "arithmetic");
+                    check("filtration ratio of counts with a leak")
+                            .at("beta " + beta + ", leak " + leak)
+                            .expected(expected, "1")
+                            .computed(result.series().get(i).beta(0))
+                            .withinRelative(1e-10, "arithmetic");
                 }
-                check("mean filtration ratio with a leak").at("beta " + beta + ", leak " + leak).expected(expected, "1").computed(result.meanBeta(0)).withinRelative(1e-10, "arithmetic");
+                check("mean filtration ratio with a leak")
+                        .at("beta " + beta + ", leak " + leak)
+                        .expected(expected, "1")
+                        .computed(result.meanBeta(0))
+                        .withinRelative(1e-10, "arithmetic");
             }
         }
     }
@@ -94,7 +128,11 @@ class MultiPassTestExampleTest {
         double fine = MultiPassTest.run(setup(0.9, 1, gap), 10, 1000).retainedMass() - exact;
         double order = Math.log(coarse / fine) / Math.log(2);
         // steps are a half and a quarter of the time constant of 37 s: the next term of the error still shows
-        check("order of a multi-pass test with a gap leak").at("").expected(2, "1").computed(order).within(0.2, "steps of a half and a quarter of the time constant: the next term still shows");
+        check("order of a multi-pass test with a gap leak")
+                .at("")
+                .expected(2, "1")
+                .computed(order)
+                .within(0.2, "steps of a half and a quarter of the time constant: the next term still shows");
     }
 
     @Test
@@ -134,9 +172,15 @@ class MultiPassTestExampleTest {
                 Leak.NONE,
                 setup.betaSizes());
         MultiPassResult result = MultiPassTest.run(twice, 10, 1e6);
-        check("dirt at the end with twice the injection").expected(whole, "kg").computed(result.retainedMass()).within(1e-12, "arithmetic");
+        check("dirt at the end with twice the injection")
+                .expected(whole, "kg")
+                .computed(result.retainedMass())
+                .within(1e-12, "arithmetic");
         double tau = VOLUME / (0.965 * FLOW);
-        check("duration with twice the injection").expected(whole / (2 * INJECTION) + tau, "s").computed(result.duration()).within(1e-6 * result.duration(), "end located to this");
+        check("duration with twice the injection")
+                .expected(whole / (2 * INJECTION) + tau, "s")
+                .computed(result.duration())
+                .within(1e-6 * result.duration(), "end located to this");
     }
 
     private static MultiPassSetup setup(double efficiency, double exponent, Leak leak) {

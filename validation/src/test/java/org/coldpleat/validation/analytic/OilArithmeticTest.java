@@ -21,8 +21,14 @@ class OilArithmeticTest {
     void constantsOfTheThinOilLine() {
         // derived here from the simple form of ASTM D341
         WaltherCurve line = WaltherCurve.through(40 + K, 44.8e-6, 100 + K, 8.7e-6);
-        check("constant A of the line through 44.8 and 8.7 mm2/s").expected(7.80600, "1").computed(line.a()).within(1e-5, "last digit");
-        check("constant B of the line through 44.8 and 8.7 mm2/s").expected(3.03973, "1").computed(line.b()).within(1e-5, "last digit");
+        check("constant A of the line through 44.8 and 8.7 mm2/s")
+                .expected(7.80600, "1")
+                .computed(line.a())
+                .within(1e-5, "last digit");
+        check("constant B of the line through 44.8 and 8.7 mm2/s")
+                .expected(3.03973, "1")
+                .computed(line.b())
+                .within(1e-5, "last digit");
     }
 
     @ParameterizedTest
@@ -42,7 +48,11 @@ class OilArithmeticTest {
     })
     void gridOfTheLine(double kv40, double kv100, double celsius, double expected) {
         WaltherCurve line = WaltherCurve.through(40 + K, kv40 * 1e-6, 100 + K, kv100 * 1e-6);
-        check("viscosity of lines through 40 and 100 °C").at(kv40 + " and " + kv100 + " mm2/s, " + celsius + " °C").expected(expected, "mm2/s").computed(line.kinematicViscosity(celsius + K) * 1e6).withinRelative(1e-3, "four digits");
+        check("viscosity of lines through 40 and 100 °C")
+                .at(kv40 + " and " + kv100 + " mm2/s, " + celsius + " °C")
+                .expected(expected, "mm2/s")
+                .computed(line.kinematicViscosity(celsius + K) * 1e6)
+                .withinRelative(1e-3, "four digits");
     }
 
     @ParameterizedTest
@@ -51,10 +61,23 @@ class OilArithmeticTest {
         // derived here: 35 065, 75, 13.5 mm2/s at -40, 40, 100 C; a = -2.05308, b = 1037.787, c = 150.247 K
         ColdAnchoredCurve curve = ColdAnchoredCurve.through(-40 + K, 35065e-6, 40 + K, 75e-6, 100 + K, 13.5e-6)
                 .orElseThrow();
-        ExternalCheck.of(Topic.OIL, "constant a of the curve through a cold point", "derived here").expected(-2.05308, "1").computed(curve.cold().a()).within(2e-5, "two of the last digit");
-        ExternalCheck.of(Topic.OIL, "constant b of the curve through a cold point", "derived here").expected(1037.787, "1").computed(curve.cold().b()).within(5e-3, "five of the last digit");
-        ExternalCheck.of(Topic.OIL, "constant c of the curve through a cold point", "derived here").expected(150.247, "K").computed(curve.cold().c()).within(1e-3, "last digit");
-        ExternalCheck.of(Topic.OIL, "viscosity of the curve through a cold point", "derived here").at(celsius + " °C").expected(expected, "mm2/s").computed(curve.kinematicViscosity(celsius + K) * 1e6).withinRelative(1e-3, "four digits");
+        ExternalCheck.of(Topic.OIL, "constant a of the curve through a cold point", "derived here")
+                .expected(-2.05308, "1")
+                .computed(curve.cold().a())
+                .within(2e-5, "two of the last digit");
+        ExternalCheck.of(Topic.OIL, "constant b of the curve through a cold point", "derived here")
+                .expected(1037.787, "1")
+                .computed(curve.cold().b())
+                .within(5e-3, "five of the last digit");
+        ExternalCheck.of(Topic.OIL, "constant c of the curve through a cold point", "derived here")
+                .expected(150.247, "K")
+                .computed(curve.cold().c())
+                .within(1e-3, "last digit");
+        ExternalCheck.of(Topic.OIL, "viscosity of the curve through a cold point", "derived here")
+                .at(celsius + " °C")
+                .expected(expected, "mm2/s")
+                .computed(curve.kinematicViscosity(celsius + K) * 1e6)
+                .withinRelative(1e-3, "four digits");
     }
 
     @ParameterizedTest
@@ -68,7 +91,11 @@ class OilArithmeticTest {
     })
     void expansionFactor(double reference, double celsius, double expected) {
         // derived here from API MPMS 11.1 (2004), five digits
-        ExternalCheck.of(Topic.OIL, "density over its reference", "derived here from API MPMS 11.1 (2004)").at(reference + " kg/m3, " + celsius + " °C").expected(expected, "1").computed(new MpmsDensity(reference).density(celsius + K) / reference).within(1e-5, "last digit");
+        ExternalCheck.of(Topic.OIL, "density over its reference", "derived here from API MPMS 11.1 (2004)")
+                .at(reference + " kg/m3, " + celsius + " °C")
+                .expected(expected, "1")
+                .computed(new MpmsDensity(reference).density(celsius + K) / reference)
+                .within(1e-5, "last digit");
     }
 
     @ParameterizedTest
@@ -76,15 +103,35 @@ class OilArithmeticTest {
     void heatOfAnOilOfRelativeDensity086(double celsius, double heatCapacity, double conductivity) {
         // derived here from Cragoe 1929, coefficients from memory
         CragoeHeat heat = new CragoeHeat(0.86);
-        ExternalCheck.of(Topic.OIL, "heat capacity at relative density 0.86", "derived here from Cragoe 1929, coefficients from memory").at(celsius + " °C").expected(heatCapacity, "J/(kg K)").computed(heat.heatCapacity(celsius + K)).withinRelative(1e-3, "four digits");
-        ExternalCheck.of(Topic.OIL, "conductivity at relative density 0.86", "derived here from Cragoe 1929, coefficients from memory").at(celsius + " °C").expected(conductivity, "W/(m K)").computed(heat.conductivity(celsius + K)).withinRelative(1e-3, "four digits");
+        ExternalCheck.of(
+                        Topic.OIL,
+                        "heat capacity at relative density 0.86",
+                        "derived here from Cragoe 1929, coefficients from memory")
+                .at(celsius + " °C")
+                .expected(heatCapacity, "J/(kg K)")
+                .computed(heat.heatCapacity(celsius + K))
+                .withinRelative(1e-3, "four digits");
+        ExternalCheck.of(
+                        Topic.OIL,
+                        "conductivity at relative density 0.86",
+                        "derived here from Cragoe 1929, coefficients from memory")
+                .at(celsius + " °C")
+                .expected(conductivity, "W/(m K)")
+                .computed(heat.conductivity(celsius + K))
+                .withinRelative(1e-3, "four digits");
     }
 
     @Test
     void indexAboveSeventyUsesTheClosedForm() {
         // ASTM D2270-10(2016) section 5: Y = 100 gives L = 9604, H = 2772; U = H is index 100, U = L is index 0
-        ExternalCheck.of(Topic.OIL, "index of an oil with U = H above 70 mm2/s", "ASTM D2270-10(2016), section 5").expected(100, "1").computed(ViscosityIndex.of(2772e-6, 100e-6).orElseThrow()).within(1e-6, "arithmetic");
-        ExternalCheck.of(Topic.OIL, "index of an oil with U = L above 70 mm2/s", "ASTM D2270-10(2016), section 5").expected(0, "1").computed(ViscosityIndex.of(9604e-6, 100e-6).orElseThrow()).within(1e-6, "arithmetic");
+        ExternalCheck.of(Topic.OIL, "index of an oil with U = H above 70 mm2/s", "ASTM D2270-10(2016), section 5")
+                .expected(100, "1")
+                .computed(ViscosityIndex.of(2772e-6, 100e-6).orElseThrow())
+                .within(1e-6, "arithmetic");
+        ExternalCheck.of(Topic.OIL, "index of an oil with U = L above 70 mm2/s", "ASTM D2270-10(2016), section 5")
+                .expected(0, "1")
+                .computed(ViscosityIndex.of(9604e-6, 100e-6).orElseThrow())
+                .within(1e-6, "arithmetic");
     }
 
     private static ExternalCheck check(String quantity) {

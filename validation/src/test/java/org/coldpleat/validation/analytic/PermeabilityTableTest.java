@@ -35,7 +35,11 @@ class PermeabilityTableTest {
             laws.forEach((column, law) -> {
                 double expected = Double.parseDouble(row.get(column));
                 // Five significant digits: half the last one is at most 5e-5 of the value
-                check("permeability law: " + column.replace('_', ' ')).at("solidity " + solidity).expected(expected, "1").computed(law.applyAsDouble(solidity)).withinRelative(5e-5, "half the last of five digits");
+                check("permeability law: " + column.replace('_', ' '))
+                        .at("solidity " + solidity)
+                        .expected(expected, "1")
+                        .computed(law.applyAsDouble(solidity))
+                        .withinRelative(5e-5, "half the last of five digits");
             });
         }
     }

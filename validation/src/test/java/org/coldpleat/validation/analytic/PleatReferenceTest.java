@@ -3,7 +3,6 @@ package org.coldpleat.validation.analytic;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -28,7 +27,7 @@ class PleatReferenceTest {
     private static final List<Map<String, String>> ROWS =
             TableRows.read(PleatReferenceTest.class, "pleat_reference.csv");
 
-        private static final String SOURCE = "2-D Stokes-Brinkman reference and 1-D columns beside it, derived here";
+    private static final String SOURCE = "2-D Stokes-Brinkman reference and 1-D columns beside it, derived here";
 
     @Test
     void tableIsWhole() {
@@ -37,39 +36,54 @@ class PleatReferenceTest {
 
     @Test
     void correctedModelReproducesThePrintedDigits() {
-        check("R_1d_corrected", "pleat resistance, limit of fine cells", "six significant digits: half the sixth", row -> PRINTED, row -> extrapolated(row, closure(row)));
+        check(
+                "R_1d_corrected",
+                "pleat resistance, limit of fine cells",
+                "six significant digits: half the sixth",
+                row -> PRINTED,
+                row -> extrapolated(row, closure(row)));
     }
 
     @Test
     void closedFormReproducesThePrintedDigitsOfParallelLegs() {
-        check("R_1d_corrected", "pleat resistance of parallel legs, closed form", "six significant digits: half the sixth",
+        check(
+                "R_1d_corrected",
+                "pleat resistance of parallel legs, closed form",
+                "six significant digits: half the sixth",
                 row -> row.get("shape").equals("rect") ? PRINTED : Double.NaN,
                 row -> ParallelLegs.pleatResistance(geometry(row), closure(row), mediumResistance(row)));
     }
 
     @Test
     void plainModelReproducesThePrintedDigits() {
-        check("R_1d_plain", "pleat resistance without folds and slip", "six significant digits: half the sixth", row -> PRINTED, row -> {
-            PleatGeometry folded = geometry(row);
-            // Plain columns: no folds; length is the depth for parallel legs, one thickness less for tapered folded
-            // ones
-            boolean shorter = folded.ends() == PleatEnds.FOLDED && taper(row) > 0;
-            double depth = folded.pleatDepth() - (shorter ? folded.thickness() : 0);
-            PleatGeometry plugged = new PleatGeometry(
-                    depth,
-                    folded.thickness(),
-                    folded.upstreamMouth(),
-                    folded.upstreamEnd(),
-                    folded.downstreamEnd(),
-                    folded.downstreamMouth(),
-                    folded.inletPitch(),
-                    folded.outletPitch(),
-                    0,
-                    PleatEnds.PLUGGED);
-            // The printed plain column kept the leg angle of the stretch between the folds; R cos(theta) is what enters
-            double r = mediumResistance(row) * folded.legCosine() / plugged.legCosine();
-            return extrapolated(plugged, PleatClosure.PLAIN, r);
-        });
+        check(
+                "R_1d_plain",
+                "pleat resistance without folds and slip",
+                "six significant digits: half the sixth",
+                row -> PRINTED,
+                row -> {
+                    PleatGeometry folded = geometry(row);
+                    // Plain columns: no folds; length is the depth for parallel legs, one thickness less for tapered
+                    // folded
+                    // ones
+                    boolean shorter = folded.ends() == PleatEnds.FOLDED && taper(row) > 0;
+                    double depth = folded.pleatDepth() - (shorter ? folded.thickness() : 0);
+                    PleatGeometry plugged = new PleatGeometry(
+                            depth,
+                            folded.thickness(),
+                            folded.upstreamMouth(),
+                            folded.upstreamEnd(),
+                            folded.downstreamEnd(),
+                            folded.downstreamMouth(),
+                            folded.inletPitch(),
+                            folded.outletPitch(),
+                            0,
+                            PleatEnds.PLUGGED);
+                    // The printed plain column kept the leg angle of the stretch between the folds; R cos(theta) is
+                    // what enters
+                    double r = mediumResistance(row) * folded.legCosine() / plugged.legCosine();
+                    return extrapolated(plugged, PleatClosure.PLAIN, r);
+                });
     }
 
     @Test
@@ -77,7 +91,10 @@ class PleatReferenceTest {
         // Model error seen when the reference was made: plugged 0.6 %, folded or tapered 1.1 %, closure variations 1.5
         // %;
         // the errors of the reference itself (0.05 %) and of the cells (0.025 %) are small against it
-        check("R_cfd_per_m2", "pleat resistance of the usual cells against the 2-D reference", "model error found when the reference was made: plugged 0.6 %, folded or tapered 1.1 %, closure variations 1.5 %",
+        check(
+                "R_cfd_per_m2",
+                "pleat resistance of the usual cells against the 2-D reference",
+                "model error found when the reference was made: plugged 0.6 %, folded or tapered 1.1 %, closure variations 1.5 %",
                 row -> {
                     if (row.get("note").equals("sensitivity")) {
                         return 0.015;
@@ -89,7 +106,10 @@ class PleatReferenceTest {
 
     @Test
     void closedFormStaysWithinTheBandOfThe2dReference() {
-        check("R_cfd_per_m2", "pleat resistance of parallel legs, closed form against the 2-D reference", "model error found when the reference was made: plugged 0.6 %, folded or tapered 1.1 %, closure variations 1.5 %",
+        check(
+                "R_cfd_per_m2",
+                "pleat resistance of parallel legs, closed form against the 2-D reference",
+                "model error found when the reference was made: plugged 0.6 %, folded or tapered 1.1 %, closure variations 1.5 %",
                 row -> {
                     if (!row.get("shape").equals("rect")) {
                         return Double.NaN;
@@ -131,7 +151,7 @@ class PleatReferenceTest {
     }
 
     private static void check(String column, String quantity, String reason, RowValue tolerance, RowValue model) {
-        
+
         int checked = 0;
         for (Map<String, String> row : ROWS) {
             double band = tolerance.of(row);
@@ -140,7 +160,8 @@ class PleatReferenceTest {
             }
             checked++;
             double expected = number(row, column);
-            ExternalCheck check = ExternalCheck.of(Topic.PLEATS, quantity, SOURCE).at(row.get("case"));
+            ExternalCheck check =
+                    ExternalCheck.of(Topic.PLEATS, quantity, SOURCE).at(row.get("case"));
             (band > PRINTED ? check.toleranceSetAfterwards() : check)
                     .expected(expected, "1/m2")
                     .computed(model.of(row))

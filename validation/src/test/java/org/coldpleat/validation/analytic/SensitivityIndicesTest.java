@@ -48,7 +48,13 @@ class SensitivityIndicesTest {
         double v2 = a * a / 8;
         double v13 = b * b * p8 * (1.0 / 18 - 1.0 / 50);
         double v = v1 + v2 + v13;
-        ExternalCheck.of(Topic.CONFIDENCE, "variance of the Ishigami function", "Ishigami, Homma 1990; closed form Saltelli, Chan, Scott 2000, section 2.9.3").expected(v, "1").computed(found.variance()).withinRelative(0.01, "sampling error of 16384 draws");
+        ExternalCheck.of(
+                        Topic.CONFIDENCE,
+                        "variance of the Ishigami function",
+                        "Ishigami, Homma 1990; closed form Saltelli, Chan, Scott 2000, section 2.9.3")
+                .expected(v, "1")
+                .computed(found.variance())
+                .withinRelative(0.01, "sampling error of 16384 draws");
         check(found, new double[] {v1 / v, v2 / v, 0}, new double[] {(v1 + v13) / v, v2 / v, v13 / v});
     }
 
@@ -78,7 +84,13 @@ class SensitivityIndicesTest {
             first[i] = part(a[i]) / v;
             total[i] = part(a[i]) * all / (1 + part(a[i])) / v;
         }
-        ExternalCheck.of(Topic.CONFIDENCE, "variance of Sobol's g-function", "Sobol 1993; closed form Saltelli et al. 2010, eq. 31").expected(v, "1").computed(found.variance()).withinRelative(0.01, "sampling error of 16384 draws");
+        ExternalCheck.of(
+                        Topic.CONFIDENCE,
+                        "variance of Sobol's g-function",
+                        "Sobol 1993; closed form Saltelli et al. 2010, eq. 31")
+                .expected(v, "1")
+                .computed(found.variance())
+                .withinRelative(0.01, "sampling error of 16384 draws");
         check(found, first, total);
     }
 
@@ -90,8 +102,22 @@ class SensitivityIndicesTest {
     private static void check(SobolIndices found, double[] first, double[] total) {
         for (int i = 0; i < first.length; i++) {
             SobolIndices.Share share = found.shares().get(i);
-            ExternalCheck.of(Topic.CONFIDENCE, "first-order shares of variance", "Ishigami, Homma 1990, and Sobol 1993, closed forms").at("first of " + i).expected(first[i], "1").computed(share.first()).within(0.01, "sampling error of 16384 draws; also within five of the stated errors");
-            ExternalCheck.of(Topic.CONFIDENCE, "total shares of variance", "Ishigami, Homma 1990, and Sobol 1993, closed forms").at("total of " + i).expected(total[i], "1").computed(share.total()).within(0.01, "sampling error of 16384 draws; also within five of the stated errors");
+            ExternalCheck.of(
+                            Topic.CONFIDENCE,
+                            "first-order shares of variance",
+                            "Ishigami, Homma 1990, and Sobol 1993, closed forms")
+                    .at("first of " + i)
+                    .expected(first[i], "1")
+                    .computed(share.first())
+                    .within(0.01, "sampling error of 16384 draws; also within five of the stated errors");
+            ExternalCheck.of(
+                            Topic.CONFIDENCE,
+                            "total shares of variance",
+                            "Ishigami, Homma 1990, and Sobol 1993, closed forms")
+                    .at("total of " + i)
+                    .expected(total[i], "1")
+                    .computed(share.total())
+                    .within(0.01, "sampling error of 16384 draws; also within five of the stated errors");
             assertTrue(Math.abs(share.first() - first[i]) <= 5 * share.firstError() + 1e-6, "error of first " + i);
             assertTrue(Math.abs(share.total() - total[i]) <= 5 * share.totalError() + 1e-6, "error of total " + i);
         }

@@ -27,27 +27,46 @@ class SpringValveTest {
         Fluid oil = new Fluid(kinematic * 1e-6 * 860, 860);
         double flow = VALVE.flowRate(kiloPascal * 1e3, oil) * 60e3;
         double halfDigit = literPerMinute < 10 ? 0.005 : 0.05;
-        check("flow of a disc valve").at(kinematic + " mm2/s, " + kiloPascal + " kPa").expected(literPerMinute, "L/min").computed(flow).withinRelative(halfDigit+5e-4, "half the last digit, and 0.05 % for the rounded corners");
+        check("flow of a disc valve")
+                .at(kinematic + " mm2/s, " + kiloPascal + " kPa")
+                .expected(literPerMinute, "L/min")
+                .computed(flow)
+                .withinRelative(halfDigit + 5e-4, "half the last digit, and 0.05 % for the rounded corners");
     }
 
     @Test
     void flowMatchesTheTwoFourDigitValues() {
         Fluid oil = new Fluid(24e-6 * 860, 860);
-        check("flow of a disc valve at 24 mm2/s, 110 kPa").expected(16.70, "L/min").computed(VALVE.flowRate(110e3, oil) * 60e3).withinRelative(1e-3, "four digits");
-        check("flow of a disc valve at 24 mm2/s, 150 kPa").expected(78.37, "L/min").computed(VALVE.flowRate(150e3, oil) * 60e3).withinRelative(1e-3, "four digits");
+        check("flow of a disc valve at 24 mm2/s, 110 kPa")
+                .expected(16.70, "L/min")
+                .computed(VALVE.flowRate(110e3, oil) * 60e3)
+                .withinRelative(1e-3, "four digits");
+        check("flow of a disc valve at 24 mm2/s, 150 kPa")
+                .expected(78.37, "L/min")
+                .computed(VALVE.flowRate(150e3, oil) * 60e3)
+                .withinRelative(1e-3, "four digits");
     }
 
     /** pc + k x/A = 139.79 kPa; five digits. */
     @Test
     void fullLiftPressure() {
-        check("pressure at full lift").expected(139.79e3, "Pa").computed(VALVE.fullLiftPressure()).withinRelative(1e-3, "four digits");
-        check("pressure at full lift, formula").expected(100e3 + 1500 * 3e-3 / VALVE.seatArea(), "Pa").computed(VALVE.fullLiftPressure()).within(1e-6, "arithmetic");
+        check("pressure at full lift")
+                .expected(139.79e3, "Pa")
+                .computed(VALVE.fullLiftPressure())
+                .withinRelative(1e-3, "four digits");
+        check("pressure at full lift, formula")
+                .expected(100e3 + 1500 * 3e-3 / VALVE.seatArea(), "Pa")
+                .computed(VALVE.fullLiftPressure())
+                .within(1e-6, "arithmetic");
     }
 
     /** pi d x = pi d^2/4 at x = d/4. */
     @Test
     void curtainEqualsTheBoreAtAQuarterOfTheDiameter() {
-        check("curtain at a quarter of the diameter").expected(VALVE.seatArea(), "m2").computed(VALVE.curtainArea(3e-3)).withinRelative(1e-12, "arithmetic");
+        check("curtain at a quarter of the diameter")
+                .expected(VALVE.seatArea(), "m2")
+                .computed(VALVE.curtainArea(3e-3))
+                .withinRelative(1e-12, "arithmetic");
         assertTrue(VALVE.curtainArea(2.9e-3) < VALVE.seatArea());
     }
 

@@ -105,15 +105,24 @@ class StartUpClosedFormsTest {
                 1000,
                 1e-11));
         double closed = 560 * Math.log(75.0 / 15);
-        check("warm-up time of one lump, by hand").expected(901.3, "s").computed(closed).within(0.05, "half the last digit");
-        check("warm-up time of one lump").expected(closed, "s").computed(result.hotTime().orElseThrow()).withinRelative(1e-9, "integration error");
+        check("warm-up time of one lump, by hand")
+                .expected(901.3, "s")
+                .computed(closed)
+                .within(0.05, "half the last digit");
+        check("warm-up time of one lump")
+                .expected(closed, "s")
+                .computed(result.hotTime().orElseThrow())
+                .withinRelative(1e-9, "integration error");
     }
 
     @Test
     void pumpWorkWarmsTheOilByTheAdiabaticRisePerPass() {
         double density = 870;
         double closed = ClosedForms.adiabaticRise(157e3, density, 1900);
-        check("adiabatic rise of oil pressed through 157 kPa").expected(0.09498, "K").computed(closed).within(5e-6, "half the last digit");
+        check("adiabatic rise of oil pressed through 157 kPa")
+                .expected(0.09498, "K")
+                .computed(closed)
+                .within(5e-6, "half the last digit");
         // one sump volume pumped against an ideal relief at 157 kPa, nothing lost
         double volume = 4 / density;
         double time = volume / FLOW;
@@ -128,8 +137,14 @@ class StartUpClosedFormsTest {
                 time,
                 1e-9));
         StartPoint last = result.series().get(result.series().size() - 1);
-        check("pump pressure under an ideal relief").expected(157e3, "Pa").computed(last.pumpPressure()).within(1e-6, "arithmetic");
-        check("rise of a sump pumped once through a relief").expected(closed, "K").computed(last.oilTemperature() - 260).within(1e-8 * 260, "integration error of the temperature");
+        check("pump pressure under an ideal relief")
+                .expected(157e3, "Pa")
+                .computed(last.pumpPressure())
+                .within(1e-6, "arithmetic");
+        check("rise of a sump pumped once through a relief")
+                .expected(closed, "K")
+                .computed(last.oilTemperature() - 260)
+                .within(1e-8 * 260, "integration error of the temperature");
     }
 
     @Test
@@ -144,13 +159,25 @@ class StartUpClosedFormsTest {
                 400,
                 30,
                 1e-9));
-        check("time to fill the gallery").expected(2, "s").computed(result.fillTime().orElseThrow()).within(1e-9, "event located near rounding");
-        check("volume that filled the gallery").expected(0.2e-3, "m3").computed(result.fill().filteredVolume()).within(1e-12, "arithmetic");
+        check("time to fill the gallery")
+                .expected(2, "s")
+                .computed(result.fillTime().orElseThrow())
+                .within(1e-9, "event located near rounding");
+        check("volume that filled the gallery")
+                .expected(0.2e-3, "m3")
+                .computed(result.fill().filteredVolume())
+                .within(1e-12, "arithmetic");
         // mu psi Q while filling; mu (psi_f + psi_g) Q from then on
-        check("pump pressure while the gallery fills").expected(0.5 * PSI * FLOW, "Pa").computed(result.series().get(0).pumpPressure()).within(1e-6, "arithmetic");
+        check("pump pressure while the gallery fills")
+                .expected(0.5 * PSI * FLOW, "Pa")
+                .computed(result.series().get(0).pumpPressure())
+                .within(1e-6, "arithmetic");
         assertEquals(0, result.series().get(0).galleryPressure());
         StartPoint last = result.series().get(result.series().size() - 1);
-        check("pump pressure when it is full").expected(0.5 * (PSI + 1e8) * FLOW, "Pa").computed(last.pumpPressure()).within(1e-6, "arithmetic");
+        check("pump pressure when it is full")
+                .expected(0.5 * (PSI + 1e8) * FLOW, "Pa")
+                .computed(last.pumpPressure())
+                .within(1e-6, "arithmetic");
     }
 
     @Test
@@ -168,9 +195,21 @@ class StartUpClosedFormsTest {
                     1e-9));
             double expected = Math.min(viscosity * PSI * FLOW, 400e3);
             StartPoint first = result.series().get(0);
-            check("filter drop while the gallery fills").at(viscosity + " Pa s").expected(expected, "Pa").computed(first.filterDrop()).withinRelative(1e-9, "exact; the solver stops near rounding");
-            check("flow of the medium while the gallery fills").at(viscosity + " Pa s").expected(expected / (viscosity * PSI), "m3/s").computed(first.mediumFlow()).within(1e-9 * first.mediumFlow(), "exact; the solver stops near rounding");
-            check("flow of medium and relief together").at(viscosity + " Pa s").expected(FLOW, "m3/s").computed(first.mediumFlow() + first.reliefFlow()).withinRelative(1e-12, "arithmetic");
+            check("filter drop while the gallery fills")
+                    .at(viscosity + " Pa s")
+                    .expected(expected, "Pa")
+                    .computed(first.filterDrop())
+                    .withinRelative(1e-9, "exact; the solver stops near rounding");
+            check("flow of the medium while the gallery fills")
+                    .at(viscosity + " Pa s")
+                    .expected(expected / (viscosity * PSI), "m3/s")
+                    .computed(first.mediumFlow())
+                    .within(1e-9 * first.mediumFlow(), "exact; the solver stops near rounding");
+            check("flow of medium and relief together")
+                    .at(viscosity + " Pa s")
+                    .expected(FLOW, "m3/s")
+                    .computed(first.mediumFlow() + first.reliefFlow())
+                    .withinRelative(1e-12, "arithmetic");
         }
     }
 
@@ -191,10 +230,19 @@ class StartUpClosedFormsTest {
                 1e-11));
         double crossing = 260 - Math.log(OPENING / (PSI * FLOW)) / STEEPNESS;
         double closed = 400 * Math.log(95 / (350 - crossing));
-        check("time at which the valve shuts").expected(closed, "s").computed(result.closingTime().orElseThrow()).withinRelative(1e-9, "integration error");
+        check("time at which the valve shuts")
+                .expected(closed, "s")
+                .computed(result.closingTime().orElseThrow())
+                .withinRelative(1e-9, "integration error");
         double hot = 400 * Math.log(95.0 / 20);
-        check("time at which the oil is hot").expected(hot, "s").computed(result.hotTime().orElseThrow()).withinRelative(1e-9, "integration error");
-        check("seconds the valve was open").expected(closed, "s").computed(result.total().openSeconds()).withinRelative(1e-9, "integration error");
+        check("time at which the oil is hot")
+                .expected(hot, "s")
+                .computed(result.hotTime().orElseThrow())
+                .withinRelative(1e-9, "integration error");
+        check("seconds the valve was open")
+                .expected(closed, "s")
+                .computed(result.total().openSeconds())
+                .withinRelative(1e-9, "integration error");
     }
 
     @Test
@@ -213,7 +261,10 @@ class StartUpClosedFormsTest {
                 1e-11));
         double crossing = 260 - Math.log(80e3 / (PSI * FLOW)) / STEEPNESS;
         double closed = 400 * Math.log(95 / (350 - crossing));
-        check("time at which a valve with a lower closing pressure shuts").expected(closed, "s").computed(result.closingTime().orElseThrow()).withinRelative(1e-9, "integration error");
+        check("time at which a valve with a lower closing pressure shuts")
+                .expected(closed, "s")
+                .computed(result.closingTime().orElseThrow())
+                .withinRelative(1e-9, "integration error");
         assertEquals(1, result.events(Kind.VALVE_OPENS).size());
         assertEquals(1, result.events(Kind.VALVE_CLOSES).size());
     }
@@ -236,7 +287,10 @@ class StartUpClosedFormsTest {
                 1e-10));
         double lag = (870 * 1900 * 0.3e-3 + 200) / (870 * 1900 * FLOW);
         StartPoint last = result.series().get(result.series().size() - 1);
-        check("temperature of an element flushed by warm oil").expected(300 - 20 * Math.exp(-8 / lag), "K").computed(last.elementTemperature()).within(1e-7, "integration error");
+        check("temperature of an element flushed by warm oil")
+                .expected(300 - 20 * Math.exp(-8 / lag), "K")
+                .computed(last.elementTemperature())
+                .within(1e-7, "integration error");
     }
 
     @Test
@@ -247,8 +301,14 @@ class StartUpClosedFormsTest {
         StartUpResult result = traced(trace, OPENING, 230);
         assertTrue(result.events(Kind.VALVE_OPENS).isEmpty());
         assertEquals(1, result.events(Kind.VALVE_TOUCHED).size());
-        check("time at which the limit is only touched").expected(100, "s").computed(result.events(Kind.VALVE_TOUCHED).get(0).time()).within(0.05, "flat top: five millionths of the drop are 0.05 s or less");
-        check("greatest drop over the opening pressure").expected(1 - 5e-6, "1").computed(result.valveRatioPeak().value()).within(1e-9, "integration error");
+        check("time at which the limit is only touched")
+                .expected(100, "s")
+                .computed(result.events(Kind.VALVE_TOUCHED).get(0).time())
+                .within(0.05, "flat top: five millionths of the drop are 0.05 s or less");
+        check("greatest drop over the opening pressure")
+                .expected(1 - 5e-6, "1")
+                .computed(result.valveRatioPeak().value())
+                .within(1e-9, "integration error");
         assertEquals("start.touched", result.notices().get(0).code());
     }
 
@@ -265,9 +325,21 @@ class StartUpClosedFormsTest {
             double shut = bisect(trace, 260 - Math.log(closing / OPENING) / STEEPNESS, 100, 230);
             double opened = bisect(trace, 260, 100, 0);
             // crossings of a flat curve: an error of 1e-13 in the difference moves them by 1e-7 of their distance
-            check("time at which a grazing curve opens the valve").at("closing at " + closing + " Pa").expected(opened, "s").computed(result.events(Kind.VALVE_OPENS).get(0).time()).within(1e-6, "a flat curve moves its crossings by 1e-7 of their distance");
-            check("time at which a grazing curve lets it shut").at("closing at " + closing + " Pa").expected(shut, "s").computed(result.closingTime().orElseThrow()).within(1e-6, "a flat curve moves its crossings by 1e-7 of their distance");
-            check("seconds open of a grazing curve").at("closing at " + closing + " Pa").expected(shut - opened, "s").computed(result.total().openSeconds()).within(2e-6, "both crossings");
+            check("time at which a grazing curve opens the valve")
+                    .at("closing at " + closing + " Pa")
+                    .expected(opened, "s")
+                    .computed(result.events(Kind.VALVE_OPENS).get(0).time())
+                    .within(1e-6, "a flat curve moves its crossings by 1e-7 of their distance");
+            check("time at which a grazing curve lets it shut")
+                    .at("closing at " + closing + " Pa")
+                    .expected(shut, "s")
+                    .computed(result.closingTime().orElseThrow())
+                    .within(1e-6, "a flat curve moves its crossings by 1e-7 of their distance");
+            check("seconds open of a grazing curve")
+                    .at("closing at " + closing + " Pa")
+                    .expected(shut - opened, "s")
+                    .computed(result.total().openSeconds())
+                    .within(2e-6, "both crossings");
         }
     }
 

@@ -57,7 +57,11 @@ class ColdStartOpeningsTest {
             for (int j = 0; j < speeds.length; j++) {
                 FilterOnEngine.State state = engine.solve(speeds[j], temperatures[i], Optional.empty());
                 // both solves stop at 1e-13 of the flow; a stiff valve magnifies that
-                check("bypassed share of a map").at(temperatures[i] + " K, " + speeds[j] + " rev/s").expected(state.filter().bypassShare(), "1").computed(map.bypassShare()[i][j]).within(1e-8, "both solves stop at 1e-13 of the flow; a stiff valve magnifies that");
+                check("bypassed share of a map")
+                        .at(temperatures[i] + " K, " + speeds[j] + " rev/s")
+                        .expected(state.filter().bypassShare(), "1")
+                        .computed(map.bypassShare()[i][j])
+                        .within(1e-8, "both solves stop at 1e-13 of the flow; a stiff valve magnifies that");
             }
         }
     }

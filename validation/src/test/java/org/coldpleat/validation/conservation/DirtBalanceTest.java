@@ -80,7 +80,11 @@ class DirtBalanceTest {
                 double found = result.retainedMass()
                         + result.end().suspendedMass()
                         + sum(result.end().sampled());
-                check("dirt caught, suspended and sampled of a multi-pass test").at(name).expected(result.injectedMass(), "kg").computed(found).withinRelative(1e-9, "rounding");
+                check("dirt caught, suspended and sampled of a multi-pass test")
+                        .at(name)
+                        .expected(result.injectedMass(), "kg")
+                        .computed(found)
+                        .withinRelative(1e-9, "rounding");
                 checkSeries(result, name);
             }
         }

@@ -39,7 +39,10 @@ class LoadedPackTest {
                 .sum();
         assertTrue(clean.foldShare() > 0);
         // rounding of sixty cells and of the solver's elimination
-        check("flow shares of cells and folds").expected(1 - clean.foldShare(), "1").computed(inCells).within(1e-9, "rounding of sixty cells and of the elimination");
+        check("flow shares of cells and folds")
+                .expected(1 - clean.foldShare(), "1")
+                .computed(inCells)
+                .within(1e-9, "rounding of sixty cells and of the elimination");
     }
 
     @Test
@@ -51,7 +54,10 @@ class LoadedPackTest {
             assertTrue(steps.get(i).mediumRatio >= steps.get(i - 1).mediumRatio, "step " + i);
         }
         assertTrue(steps.get(0).pack.channelFactor() > 4);
-        check("channel factor of a heavily loaded pack").expected(1, "1").computed(steps.get(160).pack.channelFactor()).within(0.01, "the medium outweighs the channels");
+        check("channel factor of a heavily loaded pack")
+                .expected(1, "1")
+                .computed(steps.get(160).pack.channelFactor())
+                .within(0.01, "the medium outweighs the channels");
     }
 
     /**
@@ -73,14 +79,21 @@ class LoadedPackTest {
         double expected = (200.0 - turn) / (160 - turn) * Math.exp(-40 * perLot);
         // lots of K m = 0.05 shorten the decay by half of that, 0.025 x 1.8; x0 belongs to the early, not yet linear
         // part
-        ExternalCheck.of(Topic.LOADING, "decay of unevenness in a loaded pack", "derived here").expected(expected, "1").computed(decay).withinRelative(0.05, "lots of K m 0.05 shorten the decay by half of that; the turn belongs to the early part");
+        ExternalCheck.of(Topic.LOADING, "decay of unevenness in a loaded pack", "derived here")
+                .expected(expected, "1")
+                .computed(decay)
+                .withinRelative(
+                        0.05, "lots of K m 0.05 shorten the decay by half of that; the turn belongs to the early part");
     }
 
     @Test
     void allDirtIsInTheCellsOrTheFolds() {
         List<Step> steps = load(TIGHT, 100);
         Step last = steps.get(steps.size() - 1);
-        check("dirt in cells and folds").expected(100 * LOT, "kg").computed(last.load.mass()).withinRelative(1e-12, "rounding");
+        check("dirt in cells and folds")
+                .expected(100 * LOT, "kg")
+                .computed(last.load.mass())
+                .withinRelative(1e-12, "rounding");
     }
 
     @Test
@@ -90,7 +103,11 @@ class LoadedPackTest {
         double clean = steps.get(0).pack.resistance();
         for (int i = 0; i < steps.size(); i++) {
             double expected = LAW.resistanceRatio(i * LOT / 0.1);
-            ExternalCheck.of(Topic.LOADING, "resistance ratio of a flat sheet under load", "derived here").at("step " + i).expected(expected, "1").computed(steps.get(i).pack.resistance() / clean).withinRelative(1e-12, "rounding");
+            ExternalCheck.of(Topic.LOADING, "resistance ratio of a flat sheet under load", "derived here")
+                    .at("step " + i)
+                    .expected(expected, "1")
+                    .computed(steps.get(i).pack.resistance() / clean)
+                    .withinRelative(1e-12, "rounding");
         }
     }
 

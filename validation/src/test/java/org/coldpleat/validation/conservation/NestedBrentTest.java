@@ -36,7 +36,10 @@ class NestedBrentTest {
     }
 
     private static void same(String quantity, String unit, double expected, double actual, String place) {
-        ExternalCheck.of(Topic.CIRCUIT, quantity + " of random engines", "three nested searches by Brent's method, Commons Math 3.6.1")
+        ExternalCheck.of(
+                        Topic.CIRCUIT,
+                        quantity + " of random engines",
+                        "three nested searches by Brent's method, Commons Math 3.6.1")
                 .at(place)
                 .expected(expected, unit)
                 .computed(actual)

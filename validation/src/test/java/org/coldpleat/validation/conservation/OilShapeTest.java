@@ -50,7 +50,10 @@ class OilShapeTest {
         for (Oil oil : oils()) {
             double below = oil.kinematicViscosity(Math.nextDown(40 + K));
             double at = oil.kinematicViscosity(40 + K);
-            check("viscosity below over at the joint of its two branches").expected(1, "1").computed(below / at).within(1e-9, "rounding only"); // rounding only
+            check("viscosity below over at the joint of its two branches")
+                    .expected(1, "1")
+                    .computed(below / at)
+                    .within(1e-9, "rounding only"); // rounding only
         }
     }
 
@@ -60,7 +63,10 @@ class OilShapeTest {
             for (Anchor anchor : oil.anchors()) {
                 double expected = anchor.kinematicViscosity(oil.density());
                 // one Newton step after the published inverse: 1e-8 relative at 2 mm2/s, rounding above 6
-                check("curve over its own points").expected(1, "1").computed(oil.kinematicViscosity(anchor.temperature()) / expected).within(1e-7, "one Newton step after the published inverse: 1e-8 at 2 mm2/s");
+                check("curve over its own points")
+                        .expected(1, "1")
+                        .computed(oil.kinematicViscosity(anchor.temperature()) / expected)
+                        .within(1e-7, "one Newton step after the published inverse: 1e-8 at 2 mm2/s");
             }
         }
     }

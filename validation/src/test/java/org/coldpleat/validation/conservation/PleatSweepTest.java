@@ -103,7 +103,11 @@ class PleatSweepTest {
             }
             assertTrue(result.channelFactor() >= 1, result.channelFactor() + " " + pack);
             // Rounding of the tridiagonal solve, at worst in crowded packs
-            check("flow through cells and folds over the whole flow").at("case " + n).expected(1, "1").computed(sum / flow).within(1e-8, "rounding of the tridiagonal solve, at worst in crowded packs");
+            check("flow through cells and folds over the whole flow")
+                    .at("case " + n)
+                    .expected(1, "1")
+                    .computed(sum / flow)
+                    .within(1e-8, "rounding of the tridiagonal solve, at worst in crowded packs");
         }
     }
 
@@ -192,7 +196,11 @@ class PleatSweepTest {
             double medium = logUniform(random, 5e6, 5e8);
             double first = new PleatPack(one, 1, 1).resistance(medium);
             // Mirror image, so only the path along which pressures are added differs
-            check("resistance of parallel legs, flow reversed").at("case " + n).expected(first, "1/m2").computed(new PleatPack(other, 1, 1).resistance(medium)).withinRelative(1e-9, "only the path along which pressures are added differs");
+            check("resistance of parallel legs, flow reversed")
+                    .at("case " + n)
+                    .expected(first, "1/m2")
+                    .computed(new PleatPack(other, 1, 1).resistance(medium))
+                    .withinRelative(1e-9, "only the path along which pressures are added differs");
         }
     }
 

@@ -72,7 +72,10 @@ class ServiceLifeTest {
                 .computed(course.end().massClosure(), "1")
                 .below(1e-9, "rounding of some ten thousand sums");
         double load = course.load().mass();
-        check("dirt on the element over a service life").expected(course.end().retainedMass(), "kg").computed(load).within(1e-9 * load, "rounding of some ten thousand sums");
+        check("dirt on the element over a service life")
+                .expected(course.end().retainedMass(), "kg")
+                .computed(load)
+                .within(1e-9 * load, "rounding of some ten thousand sums");
     }
 
     @Test
@@ -105,8 +108,14 @@ class ServiceLifeTest {
     @Test
     void cleanOilLeavesTheElementClean() {
         ServiceCourse course = ServiceLife.run(plan(crowded(), new BlockingLaw(1, 20), 0, 100 * HOUR));
-        check("resistance ratio after clean oil").expected(1, "1").computed(course.last().packRatio()).within(1e-12, "rounding");
-        check("time run").expected(100 * HOUR, "s").computed(course.last().time()).within(1e-6, "rounding");
+        check("resistance ratio after clean oil")
+                .expected(1, "1")
+                .computed(course.last().packRatio())
+                .within(1e-12, "rounding");
+        check("time run")
+                .expected(100 * HOUR, "s")
+                .computed(course.last().time())
+                .within(1e-6, "rounding");
     }
 
     /**
@@ -118,8 +127,14 @@ class ServiceLifeTest {
     void halfTheAreaMoreThanHalvesTheLife() {
         double whole = flatLife(0.1, 6);
         double half = flatLife(0.05, 3);
-        ExternalCheck.of(Topic.LOADING, "life to six times the clean drop", "derived here").expected(0.1 * Math.log(6) / (20 * 5e-8), "s").computed(whole).within(2e-3 * whole, "usual tolerance of the course, 0.1 %, twice");
-        ExternalCheck.of(Topic.LOADING, "life left at half the area, course of service", "derived here").expected(0.5 * Math.log(3) / Math.log(6), "1").computed(half / whole).within(2e-3, "usual tolerance of the course, 0.1 %, twice");
+        ExternalCheck.of(Topic.LOADING, "life to six times the clean drop", "derived here")
+                .expected(0.1 * Math.log(6) / (20 * 5e-8), "s")
+                .computed(whole)
+                .within(2e-3 * whole, "usual tolerance of the course, 0.1 %, twice");
+        ExternalCheck.of(Topic.LOADING, "life left at half the area, course of service", "derived here")
+                .expected(0.5 * Math.log(3) / Math.log(6), "1")
+                .computed(half / whole)
+                .within(2e-3, "usual tolerance of the course, 0.1 %, twice");
         assertTrue(half < whole / 2);
     }
 

@@ -113,7 +113,11 @@ class StartUpBalanceTest {
             assertTrue(result.total().openSeconds() <= result.endTime(), text);
             assertTrue(result.events().size() < 60, text);
             for (StartPoint point : result.series()) {
-                check("flows of medium, bypass and relief against the pump").at(text).expected(point.pumpFlow(), "m3/s").computed(point.mediumFlow() + point.bypassFlow() + point.reliefFlow()).withinRelative(1e-8, "rounding and the solver");
+                check("flows of medium, bypass and relief against the pump")
+                        .at(text)
+                        .expected(point.pumpFlow(), "m3/s")
+                        .computed(point.mediumFlow() + point.bypassFlow() + point.reliefFlow())
+                        .withinRelative(1e-8, "rounding and the solver");
             }
         }
         assertEquals(60, completed);
@@ -131,7 +135,10 @@ class StartUpBalanceTest {
             assertTrue(point.elementTemperature() <= last.elementTemperature() + 1e-4, point::toString);
             before = point.time() < 15e3 ? point : before;
         }
-        check("oil temperature between 15 000 s and the end").expected(before.oilTemperature(), "K").computed(last.oilTemperature()).within(1e-3, "rest of the approach");
+        check("oil temperature between 15 000 s and the end")
+                .expected(before.oilTemperature(), "K")
+                .computed(last.oilTemperature())
+                .within(1e-3, "rest of the approach");
         assertTrue(result.balance().orElseThrow().residual() < 1e-6);
     }
 
@@ -145,7 +152,10 @@ class StartUpBalanceTest {
             assertTrue(miss < last / 5, "tolerance " + tolerance + " miss " + miss);
             last = miss;
         }
-        check("time of closing at the usual tolerance against 1e-11").expected(exact, "s").computed(closing(StartUpSpec.USUAL_TOLERANCE)).within(1e-3, "stated accuracy of the usual tolerance");
+        check("time of closing at the usual tolerance against 1e-11")
+                .expected(exact, "s")
+                .computed(closing(StartUpSpec.USUAL_TOLERANCE))
+                .within(1e-3, "stated accuracy of the usual tolerance");
     }
 
     @Test
@@ -157,12 +167,27 @@ class StartUpBalanceTest {
         double coarse = FixedStepStart.run(spec, 0.01).closingTime().orElseThrow();
         FixedStepStart fine = FixedStepStart.run(spec, 0.005);
         // a valve moves at the end of the step in which it crosses
-        ExternalCheck.of(Topic.START, "time of closing against steps of 10 ms", "steps of fixed length, derived here").expected(closing, "s").computed(coarse).within(0.02, "a valve moves at the end of the step in which it crosses");
-        ExternalCheck.of(Topic.START, "time of closing against steps of 5 ms", "steps of fixed length, derived here").expected(closing, "s").computed(fine.closingTime().orElseThrow()).within(0.01, "a valve moves at the end of the step in which it crosses");
-        ExternalCheck.of(Topic.START, "unfiltered oil against steps of 5 ms", "steps of fixed length, derived here").expected(result.total().unfilteredVolume(), "m3").computed(fine.unfilteredVolume()).withinRelative(1e-3, "first order of the steps");
-        ExternalCheck.of(Topic.START, "filtered oil against steps of 5 ms", "steps of fixed length, derived here").expected(result.total().filteredVolume(), "m3").computed(fine.filteredVolume()).withinRelative(1e-3, "first order of the steps");
+        ExternalCheck.of(Topic.START, "time of closing against steps of 10 ms", "steps of fixed length, derived here")
+                .expected(closing, "s")
+                .computed(coarse)
+                .within(0.02, "a valve moves at the end of the step in which it crosses");
+        ExternalCheck.of(Topic.START, "time of closing against steps of 5 ms", "steps of fixed length, derived here")
+                .expected(closing, "s")
+                .computed(fine.closingTime().orElseThrow())
+                .within(0.01, "a valve moves at the end of the step in which it crosses");
+        ExternalCheck.of(Topic.START, "unfiltered oil against steps of 5 ms", "steps of fixed length, derived here")
+                .expected(result.total().unfilteredVolume(), "m3")
+                .computed(fine.unfilteredVolume())
+                .withinRelative(1e-3, "first order of the steps");
+        ExternalCheck.of(Topic.START, "filtered oil against steps of 5 ms", "steps of fixed length, derived here")
+                .expected(result.total().filteredVolume(), "m3")
+                .computed(fine.filteredVolume())
+                .withinRelative(1e-3, "first order of the steps");
         StartPoint last = result.series().get(result.series().size() - 1);
-        ExternalCheck.of(Topic.START, "oil temperature against steps of 5 ms", "steps of fixed length, derived here").expected(fine.oilTemperature(), "K").computed(last.oilTemperature()).within(1e-3, "first order of the steps");
+        ExternalCheck.of(Topic.START, "oil temperature against steps of 5 ms", "steps of fixed length, derived here")
+                .expected(fine.oilTemperature(), "K")
+                .computed(last.oilTemperature())
+                .within(1e-3, "first order of the steps");
     }
 
     @Test
@@ -174,8 +199,14 @@ class StartUpBalanceTest {
         double closing = result.closingTime().orElseThrow();
         assertTrue(closing > result.fillTime().orElseThrow() + 10);
         // one step late at the valve, up to one at the end of the fill stage
-        ExternalCheck.of(Topic.START, "time of closing against steps of 1 ms", "steps of fixed length, derived here").expected(closing, "s").computed(whole.closingTime().orElseThrow()).within(2e-3, "one step late at the valve, up to one at the end of the fill stage");
-        ExternalCheck.of(Topic.START, "time of closing against steps of 0.5 ms", "steps of fixed length, derived here").expected(closing, "s").computed(half.closingTime().orElseThrow()).within(1e-3, "one step late at the valve, up to one at the end of the fill stage");
+        ExternalCheck.of(Topic.START, "time of closing against steps of 1 ms", "steps of fixed length, derived here")
+                .expected(closing, "s")
+                .computed(whole.closingTime().orElseThrow())
+                .within(2e-3, "one step late at the valve, up to one at the end of the fill stage");
+        ExternalCheck.of(Topic.START, "time of closing against steps of 0.5 ms", "steps of fixed length, derived here")
+                .expected(closing, "s")
+                .computed(half.closingTime().orElseThrow())
+                .within(1e-3, "one step late at the valve, up to one at the end of the fill stage");
         assertEquals(1, result.events(Kind.GALLERY_FILLED).size());
     }
 
@@ -220,9 +251,24 @@ class StartUpBalanceTest {
             largest = Math.max(largest, full.unfilteredVolume());
             // errors are measured in the middle of the cells, where a smooth curve is missed most; a kink may miss by
             // more
-            ExternalCheck.of(Topic.START, "unfiltered oil of the table of starts", "full runs, derived here").expected(full.unfilteredVolume(), "m3").computed(found.unfilteredVolume()).within(1.5 * table.errors().unfilteredVolume(), "errors stated by the table, half as much again where a kink falls between its points");
-            ExternalCheck.of(Topic.START, "filtered oil of the table of starts", "full runs, derived here").expected(full.filteredVolume(), "m3").computed(found.filteredVolume()).within(1.5 * table.errors().filteredVolume(), "errors stated by the table, half as much again where a kink falls between its points");
-            ExternalCheck.of(Topic.START, "seconds open of the table of starts", "full runs, derived here").expected(full.openSeconds(), "s").computed(found.openSeconds()).within(1.5 * table.errors().openSeconds(), "errors stated by the table, half as much again where a kink falls between its points");
+            ExternalCheck.of(Topic.START, "unfiltered oil of the table of starts", "full runs, derived here")
+                    .expected(full.unfilteredVolume(), "m3")
+                    .computed(found.unfilteredVolume())
+                    .within(
+                            1.5 * table.errors().unfilteredVolume(),
+                            "errors stated by the table, half as much again where a kink falls between its points");
+            ExternalCheck.of(Topic.START, "filtered oil of the table of starts", "full runs, derived here")
+                    .expected(full.filteredVolume(), "m3")
+                    .computed(found.filteredVolume())
+                    .within(
+                            1.5 * table.errors().filteredVolume(),
+                            "errors stated by the table, half as much again where a kink falls between its points");
+            ExternalCheck.of(Topic.START, "seconds open of the table of starts", "full runs, derived here")
+                    .expected(full.openSeconds(), "s")
+                    .computed(found.openSeconds())
+                    .within(
+                            1.5 * table.errors().openSeconds(),
+                            "errors stated by the table, half as much again where a kink falls between its points");
         }
         assertTrue(table.errors().unfilteredVolume() < 0.1 * largest, table.errors() + " of " + largest);
         assertTrue(!table.at(240, 1).inside() && !table.at(260, 9).inside());

@@ -50,8 +50,9 @@ class GeneralLibrariesOilTest {
         double ratio = line.kinematicViscosity(celsius + K) / (viscosity * 1e-6);
         // the library's fit is good to about 1 %, and the two forms differ by 1.3 % at 20 C; below that it is sparse,
         // and the line has its own 6 to 15 %
-        String quantity =
-                celsius >= 20 ? "viscosity from 20 °C of a line through 40 and 100 °C" : "viscosity below 20 °C of a line through 40 and 100 °C";
+        String quantity = celsius >= 20
+                ? "viscosity from 20 °C of a line through 40 and 100 °C"
+                : "viscosity below 20 °C of a line through 40 and 100 °C";
         check(quantity)
                 .at(celsius + " °C")
                 .expected(viscosity, "mm2/s")
