@@ -1,81 +1,191 @@
 package org.coldpleat.ui.desktop.view;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.function.BiConsumer;
-import javafx.application.Platform;
+import java.util.Map;
+import java.util.Set;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.control.TextField;
-import javafx.scene.input.KeyCode;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-import org.coldpleat.ui.desktop.viewmodel.SheetField;
+import org.coldpleat.ui.desktop.viewmodel.SheetRow;
 
-/** The bench sheet of one candidate, a field a quantity. */
+/** A sheet: all its fields in the order of the work. Sections that hold nothing yet can be opened and closed. */
 final class SheetPane extends ScrollPane {
-    private final VBox rows = new VBox(3);
-    private final BiConsumer<String, String> edited;
+    private static final String TESTS = ".tests.";
 
-    /** @param edited told the path and the text of a field that was changed */
-    SheetPane(BiConsumer<String, String> edited) {
-        this.edited = edited;
+    private final VBox lines = new VBox(4);
+    private final SheetEdits edits;
+    private final Map<String, ValueRow> values = new HashMap<>();
+    private final Map<String, Label> problems = new HashMap<>();
+    private final Set<String> opened = new HashSet<>();
+    private List<String> shape = List.of();
+    private List<SheetRow> rows = List.of();
+
+    SheetPane(SheetEdits edits) {
+        this.edits = edits;
         setId("sheet");
         setFitToWidth(true);
-        rows.getStyleClass().add("sheet");
-        setContent(rows);
+        lines.getStyleClass().add("sheet");
+        setContent(lines);
         setAccessibleText(WindowTexts.get("sheet"));
     }
 
-    /** Shows fields anew; the one that had the keyboard keeps it. */
-    void show(List<SheetField> fields) {
-        Node owner = getScene() == null ? null : getScene().getFocusOwner();
-        String focused = owner instanceof TextField && owner.getId() != null ? owner.getId() : "";
-        rows.getChildren().clear();
-        for (SheetField field : fields) {
-            TextField input = new TextField(field.written());
-            input.setId("field:" + field.path());
-            input.setAccessibleText(field.label());
-            Label label = new Label(field.label());
-            label.setWrapText(true);
-            label.setLabelFor(input);
-            rows.getChildren().addAll(label, input);
-            if (!field.problem().isEmpty()) {
-                input.getStyleClass().add("refused");
-                Label problem = new Label(WindowTexts.get("refused", field.problem()));
-                problem.setId("problem");
-                problem.setWrapText(true);
-                problem.getStyleClass().add("problem");
-                rows.getChildren().add(problem);
-            }
-            input.setOnKeyPressed(event -> {
-                if (event.getCode() == KeyCode.ENTER) {
-                    event.consume();
-                    toNext(input);
-                    edited.accept(field.path(), input.getText());
-                }
-            });
-            input.focusedProperty().addListener((observed, was, is) -> {
-                if (!is && input.getScene() != null && !input.getText().equals(field.written())) {
-                    // The next owner of the keyboard must be known before the fields are made anew.
-                    String typed = input.getText();
-                    Platform.runLater(() -> edited.accept(field.path(), typed));
-                }
-            });
+    /** Shows a sheet. Where only values changed, the lines stay; the input that had the keyboard keeps it. */
+    void show(List<SheetRow> fresh) {
+        rows = fresh;
+        List<SheetRow> shown = fresh.stream().filter(row -> !isHidden(row)).toList();
+        List<String> freshShape =
+                shown.stream().map(row -> row.type() + " " + row.path()).toList();
+        if (!freshShape.equals(shape)) {
+            shape = freshShape;
+            build(shown);
         }
-        rows.getChildren().stream()
-                .filter(node -> focused.equals(node.getId()))
-                .findFirst()
-                .ifPresent(Node::requestFocus);
+        for (SheetRow row : shown) {
+            if (row.type() == SheetRow.Type.VALUE) {
+                values.get(row.path()).update(row);
+            } else {
+                problem(problems.get(row.type() + row.path()), row.problem());
+            }
+        }
     }
 
-    private void toNext(TextField input) {
-        boolean passed = false;
-        for (Node node : rows.getChildren()) {
-            if (passed && node instanceof TextField) {
-                node.requestFocus();
-                return;
+    /** Lines of a test that was not made stay closed until they are asked for. */
+    private boolean isHidden(SheetRow row) {
+        String section = test(row.path());
+        boolean head = row.path().equals(section) && row.type() == SheetRow.Type.SECTION;
+        return !section.isEmpty() && !head && !opened.contains(section) && !isUsed(section);
+    }
+
+    private boolean isUsed(String section) {
+        return rows.stream()
+                .anyMatch(row -> row.path().startsWith(section)
+                        && (!row.typed().isEmpty() || row.type() == SheetRow.Type.ENTRY));
+    }
+
+    /** Path of the test a line belongs to; blank for other lines. */
+    private static String test(String path) {
+        int at = path.indexOf(TESTS);
+        if (at < 0) {
+            return "";
+        }
+        int end = at + TESTS.length();
+        while (end < path.length() && Character.isLetterOrDigit(path.charAt(end))) {
+            end++;
+        }
+        return path.substring(0, end);
+    }
+
+    private void build(List<SheetRow> shown) {
+        Node owner = getScene() == null ? null : getScene().getFocusOwner();
+        String focused = owner == null || owner.getId() == null ? "" : owner.getId();
+        lines.getChildren().clear();
+        values.clear();
+        problems.clear();
+        for (SheetRow row : shown) {
+            lines.getChildren().add(row.type() == SheetRow.Type.VALUE ? value(row) : head(row));
+        }
+        inputs().stream()
+                .filter(input -> focused.equals(input.getId()))
+                .findFirst()
+                .ifPresent(Control::requestFocus);
+    }
+
+    private Node value(SheetRow row) {
+        ValueRow line = new ValueRow(row, edits, this::toNext);
+        values.put(row.path(), line);
+        return line;
+    }
+
+    private Node head(SheetRow row) {
+        Label problem = new Label();
+        problem.setWrapText(true);
+        problem.setMinHeight(USE_PREF_SIZE);
+        problem.getStyleClass().add("problem");
+        problems.put(row.type() + row.path(), problem);
+        HBox line = new HBox(6);
+        switch (row.type()) {
+            case ANOTHER -> {
+                Button add = new Button(WindowTexts.get("sheet.another", row.label()));
+                add.setId("another:" + row.path());
+                add.setOnAction(event -> edits.another(row.path()));
+                line.getChildren().add(add);
             }
-            passed |= node == input;
+            case ENTRY -> {
+                Button remove = new Button(WindowTexts.get("sheet.without"));
+                remove.setId("without:" + row.path());
+                remove.setAccessibleText(WindowTexts.get("sheet.withoutEntry", row.label()));
+                remove.setOnAction(event -> edits.without(row.path()));
+                line.getChildren().addAll(heading(row), remove);
+            }
+            default -> line.getChildren().add(row.path().equals(test(row.path())) ? toggle(row) : heading(row));
+        }
+        return new VBox(2, line, problem);
+    }
+
+    private static Label heading(SheetRow row) {
+        Label heading = new Label(row.label());
+        heading.setId("heading:" + row.path());
+        heading.getStyleClass().add(row.depth() > 1 ? "subheading" : "heading");
+        return heading;
+    }
+
+    private Node toggle(SheetRow row) {
+        if (isUsed(row.path())) {
+            return heading(row);
+        }
+        ToggleButton toggle = new ToggleButton(WindowTexts.get("sheet.test", row.label()));
+        toggle.setId("test:" + row.path());
+        toggle.setSelected(opened.contains(row.path()));
+        toggle.setOnAction(event -> {
+            if (!opened.remove(row.path())) {
+                opened.add(row.path());
+            }
+            show(rows);
+        });
+        return toggle;
+    }
+
+    private static void problem(Label label, String text) {
+        label.setText(text);
+        label.setVisible(!text.isEmpty());
+        label.setManaged(!text.isEmpty());
+    }
+
+    private List<Control> inputs() {
+        List<Control> inputs = new ArrayList<>();
+        for (Node line : lines.getChildren()) {
+            if (line instanceof ValueRow row) {
+                inputs.addAll(row.inputs());
+            }
+        }
+        return inputs;
+    }
+
+    /** Gives the keyboard to the input behind one. */
+    private void toNext(Control input) {
+        List<Control> inputs = inputs();
+        int at = inputs.indexOf(input);
+        if (at >= 0 && at + 1 < inputs.size()) {
+            inputs.get(at + 1).requestFocus();
+            scrollTo(inputs.get(at + 1));
+        }
+    }
+
+    private void scrollTo(Node node) {
+        double height = lines.getHeight() - getViewportBounds().getHeight();
+        if (height > 0) {
+            double top = lines.sceneToLocal(node.localToScene(0, 0)).getY();
+            double seen = getVvalue() * height;
+            if (top < seen || top > seen + getViewportBounds().getHeight() - 80) {
+                setVvalue(Math.min(1, Math.max(0, (top - 60) / height)));
+            }
         }
     }
 }

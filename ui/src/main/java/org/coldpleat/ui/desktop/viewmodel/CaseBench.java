@@ -1,51 +1,90 @@
 package org.coldpleat.ui.desktop.viewmodel;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import org.coldpleat.shared.casefile.CaseDocument;
-import org.coldpleat.shared.casefile.Section;
+import org.coldpleat.shared.casefile.CaseDraft;
+import org.coldpleat.shared.casefile.CaseWriter;
 import org.coldpleat.ui.service.CaseService;
-import org.coldpleat.ui.service.FieldWords;
 import org.coldpleat.ui.service.OpenedCase;
 import org.coldpleat.ui.service.Opening;
 import org.coldpleat.ui.service.Problem;
 
 /**
- * A case on the bench: its text, what was understood of it, and every step back. A value is changed in the text where it
- * stands, so that remarks and order of the file stay. A value that is not understood keeps the last good case.
+ * A case on the bench: the draft that is being written, what was understood of it, and every step back. Nothing that is
+ * typed is refused: what is not understood stands in the draft with its problem, and the case that was last understood
+ * stays at hand.
  */
 public final class CaseBench {
-    /** What was typed into a field and not understood. */
-    private record Refused(String path, String text, String problem) {}
-
-    private static final Pattern STEP = Pattern.compile("(\\w+)(?:\\[(\\d+)])?");
+    private static final String CANDIDATES = "candidates";
 
     private final CaseService service;
-    private final String name;
-    private final Deque<String> before = new ArrayDeque<>();
-    private final Deque<String> after = new ArrayDeque<>();
-    private String text;
+    private final Deque<CaseDraft> before = new ArrayDeque<>();
+    private final Deque<CaseDraft> after = new ArrayDeque<>();
+    private final List<Problem> setAside;
+    private Optional<Path> file;
+    private CaseDraft draft;
     private String saved;
     private Opening opening;
-    private Optional<OpenedCase> good;
-    private Optional<Refused> refused = Optional.empty();
+    private Optional<OpenedCase> good = Optional.empty();
+
+    private CaseBench(CaseService service, Optional<Path> file, String text, String saved) {
+        this.service = service;
+        this.file = file;
+        this.saved = saved;
+        CaseDraft.Opened opened = CaseDraft.open(name(), text);
+        setAside = opened.setAside().stream().map(Problem::of).toList();
+        take(opened.draft());
+    }
+
+    /** A case of which nothing is known yet. */
+    public static CaseBench blank(CaseService service) {
+        String text = CaseDraft.blank().text();
+        return new CaseBench(service, Optional.empty(), text, text);
+    }
 
     /**
-     * @param name of the file, for messages
-     * @param text of the file, YAML
+     * Opens a file. One that was broken by hand opens too, with the lines that are no YAML turned into remarks.
+     *
+     * @throws IOException if the file cannot be read as text
      */
-    public CaseBench(CaseService service, String name, String text) {
-        this.service = service;
-        this.name = name;
-        this.text = text;
-        saved = text;
-        opening = service.openText(name, text);
-        good = opening.opened();
+    public static CaseBench open(CaseService service, Path file) throws IOException {
+        String text = Files.readString(file, StandardCharsets.UTF_8);
+        return new CaseBench(service, Optional.of(file), text, text);
+    }
+
+    /**
+     * Takes up a text that was never saved.
+     *
+     * @param file the file it was going to be saved to; empty if it had none
+     */
+    public static CaseBench recovered(CaseService service, Optional<Path> file, String text) {
+        String saved = "";
+        try {
+            saved = file.isPresent() ? Files.readString(file.get(), StandardCharsets.UTF_8) : "";
+        } catch (IOException e) {
+            // a file that cannot be read differs from what was recovered
+        }
+        return new CaseBench(service, file, text, saved);
+    }
+
+    private String name() {
+        return file.map(Path::toString).orElse("");
+    }
+
+    /** The file; empty if it was never saved. */
+    public Optional<Path> file() {
+        return file;
+    }
+
+    /** The draft as it stands. */
+    public CaseDraft draft() {
+        return draft;
     }
 
     /** The case that was last understood; empty if it never was. */
@@ -53,85 +92,94 @@ public final class CaseBench {
         return good;
     }
 
-    /** What keeps the text from being a case. */
+    /** True if the draft as it stands is understood. */
+    public boolean isUnderstood() {
+        return opening.opened().isPresent();
+    }
+
+    /** What keeps the draft from being a case. */
     public List<Problem> problems() {
         return opening.problems();
     }
 
-    /** The text as it would be saved. */
-    public String text() {
-        return text;
+    /** What was wrong with lines that were turned into remarks when the file was opened. */
+    public List<Problem> setAside() {
+        return setAside;
     }
 
-    /** True if the text differs from the file. */
+    /** True if the draft differs from the file. */
     public boolean isChanged() {
-        return !text.equals(saved);
-    }
-
-    /** Says that the text was written to the file. */
-    public void markSaved() {
-        saved = text;
-    }
-
-    /** Quantities of a candidate in the order of its sheet. */
-    public List<SheetField> fields(String candidate) {
-        List<SheetField> fields = new ArrayList<>();
-        good.flatMap(OpenedCase::document).ifPresent(document -> {
-            String head = good.orElseThrow()
-                    .sheet(candidate)
-                    .map(sheet -> sheet.path() + ".")
-                    .orElse("?");
-            document.quantities().forEach((path, measured) -> {
-                if (path.startsWith(head)
-                        && place(document, path, measured.written()).isPresent()) {
-                    Optional<Refused> own = refused.filter(one -> one.path().equals(path));
-                    fields.add(new SheetField(
-                            path,
-                            words(path.substring(head.length())),
-                            own.map(Refused::text).orElse(measured.written()),
-                            own.map(Refused::problem).orElse("")));
-                }
-            });
-        });
-        return fields;
+        return !draft.text().equals(saved);
     }
 
     /**
-     * Writes a value into the text. One that is not understood changes nothing but is kept with its problem.
+     * Writes the draft to a file, which is its file from then on.
      *
-     * @return true if the case changed
+     * @throws IOException if that fails; the file is as it was then
      */
+    public void save(Path to) throws IOException {
+        CaseWriter.write(to, draft.text());
+        saved = draft.text();
+        if (!file.equals(Optional.of(to))) {
+            file = Optional.of(to);
+            opening = service.openText(name(), draft.text());
+            good = opening.opened().or(() -> good);
+        }
+    }
+
+    /** Lines of a sheet: of a candidate, {@code oil}, {@code engine} and so on; blank for the case itself. */
+    public List<SheetRow> sheet(String path) {
+        return Sheet.rows(draft, opening.problems(), path);
+    }
+
+    /** Names of all candidates, understood or not. */
+    public List<String> candidates() {
+        return draft.names(CANDIDATES);
+    }
+
+    /** Writes what was typed into a field; blank makes it unknown. False if nothing changed. */
     public boolean edit(String path, String typed) {
-        refused = Optional.empty();
-        OpenedCase current = good.orElseThrow(() -> new IllegalArgumentException("no case is open"));
-        CaseDocument document = current.document().orElseThrow();
-        String written = document.quantities().get(path).written();
-        if (typed.strip().equals(written)) {
-            return false;
+        return step(typed.isBlank() ? draft.clear(path) : draft.set(path, typed));
+    }
+
+    /** Adds an empty entry to a list. */
+    public void addEntry(String list) {
+        step(draft.add(list));
+    }
+
+    /** Takes an entry, such as {@code oil.points[1]}, out of its list. */
+    public void removeEntry(String entry) {
+        step(draft.clear(entry));
+    }
+
+    /** Adds a candidate of which only the name is known, and gives its number. */
+    public int addCandidate(String name) {
+        step(draft.addCandidate(free(name)));
+        return draft.count(CANDIDATES) - 1;
+    }
+
+    /** Adds a copy of a candidate, and gives its number. */
+    public int copyCandidate(int number) {
+        step(draft.copy(CANDIDATES, number, free(candidates().get(number))));
+        return draft.count(CANDIDATES) - 1;
+    }
+
+    /** Takes a candidate out of the case. */
+    public void removeCandidate(int number) {
+        step(draft.remove(CANDIDATES, number));
+    }
+
+    /** Moves a candidate to another place among them. */
+    public void moveCandidate(int from, int to) {
+        step(draft.move(CANDIDATES, from, to));
+    }
+
+    private String free(String name) {
+        String free = name;
+        for (int i = 2; candidates().contains(free); i++) {
+            free = name + " " + i;
         }
-        int[] place = place(document, path, written)
-                .orElseThrow(() -> new IllegalArgumentException(path + " has no place in the text"));
-        String edited = text.substring(0, place[0]) + typed.strip() + text.substring(place[1]);
-        Opening tried = service.openText(name, edited);
-        boolean stillThere = tried.opened()
-                .flatMap(OpenedCase::document)
-                .map(found -> found.quantities().containsKey(path)
-                        && found.quantities().size() == document.quantities().size())
-                .orElse(false);
-        if (!stillThere) {
-            String problem = tried.problems().stream()
-                    .filter(one -> one.path().contains(path) || path.contains(one.path()))
-                    .findFirst()
-                    .or(() -> tried.problems().stream().findFirst())
-                    .map(Problem::text)
-                    .orElse(typed);
-            refused = Optional.of(new Refused(path, typed, problem));
-            return false;
-        }
-        before.push(text);
-        after.clear();
-        take(edited, tried);
-        return true;
+        return free;
     }
 
     /** True if there is a step to take back. */
@@ -146,77 +194,33 @@ public final class CaseBench {
 
     /** Takes back the last step, without limit. */
     public void undo() {
-        move(before, after);
+        if (canUndo()) {
+            after.push(draft);
+            take(before.pop());
+        }
     }
 
     /** Takes the last undone step again. */
     public void redo() {
-        move(after, before);
-    }
-
-    private void move(Deque<String> from, Deque<String> to) {
-        if (!from.isEmpty()) {
-            to.push(text);
-            String moved = from.pop();
-            take(moved, service.openText(name, moved));
+        if (canRedo()) {
+            before.push(draft);
+            take(after.pop());
         }
     }
 
-    private void take(String newText, Opening newOpening) {
-        text = newText;
-        opening = newOpening;
-        good = newOpening.opened().or(() -> good);
-        refused = Optional.empty();
+    private boolean step(CaseDraft next) {
+        if (next.equals(draft)) {
+            return false;
+        }
+        before.push(draft);
+        after.clear();
+        take(next);
+        return true;
     }
 
-    /** Where the text of a value begins and ends; empty if it does not stand behind its key on its line. */
-    private Optional<int[]> place(CaseDocument document, String path, String written) {
-        int cut = path.lastIndexOf('.');
-        if (cut < 0 || written.isBlank()) {
-            return Optional.empty();
-        }
-        Optional<Section> section = section(document, path.substring(0, cut));
-        String key = path.substring(cut + 1);
-        if (section.isEmpty()) {
-            return Optional.empty();
-        }
-        int start = 0;
-        for (int line = 1; line < section.get().lineOf(key); line++) {
-            start = text.indexOf('\n', start) + 1;
-        }
-        int end = text.indexOf('\n', start);
-        String line = text.substring(start, end < 0 ? text.length() : end);
-        Matcher at = Pattern.compile("\\b" + key + "\\s*:\\s*(" + Pattern.quote(written) + ")\\s*(?=[,}#\\n]|$)")
-                .matcher(line);
-        if (!at.find()) {
-            return Optional.empty();
-        }
-        int[] found = {start + at.start(1), start + at.end(1)};
-        return at.find() ? Optional.empty() : Optional.of(found);
-    }
-
-    private static Optional<Section> section(CaseDocument document, String path) {
-        Section at = document.root();
-        for (String step : path.split("\\.", -1)) {
-            Matcher parts = STEP.matcher(step);
-            if (!parts.matches()) {
-                return Optional.empty();
-            }
-            if (parts.group(2) != null) {
-                at = at.sections(parts.group(1)).get(Integer.parseInt(parts.group(2)));
-            } else {
-                Optional<Section> below = at.section(parts.group(1));
-                if (below.isEmpty()) {
-                    return Optional.empty();
-                }
-                at = below.get();
-            }
-        }
-        return Optional.of(at);
-    }
-
-    /** A path as words: {@code basePlate.inletHoles.count} is "base plate, inlet holes, count". */
-    static String words(String path) {
-        return FieldWords.of(path);
+    private void take(CaseDraft next) {
+        draft = next;
+        opening = service.openText(name(), next.text());
+        good = opening.opened().or(() -> good);
     }
 }

@@ -1,0 +1,225 @@
+package org.coldpleat.ui.desktop.view;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import javafx.scene.control.Button;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
+import org.coldpleat.shared.casefile.FieldCatalog;
+import org.coldpleat.ui.desktop.viewmodel.CaseBench;
+
+/** The side of the window where a case is written: which sheet, which filter, and the sheet itself. */
+final class BenchSide extends VBox {
+    private static final String FILTER = "candidates";
+    private static final String WHOLE = "case";
+
+    /** Sheets of a case in the order they are usually filled in. */
+    private static final List<String> SHEETS =
+            List.of(FILTER, "oil", "engine", "flowStand", "temperatures", "start", "duty", WHOLE);
+
+    private final Supplier<Optional<CaseBench>> bench;
+    private final Runnable changed;
+    private final ChoiceBox<String> sheets = new ChoiceBox<>();
+    private final ChoiceBox<Integer> filters = new ChoiceBox<>();
+    private final Label problems = new Label();
+    private final SheetPane sheet;
+    private boolean filling;
+
+    /**
+     * @param changed told when the case was changed
+     * @param chosen told when another filter was chosen
+     */
+    BenchSide(Supplier<Optional<CaseBench>> bench, Runnable changed, Runnable chosen) {
+        super(4);
+        this.bench = bench;
+        this.changed = changed;
+        sheet = new SheetPane(edits());
+        sheets.setId("sheets");
+        sheets.setAccessibleText(WindowTexts.get("sheets"));
+        sheets.setConverter(words(BenchSide::title));
+        sheets.getItems().setAll(SHEETS);
+        sheets.setValue(FILTER);
+        sheets.setMaxWidth(Double.MAX_VALUE);
+        sheets.valueProperty().addListener(observed -> refresh());
+        filters.setId("candidate");
+        filters.setAccessibleText(WindowTexts.get("candidate"));
+        filters.setConverter(words(this::name));
+        filters.setMaxWidth(Double.MAX_VALUE);
+        filters.valueProperty().addListener(observed -> {
+            if (!filling) {
+                sheets.setValue(FILTER);
+                refresh();
+                chosen.run();
+            }
+        });
+        FlowPane actions = new FlowPane(
+                4,
+                4,
+                button("addFilter", this::add),
+                button("copyFilter", this::copy),
+                button("removeFilter", this::remove));
+        problems.setId("problem");
+        problems.setWrapText(true);
+        problems.setMinHeight(USE_PREF_SIZE);
+        problems.getStyleClass().add("problem");
+        getStyleClass().add("bench");
+        VBox.setVgrow(sheet, Priority.ALWAYS);
+        getChildren().addAll(sheets, filters, actions, problems, sheet);
+    }
+
+    private SheetEdits edits() {
+        return new SheetEdits() {
+            @Override
+            public void write(String path, String typed) {
+                change(one -> one.edit(path, typed));
+            }
+
+            @Override
+            public void another(String list) {
+                change(one -> {
+                    one.addEntry(list);
+                    return true;
+                });
+            }
+
+            @Override
+            public void without(String entry) {
+                change(one -> {
+                    one.removeEntry(entry);
+                    return true;
+                });
+            }
+        };
+    }
+
+    private void change(Function<CaseBench, Boolean> edit) {
+        if (bench.get().map(edit).orElse(false)) {
+            changed.run();
+        }
+    }
+
+    void add() {
+        choose(one -> one.addCandidate(WindowTexts.get("newFilter")));
+    }
+
+    void copy() {
+        choose(one -> one.candidates().isEmpty() ? -1 : one.copyCandidate(number()));
+    }
+
+    void remove() {
+        choose(one -> {
+            if (!one.candidates().isEmpty()) {
+                one.removeCandidate(number());
+            }
+            return Math.max(0, number() - 1);
+        });
+    }
+
+    private void choose(Function<CaseBench, Integer> edit) {
+        bench.get().ifPresent(one -> {
+            int number = edit.apply(one);
+            refresh();
+            if (number >= 0 && number < filters.getItems().size()) {
+                filters.setValue(number);
+            }
+            sheets.setValue(FILTER);
+            changed.run();
+        });
+    }
+
+    /** Number of the chosen filter, from 0. */
+    private int number() {
+        return filters.getValue() == null ? 0 : filters.getValue();
+    }
+
+    /** Name of the chosen filter; blank if there is none. */
+    String candidate() {
+        return name(number());
+    }
+
+    /** Shows the first filter of another case. */
+    void first() {
+        filling = true;
+        filters.getItems().clear();
+        filling = false;
+        sheets.setValue(FILTER);
+        refresh();
+    }
+
+    /** Shows what stands in the case now. */
+    void refresh() {
+        if (bench.get().isEmpty()) {
+            return;
+        }
+        CaseBench one = bench.get().get();
+        int chosen = number();
+        int count = one.candidates().size();
+        filling = true;
+        // the names stand behind the numbers, so the items are set anew even if only a name changed
+        filters.getItems().clear();
+        for (int i = 0; i < count; i++) {
+            filters.getItems().add(i);
+        }
+        filters.setValue(count == 0 ? null : Math.min(chosen, count - 1));
+        filling = false;
+        String key = sheets.getValue();
+        String path = key.equals(WHOLE) ? "" : key.equals(FILTER) ? FILTER + "[" + number() + "]" : key;
+        sheet.show(key.equals(FILTER) && count == 0 ? List.of() : one.sheet(path));
+        problems.setText(elsewhere(one, path));
+        problems.setManaged(!problems.getText().isEmpty());
+    }
+
+    /** The first problem that the sheet does not show, so that nothing keeps a case from running in secret. */
+    private static String elsewhere(CaseBench bench, String path) {
+        return bench.problems().stream()
+                .filter(problem -> path.isEmpty()
+                        ? problem.field().contains(".")
+                        : !(problem.field() + ".").startsWith(path + "."))
+                .findFirst()
+                .map(problem -> problem.path().isEmpty()
+                        ? problem.text()
+                        : WindowTexts.get("elsewhere", problem.path(), problem.text()))
+                .orElse("");
+    }
+
+    private String name(int number) {
+        return bench.get()
+                .map(CaseBench::candidates)
+                .filter(names -> number < names.size())
+                .map(names -> names.get(number))
+                .orElse("");
+    }
+
+    private static String title(String key) {
+        return key.equals(WHOLE)
+                ? WindowTexts.get("sheet.case")
+                : FieldCatalog.root().field(key).label();
+    }
+
+    private static <T> StringConverter<T> words(Function<T, String> words) {
+        return new StringConverter<>() {
+            @Override
+            public String toString(T item) {
+                return item == null ? "" : words.apply(item);
+            }
+
+            @Override
+            public T fromString(String text) {
+                throw new UnsupportedOperationException("items are chosen, not typed");
+            }
+        };
+    }
+
+    private static Button button(String key, Runnable action) {
+        Button button = new Button(WindowTexts.get(key));
+        button.setId(key);
+        button.setOnAction(event -> action.run());
+        return button;
+    }
+}

@@ -1,0 +1,194 @@
+package org.coldpleat.ui.desktop.view;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+import javafx.scene.Node;
+import javafx.scene.control.Tab;
+import javafx.scene.control.TabPane;
+import javafx.scene.control.TextArea;
+import org.coldpleat.model.run.Comparison;
+import org.coldpleat.model.run.MapResult;
+import org.coldpleat.model.run.PointResult;
+import org.coldpleat.model.run.ServiceResult;
+import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.ui.chart.RunCharts;
+import org.coldpleat.ui.chart.ServiceCharts;
+import org.coldpleat.ui.chart.ShareGrid;
+import org.coldpleat.ui.chart.ShareMapChart;
+import org.coldpleat.ui.chart.StateSheet;
+import org.coldpleat.ui.chart.TemperatureCharts;
+import org.coldpleat.ui.chart.cutaway.Cutaway;
+import org.coldpleat.ui.chart.cutaway.CutawayDrawing;
+import org.coldpleat.ui.commandline.Pages;
+import org.coldpleat.ui.service.CaseService;
+import org.coldpleat.ui.service.OpenedCase;
+import org.jfree.chart.JFreeChart;
+
+/** Everything that is drawn or written of a case, a tab each. What takes long is worked out when it is looked at. */
+final class ChartTabs extends TabPane {
+    /** What the tabs show a case for. */
+    record View(OpenedCase opened, String candidate, String state, double temperature, UnitSystem units) {}
+
+    private final CaseService service;
+    private final Worker worker;
+    private final ChartPane pressure = new ChartPane("chart-pressure");
+    private final ChartPane share = new ChartPane("chart-share");
+    private final ChartPane map = new ChartPane("chart-map");
+    private final ChartPane opening = new ChartPane("chart-opening");
+    private final ChartPane drop = new ChartPane("chart-drop");
+    private final ChartPane cutaway = new ChartPane("cutaway");
+    private final TextArea page = text("page");
+    private final TextArea explanation = text("explanation");
+    private final Supplier<Optional<View>> view;
+    private Optional<Comparison> comparison = Optional.empty();
+    private Optional<ServiceResult> course = Optional.empty();
+
+    /** @param view what is looked at now; empty if there is nothing to show it for */
+    ChartTabs(CaseService service, Worker worker, Supplier<Optional<View>> view) {
+        this.service = service;
+        this.worker = worker;
+        this.view = view;
+        setId("tabs");
+        tab("pressure", pressure);
+        tab("share", share);
+        tab("cutaway", cutaway);
+        tab("shareMap", map);
+        tab("opening", opening);
+        tab("drop", drop);
+        tab("page", page);
+        tab("explanation", explanation);
+        pressure.onWhole(this::curves);
+        share.onWhole(this::curves);
+        for (ChartPane pane : new ChartPane[] {map, opening, drop}) {
+            pane.onWhole(this::late);
+        }
+        getSelectionModel().selectedItemProperty().addListener(observed -> late());
+    }
+
+    /** Shows a new comparison; what belonged to the one before is gone. */
+    void show(Comparison fresh) {
+        comparison = Optional.of(fresh);
+        course = Optional.empty();
+        redraw();
+    }
+
+    /** Forgets what is shown, because another case is opened. */
+    void clear() {
+        comparison = Optional.empty();
+        course = Optional.empty();
+    }
+
+    /** Shows the same results in another view. */
+    void redraw() {
+        curves();
+        comparison.ifPresent(known -> view.get().ifPresent(now -> page.setText(Pages.comparison(known, now.units()))));
+        point();
+        late();
+    }
+
+    private void curves() {
+        if (comparison.isEmpty() || view.get().isEmpty()) {
+            return;
+        }
+        StateSheet curves =
+                RunCharts.sheets(comparison.get()).get(state(view.get().get()));
+        chart(pressure, TemperatureCharts.pressure(curves), TemperatureCharts.pressureDescription(curves));
+        chart(share, TemperatureCharts.share(curves), TemperatureCharts.shareDescription(curves));
+    }
+
+    private static int state(View view) {
+        return Math.max(0, view.opened().states().indexOf(view.state()));
+    }
+
+    private static void chart(ChartPane pane, JFreeChart chart, String description) {
+        pane.show(chart, description, ChartNumbers.rows(chart));
+    }
+
+    /** The operating point of the view, for the drawing. */
+    void point() {
+        Optional<View> now = view.get().filter(ChartTabs::isKnown);
+        if (now.isEmpty()) {
+            worker.cancel("point");
+            return;
+        }
+        View one = now.get();
+        worker.run(
+                "point",
+                () -> {
+                    PointResult result = service.point(one.opened(), one.candidate(), one.state(), one.temperature());
+                    return Cutaway.of(one.opened().sheet(one.candidate()).orElseThrow(), result, result.flow());
+                },
+                (CutawayDrawing drawing) -> cutaway.show(drawing));
+    }
+
+    private static boolean isKnown(View view) {
+        return view.opened().candidates().contains(view.candidate())
+                && view.opened().states().contains(view.state());
+    }
+
+    /** Works out what the chosen tab needs beyond the comparison. */
+    void late() {
+        Tab shown = getSelectionModel().getSelectedItem();
+        Optional<View> now = view.get().filter(ChartTabs::isKnown);
+        if (shown == null || comparison.isEmpty() || now.isEmpty()) {
+            return;
+        }
+        OpenedCase opened = now.get().opened();
+        if (shown.getContent() == map) {
+            String candidate = now.get().candidate();
+            worker.run(
+                    "map",
+                    () -> {
+                        MapResult result = service.map(opened, candidate);
+                        return RunCharts.grid(result, opened.title(), opened.invented());
+                    },
+                    (ShareGrid grid) ->
+                            map.show(ShareMapChart.of(grid), ShareMapChart.description(grid), ChartNumbers.rows(grid)));
+        } else if (shown.getContent() == opening || shown.getContent() == drop) {
+            if (course.isPresent()) {
+                loading(course.get());
+                return;
+            }
+            worker.run("course", () -> service.service(opened, OptionalDouble.empty()), result -> {
+                course = result;
+                result.ifPresent(this::loading);
+            });
+        }
+    }
+
+    private void loading(ServiceResult result) {
+        chart(opening, ServiceCharts.opening(result), ServiceCharts.openingDescription(result));
+        chart(drop, ServiceCharts.drop(result), ServiceCharts.dropDescription(result));
+    }
+
+    /** Shows what the answer for a candidate was worked out from. */
+    void explain(String candidate) {
+        view.get()
+                .ifPresent(now -> worker.run(
+                        "explain",
+                        () -> Pages.explanation(
+                                service.explain(now.opened(), candidate, Optional.of(now.state()), Optional.empty()),
+                                now.units()),
+                        chain -> {
+                            explanation.setText(chain);
+                            getSelectionModel().selectLast();
+                        }));
+    }
+
+    private void tab(String key, Node content) {
+        Tab tab = new Tab(WindowTexts.get("tab." + key), content);
+        tab.setId("tab-" + key);
+        tab.setClosable(false);
+        getTabs().add(tab);
+    }
+
+    private static TextArea text(String id) {
+        TextArea area = new TextArea();
+        area.setId(id);
+        area.setEditable(false);
+        area.getStyleClass().add("page");
+        area.setAccessibleText(WindowTexts.get("tab." + id));
+        return area;
+    }
+}

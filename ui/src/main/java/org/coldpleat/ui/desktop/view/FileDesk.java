@@ -1,0 +1,192 @@
+package org.coldpleat.ui.desktop.view;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javafx.application.Platform;
+import javafx.scene.control.Alert;
+import javafx.scene.control.ButtonBar.ButtonData;
+import javafx.scene.control.ButtonType;
+import javafx.stage.FileChooser;
+import javafx.stage.Stage;
+import org.coldpleat.ui.desktop.viewmodel.CaseBench;
+import org.coldpleat.ui.desktop.viewmodel.RecentCases;
+import org.coldpleat.ui.desktop.viewmodel.Recovery;
+import org.coldpleat.ui.service.CaseService;
+
+/** Opens, keeps and saves the case of a window. */
+final class FileDesk {
+    private static final FileChooser.ExtensionFilter YAML = new FileChooser.ExtensionFilter("YAML", "*.yaml", "*.yml");
+
+    private final Stage stage;
+    private final CaseService service;
+    private final Recovery recovery;
+    private final RecentCases recent;
+    private final Worker keeper;
+    private final Consumer<CaseBench> opened;
+    private final Consumer<String> said;
+    private Optional<CaseBench> bench = Optional.empty();
+
+    /**
+     * @param state folder for recovery files and the list of recent cases
+     * @param opened told of every case that comes on the bench
+     * @param said told what happened, in words
+     */
+    FileDesk(Stage stage, CaseService service, Path state, Consumer<CaseBench> opened, Consumer<String> said) {
+        this.stage = stage;
+        this.service = service;
+        this.opened = opened;
+        this.said = said;
+        recovery = new Recovery(state);
+        recent = new RecentCases(state);
+        keeper = new Worker(e -> said.accept(WindowTexts.get("status.problems", e.toString())));
+    }
+
+    Optional<CaseBench> bench() {
+        return bench;
+    }
+
+    List<Path> recentFiles() {
+        return recent.files();
+    }
+
+    /** What an earlier window left unsaved. */
+    List<Recovery.LeftBehind> leftBehind() {
+        return recovery.leftBehind();
+    }
+
+    void takeUp(Recovery.LeftBehind left) {
+        if (mayLeave()) {
+            put(CaseBench.recovered(service, left.file(), left.text()));
+            changed();
+            doing(() -> recovery.discard(left));
+        }
+    }
+
+    void giveUp(Recovery.LeftBehind left) {
+        doing(() -> recovery.discard(left));
+    }
+
+    void startNew() {
+        if (mayLeave()) {
+            put(CaseBench.blank(service));
+        }
+    }
+
+    /** Opens a file, whatever is wrong with it. */
+    void open(Path file) {
+        doing(() -> {
+            put(CaseBench.open(service, file));
+            recent.opened(file);
+        });
+    }
+
+    /** Opens a file unless there is something unsaved that its owner wants to keep at. */
+    void openIfMay(Path file) {
+        if (mayLeave()) {
+            open(file);
+        }
+    }
+
+    void choose() {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(WindowTexts.get("open"));
+        chooser.getExtensionFilters().add(YAML);
+        Optional.ofNullable(chooser.showOpenDialog(stage)).ifPresent(chosen -> openIfMay(chosen.toPath()));
+    }
+
+    private void put(CaseBench fresh) {
+        bench = Optional.of(fresh);
+        keeper.cancel("keep");
+        doing(recovery::forget);
+        opened.accept(fresh);
+    }
+
+    /** Keeps the draft where it outlives the program. */
+    void changed() {
+        bench.ifPresent(one -> {
+            Optional<Path> file = one.file();
+            String text = one.draft().text();
+            boolean unsaved = one.isChanged();
+            Supplier<Boolean> keep = () -> {
+                doing(() -> {
+                    if (unsaved) {
+                        recovery.keep(file, text);
+                    } else {
+                        recovery.forget();
+                    }
+                });
+                return unsaved;
+            };
+            keeper.run("keep", keep, kept -> {});
+        });
+    }
+
+    boolean save() {
+        return bench.isPresent()
+                && (bench.get().file().isPresent() ? saveTo(bench.get().file().get()) : saveAs());
+    }
+
+    boolean saveAs() {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(WindowTexts.get("saveAs"));
+        chooser.getExtensionFilters().add(YAML);
+        chooser.setInitialFileName("case.yaml");
+        return Optional.ofNullable(chooser.showSaveDialog(stage))
+                .map(chosen -> saveTo(chosen.toPath()))
+                .orElse(false);
+    }
+
+    boolean saveTo(Path file) {
+        try {
+            bench.orElseThrow().save(file);
+            said.accept(WindowTexts.get("status.saved", file.toString()));
+        } catch (IOException e) {
+            said.accept(WindowTexts.get("status.notSaved", file.toString(), e.toString()));
+            return false;
+        }
+        changed();
+        doing(() -> recent.opened(file));
+        return true;
+    }
+
+    /** True if nothing unsaved is lost by leaving the case: it is saved, or its owner gives it up. */
+    boolean mayLeave() {
+        if (!bench.map(CaseBench::isChanged).orElse(false)) {
+            return true;
+        }
+        ButtonType save = new ButtonType(WindowTexts.get("save"), ButtonData.YES);
+        ButtonType leave = new ButtonType(WindowTexts.get("leave"), ButtonData.NO);
+        Alert question =
+                new Alert(Alert.AlertType.CONFIRMATION, WindowTexts.get("unsaved"), save, leave, ButtonType.CANCEL);
+        question.initOwner(stage);
+        question.setHeaderText(null);
+        ButtonType answer = question.showAndWait().orElse(ButtonType.CANCEL);
+        if (answer == leave) {
+            doing(recovery::forget);
+            return true;
+        }
+        return answer == save && save();
+    }
+
+    void close() {
+        keeper.close();
+    }
+
+    /** Something that can fail with the disk. */
+    private interface Doing {
+        void run() throws IOException;
+    }
+
+    private void doing(Doing what) {
+        try {
+            what.run();
+        } catch (IOException e) {
+            String words = WindowTexts.get("status.problems", e.toString());
+            Platform.runLater(() -> said.accept(words));
+        }
+    }
+}
