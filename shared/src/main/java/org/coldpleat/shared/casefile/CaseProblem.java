@@ -42,6 +42,11 @@ public record CaseProblem(
         return (place.isEmpty() ? where : where + " " + place) + ": " + sentence();
     }
 
+    /** Words for a column of a table as the place of a problem. */
+    static String columnWords(int column, String name) {
+        return WORDING.text("sheet.columnPlace", List.of(column + "", name));
+    }
+
     static Wording wording() {
         return WORDING;
     }

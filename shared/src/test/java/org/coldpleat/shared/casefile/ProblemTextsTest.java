@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 
 class ProblemTextsTest {
     private static final Pattern CODE = Pattern.compile(
-            "\"((?:file|yaml|version|key|list|text|flag|choice|typical|spread|range|quantity|case|start|trace|duty)"
+            "\"((?:file|yaml|version|key|list|text|flag|choice|typical|spread|range|quantity|case|start|trace|duty|sheet)"
                     + "\\.[a-zA-Z0-9]+(?:\\.near)?)\"");
 
     /** Codes put together in the code from a stem and an ending. */

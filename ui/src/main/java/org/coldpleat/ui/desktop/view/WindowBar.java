@@ -100,7 +100,7 @@ final class WindowBar extends ToolBar {
     /** Offers the states of a case; the one that was looked at stays if it is still there. */
     void states(List<String> names) {
         if (!states.getItems().equals(names)) {
-            String chosen = states.getValue();
+            String chosen = state();
             filling = true;
             states.getItems().setAll(names);
             states.setValue(names.contains(chosen) ? chosen : names.isEmpty() ? null : names.get(0));

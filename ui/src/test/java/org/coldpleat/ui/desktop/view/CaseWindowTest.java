@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
@@ -13,19 +14,15 @@ import java.util.concurrent.TimeUnit;
 import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.Node;
-import javafx.scene.Parent;
 import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Slider;
-import javafx.scene.control.SplitPane;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.ToolBar;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -50,16 +47,18 @@ class CaseWindowTest {
 
     private Stage stage;
     private CaseWindow window;
+    private WindowProbe probe;
 
     @Start
-    void start(Stage given) {
+    void start(Stage given) throws IOException {
         stage = given;
-        window = new CaseWindow(given, CaseService.standard());
+        window = new CaseWindow(given, CaseService.standard(), Files.createTempDirectory("coldpleat"));
         given.show();
     }
 
     @BeforeEach
     void openTheCase(FxRobot robot) throws Exception {
+        probe = new WindowProbe(stage, robot);
         robot.interact(() -> window.open(HUT));
         ready();
     }
@@ -70,47 +69,7 @@ class CaseWindowTest {
     }
 
     private <T extends Node> T node(String id, Class<T> type) {
-        // ids hold dots and brackets, which a selector would read as its own signs
-        return type.cast(find(stage.getScene().getRoot(), id.substring(1)));
-    }
-
-    private static Node find(Node at, String id) {
-        if (id.equals(at.getId())) {
-            return at;
-        }
-        if (at instanceof TabPane tabs) {
-            return tabs.getTabs().stream()
-                    .map(tab -> find(tab.getContent(), id))
-                    .filter(found -> found != null)
-                    .findFirst()
-                    .orElse(null);
-        }
-        if (at instanceof ScrollPane pane) {
-            return find(pane.getContent(), id);
-        }
-        if (at instanceof SplitPane split) {
-            return split.getItems().stream()
-                    .map(item -> find(item, id))
-                    .filter(found -> found != null)
-                    .findFirst()
-                    .orElse(null);
-        }
-        if (at instanceof ToolBar bar) {
-            return bar.getItems().stream()
-                    .map(item -> find(item, id))
-                    .filter(found -> found != null)
-                    .findFirst()
-                    .orElse(null);
-        }
-        if (at instanceof Parent parent) {
-            for (Node below : parent.getChildrenUnmodifiable()) {
-                Node found = find(below, id);
-                if (found != null) {
-                    return found;
-                }
-            }
-        }
-        return null;
+        return probe.node(id, type);
     }
 
     private void ready() throws Exception {
@@ -119,14 +78,6 @@ class CaseWindowTest {
                 TimeUnit.SECONDS,
                 () -> node("#status", Label.class).getText().contains("invented data"));
         WaitForAsyncUtils.waitForFxEvents();
-    }
-
-    private void type(FxRobot robot, String id, String text) {
-        robot.interact(() -> {
-            TextField field = node(id, TextField.class);
-            field.setText(text);
-            field.fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.ENTER, false, false, false, false));
-        });
     }
 
     private static String printed(String... words) {
@@ -185,7 +136,7 @@ class CaseWindowTest {
 
     @Test
     void mapAndLoadingComeWhenLookedAt(FxRobot robot) throws Exception {
-        TabPane tabs = find(stage.getScene().getRoot(), "tabs") instanceof TabPane found ? found : null;
+        TabPane tabs = node("#tabs", TabPane.class);
         robot.interact(() -> tabs.getSelectionModel().select(3));
         WaitForAsyncUtils.waitFor(
                 60,
@@ -211,7 +162,7 @@ class CaseWindowTest {
     @Test
     void typedValueMovesTheAnswerAndUndoBringsItBack(FxRobot robot) throws Exception {
         String before = node("#page", TextArea.class).getText();
-        type(robot, "#field:candidates[0].bypass.openingPressure", "5 to 6 psi");
+        probe.type("#field:candidates[0].bypass.openingPressure", "5 to 6 psi");
         ready();
         String after = node("#page", TextArea.class).getText();
         assertFalse(before.equals(after));
@@ -225,27 +176,29 @@ class CaseWindowTest {
     @Test
     void enterGoesOnToTheNextField(FxRobot robot) throws Exception {
         robot.interact(() -> node(PLEATS, TextField.class).requestFocus());
-        type(robot, PLEATS, "54");
+        probe.type(PLEATS, "54");
         ready();
         assertEquals(
-                "field:candidates[0].pleats.height",
+                "field:candidates[0].pleats.depth",
                 stage.getScene().getFocusOwner().getId());
     }
 
     @Test
     void badInputKeepsItsTextAndSaysWhy(FxRobot robot) {
         String before = node("#page", TextArea.class).getText();
-        type(robot, PLEATS, "plenty");
+        probe.type(PLEATS, "plenty");
         WaitForAsyncUtils.waitForFxEvents();
         assertEquals("plenty", node(PLEATS, TextField.class).getText());
-        assertTrue(node("#problem", Label.class).getText().contains("Not understood"));
+        assertTrue(node("#problem:candidates[0].pleats.count", Label.class)
+                .getText()
+                .contains("plenty"));
         assertEquals(before, node("#page", TextArea.class).getText());
     }
 
     @Test
     void everyControlHasAName() {
         for (String id : List.of("#candidate", "#state", "#units", "#temperature", PLEATS)) {
-            Node control = find(stage.getScene().getRoot(), id.substring(1));
+            Node control = node(id, Node.class);
             assertFalse(
                     String.valueOf(control.queryAccessibleAttribute(AccessibleAttribute.TEXT))
                             .isBlank(),

@@ -1,0 +1,290 @@
+package org.coldpleat.ui.desktop.view;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import javafx.event.Event;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextArea;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCombination;
+import javafx.stage.Stage;
+import org.coldpleat.shared.casefile.CaseDraft;
+import org.coldpleat.ui.desktop.viewmodel.CaseBench;
+import org.coldpleat.ui.desktop.viewmodel.Recovery;
+import org.coldpleat.ui.service.CaseService;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+
+/** Writing a case in the window, from nothing to a verdict. */
+@ExtendWith(ApplicationExtension.class)
+class BenchWindowTest {
+    /** An invented teardown, in the order of the sheet. */
+    private static final String[][] FILTER = {
+        {"name", "Birch"},
+        {"outside.diameter", "76 mm"},
+        {"outside.length", "3.4in"},
+        {"outside.mass", "280 g"},
+        {"bypass.position", "dome"},
+        {"bypass.openingPressure", "14 to 18 psi"},
+        {"bypass.seatDiameter", "15,2 mm"},
+        {"bypass.springRate", "1.7 N/mm"},
+        {"bypass.maximumLift", "3.1 mm"},
+        {"basePlate.inletHoles.count", "8"},
+        {"basePlate.inletHoles.diameter", "6.1 mm"},
+        {"centerTube.insideDiameter", "31 mm"},
+        {"centerTube.holes.count", "64"},
+        {"centerTube.holes.diameter", "4.1 mm"},
+        {"element.outsideDiameter", "67 mm"},
+        {"element.insideDiameter", "34 mm"},
+        {"element.length", "61 mm"},
+        {"pleats.count", "53"},
+        {"pleats.height", "61 mm"},
+        {"medium.family", "cellulose"},
+        {"medium.strip.length", "1720 mm"},
+        {"medium.strip.width", "61 mm"},
+        {"medium.thickness", "[0.68, 0.71, 0.70] mm"},
+        {"medium.airTest.pressure", "200 Pa"},
+        {"medium.airTest.velocity", "310 L/m2/s"},
+    };
+
+    private final Path state = folder();
+    private Stage stage;
+    private CaseWindow window;
+    private WindowProbe probe;
+
+    private static Path folder() {
+        try {
+            return Files.createTempDirectory("coldpleat");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Start
+    void start(Stage given) {
+        stage = given;
+        window = new CaseWindow(given, CaseService.standard(), state);
+        given.show();
+    }
+
+    @BeforeEach
+    void probe(FxRobot robot) {
+        probe = new WindowProbe(stage, robot);
+    }
+
+    @AfterEach
+    void close(FxRobot robot) {
+        robot.interact(window::close);
+    }
+
+    private CaseBench bench() {
+        return window.bench().orElseThrow();
+    }
+
+    private void sheet(FxRobot robot, String key) {
+        robot.interact(() -> {
+            @SuppressWarnings("unchecked")
+            ChoiceBox<String> sheets = probe.node("#sheets", ChoiceBox.class);
+            sheets.setValue(key);
+        });
+    }
+
+    private void press(FxRobot robot, String id) {
+        robot.interact(() -> probe.node(id, Button.class).fire());
+    }
+
+    private void startNew(FxRobot robot) {
+        robot.interact(() -> stage.getScene()
+                .getAccelerators()
+                .getOrDefault(KeyCombination.valueOf("Shortcut+N"), () -> {})
+                .run());
+    }
+
+    private void typeOil(FxRobot robot) {
+        sheet(robot, "case");
+        probe.type("#field:title", "Birch on the stand");
+        sheet(robot, "oil");
+        probe.type("#field:oil.grade", "15W-40");
+        sheet(robot, "flowStand");
+        press(robot, "#another:flowStand.states");
+        probe.type("#field:flowStand.states[0].name", "steady");
+        probe.type("#field:flowStand.states[0].flow", "9,5 L/min");
+    }
+
+    private void typeFilter(FxRobot robot) {
+        press(robot, "#addFilter");
+        for (String[] field : FILTER) {
+            probe.type("#field:candidates[0]." + field[0], field[1]);
+        }
+    }
+
+    @Test
+    void aTeardownIsTypedFromNothingToAVerdictAndTakenBack(FxRobot robot) throws Exception {
+        startNew(robot);
+        String nothing = bench().draft().text();
+        assertEquals(CaseDraft.blank().text(), nothing);
+        typeOil(robot);
+        typeFilter(robot);
+        assertTrue(bench().isUnderstood(), bench().problems().toString());
+        WindowProbe.until(60, () -> window.verdictWords().contains("Birch: "));
+        assertTrue(probe.node("#page", TextArea.class).getText().contains("Birch"));
+        assertTrue(stage.getTitle().startsWith("*"));
+        for (String[] field : FILTER) {
+            assertEquals(
+                    field[1], bench().draft().value("candidates[0]." + field[0]).orElseThrow());
+        }
+        int steps = 0;
+        while (bench().canUndo()) {
+            press(robot, "#undo");
+            steps++;
+        }
+        assertEquals(FILTER.length + 6, steps);
+        assertEquals(nothing, bench().draft().text());
+        while (bench().canRedo()) {
+            press(robot, "#redo");
+        }
+        assertTrue(bench().isUnderstood());
+    }
+
+    @Test
+    void enterGoesThroughAllFieldsOfTheSheet(FxRobot robot) {
+        startNew(robot);
+        press(robot, "#addFilter");
+        robot.interact(
+                () -> probe.node("#field:candidates[0].name", TextField.class).requestFocus());
+        Set<String> seen = new LinkedHashSet<>();
+        for (int i = 0; i < 300; i++) {
+            Node owner = stage.getScene().getFocusOwner();
+            if (!seen.add(owner.getId())) {
+                break;
+            }
+            robot.interact(() -> Event.fireEvent(owner, WindowProbe.key(KeyCode.ENTER)));
+        }
+        List<String> order = List.copyOf(seen);
+        assertEquals("field:candidates[0].name", order.get(0));
+        assertEquals("field:candidates[0].notes", order.get(order.size() - 1));
+        assertTrue(order.size() > 60, order.toString());
+        assertTrue(order.indexOf("field:candidates[0].gasket.material")
+                < order.indexOf("field:candidates[0].bypass.position"));
+    }
+
+    @Test
+    void whatIsNotUnderstoodBlocksNothingAndSaysWhyAtItsField(FxRobot robot) throws Exception {
+        startNew(robot);
+        typeOil(robot);
+        typeFilter(robot);
+        WindowProbe.until(60, () -> window.verdictWords().contains("Birch: "));
+        probe.type("#field:candidates[0].pleats.count", "about fifty");
+        assertEquals(
+                "about fifty",
+                bench().draft().value("candidates[0].pleats.count").orElseThrow());
+        assertTrue(probe.node("#problem:candidates[0].pleats.count", Label.class)
+                .getText()
+                .contains("about fifty"));
+        assertTrue(stage.getScene().getRoot().getStyleClass().contains("stale"));
+        probe.type("#field:candidates[0].pleats.height", "60 mm");
+        probe.type("#field:candidates[0].pleats.count", "53");
+        assertFalse(
+                probe.node("#problem:candidates[0].pleats.count", Label.class).isVisible());
+        WindowProbe.until(60, () -> !stage.getScene().getRoot().getStyleClass().contains("stale"));
+    }
+
+    @Test
+    void whereAValueComesFromAndANoteStandBesideIt(FxRobot robot) {
+        startNew(robot);
+        press(robot, "#addFilter");
+        probe.type("#field:candidates[0].outside.diameter", "76 mm");
+        robot.interact(() -> probe.node("#more:candidates[0].outside.diameter", ToggleButton.class)
+                .fire());
+        probe.type("#field:candidates[0].outside.diameter.provenance", "printed");
+        probe.type("#field:candidates[0].outside.diameter.note", "on the box, not measured");
+        assertTrue(bench().draft()
+                .text()
+                .contains("diameter: {value: 76 mm, provenance: printed, note: 'on the box, not measured'}"));
+    }
+
+    @Test
+    void filtersAreCopiedAndTakenAway(FxRobot robot) {
+        startNew(robot);
+        press(robot, "#addFilter");
+        probe.type("#field:candidates[0].name", "Birch");
+        press(robot, "#copyFilter");
+        assertEquals(List.of("Birch", "Birch 2"), bench().candidates());
+        assertTrue(probe.has("#field:candidates[1].name"));
+        press(robot, "#removeFilter");
+        assertEquals(List.of("Birch"), bench().candidates());
+        assertTrue(probe.has("#field:candidates[0].name"));
+    }
+
+    @Test
+    void aTestIsOpenedWhereItIsWanted(FxRobot robot) {
+        startNew(robot);
+        press(robot, "#addFilter");
+        assertFalse(probe.has("#field:candidates[0].tests.scaleTest.liftOff"));
+        robot.interact(() -> probe.node("#test:candidates[0].tests.scaleTest", ToggleButton.class)
+                .fire());
+        probe.type("#field:candidates[0].tests.scaleTest.liftOff", "[2.1, 2.2] kg");
+        assertTrue(probe.has("#field:candidates[0].tests.scaleTest.reseat"));
+    }
+
+    @Test
+    void whatWasTypedOutlivesAKilledWindow(FxRobot robot) throws Exception {
+        startNew(robot);
+        typeOil(robot);
+        String text = bench().draft().text();
+        WindowProbe.until(
+                10,
+                () -> Files.list(state)
+                        .anyMatch(file -> file.toString().endsWith(".recovery")
+                                && read(file).endsWith(text)));
+        // a killed program leaves its file behind; its number is no longer in use
+        Path left = Files.list(state)
+                .filter(file -> file.toString().endsWith(".recovery"))
+                .findFirst()
+                .orElseThrow();
+        Files.move(left, state.resolve("999999999999-1.recovery"));
+        assertEquals(1, new Recovery(state).leftBehind().size());
+        robot.interact(() -> {
+            window.close();
+            window = new CaseWindow(stage, CaseService.standard(), state);
+        });
+        press(robot, "#takeUp");
+        assertEquals(text, bench().draft().text());
+        assertTrue(stage.getTitle().startsWith("*"));
+        Path file = state.resolve("saved.yaml");
+        robot.interact(() -> assertTrue(window.saveTo(file)));
+        assertEquals(text, Files.readString(file));
+        assertFalse(stage.getTitle().startsWith("*"));
+        WindowProbe.until(
+                10,
+                () -> new Recovery(state).leftBehind().isEmpty()
+                        && Files.list(state).noneMatch(one -> one.toString().endsWith(".recovery")));
+    }
+
+    private static String read(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException e) {
+            return "";
+        }
+    }
+}

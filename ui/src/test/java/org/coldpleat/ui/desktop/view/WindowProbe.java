@@ -1,0 +1,75 @@
+package org.coldpleat.ui.desktop.view;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.TimeUnit;
+import javafx.event.Event;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.SplitPane;
+import javafx.scene.control.TabPane;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToolBar;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.stage.Stage;
+import org.testfx.api.FxRobot;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** Finds the parts of a window by their ids, and types into them. */
+record WindowProbe(Stage stage, FxRobot robot) {
+    <T extends Node> T node(String id, Class<T> type) {
+        // ids hold dots and brackets, which a selector would read as its own signs
+        return type.cast(find(stage.getScene().getRoot(), id.substring(1)));
+    }
+
+    boolean has(String id) {
+        return find(stage.getScene().getRoot(), id.substring(1)) != null;
+    }
+
+    private static Node find(Node at, String id) {
+        if (id.equals(at.getId())) {
+            return at;
+        }
+        Iterable<? extends Node> below = at instanceof TabPane tabs
+                ? tabs.getTabs().stream().map(tab -> tab.getContent()).toList()
+                : at instanceof ScrollPane pane
+                        ? List.of(pane.getContent())
+                        : at instanceof SplitPane split
+                                ? split.getItems()
+                                : at instanceof ToolBar bar
+                                        ? bar.getItems()
+                                        : at instanceof Parent parent
+                                                ? parent.getChildrenUnmodifiable()
+                                                : List.<Node>of();
+        for (Node node : below) {
+            Node found = find(node, id);
+            if (found != null) {
+                return found;
+            }
+        }
+        return null;
+    }
+
+    static void until(int seconds, Callable<Boolean> condition) throws Exception {
+        WaitForAsyncUtils.waitFor(seconds, TimeUnit.SECONDS, condition);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    /** Writes a text into an input and ends it with the enter key. */
+    void type(String id, String text) {
+        robot.interact(() -> {
+            Node input = node(id, Node.class);
+            TextField editor = input instanceof ComboBox<?> box ? box.getEditor() : (TextField) input;
+            editor.setText(text);
+            Event.fireEvent(input, key(KeyCode.ENTER));
+        });
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    static KeyEvent key(KeyCode code) {
+        return new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, false, false, false, false);
+    }
+}
