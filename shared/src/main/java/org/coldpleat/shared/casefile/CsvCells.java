@@ -19,10 +19,10 @@ final class CsvCells {
     static String line(List<String> cells) {
         StringBuilder text = new StringBuilder();
         for (String cell : cells) {
-            boolean quoted = cell.chars().anyMatch(c -> c == ',' || c == ';' || c == '"' || c == '\n' || c == '\r' || c == '\t')
-                    || !cell.strip().equals(cell);
-            text.append(text.length() == 0 ? "" : ",")
-                    .append(quoted ? '"' + cell.replace("\"", "\"\"") + '"' : cell);
+            boolean quoted =
+                    cell.chars().anyMatch(c -> c == ',' || c == ';' || c == '"' || c == '\n' || c == '\r' || c == '\t')
+                            || !cell.strip().equals(cell);
+            text.append(text.length() == 0 ? "" : ",").append(quoted ? '"' + cell.replace("\"", "\"\"") + '"' : cell);
         }
         return text.append('\n').toString();
     }

@@ -2,6 +2,7 @@ package org.coldpleat.shared.casefile;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -40,7 +41,15 @@ public final class FieldCatalog {
 
     private static final Set<String> LAST = Set.of("notes", "note");
 
-    private static final Field ROOT = field("", "", CaseSchema.ROOT, false);
+    /** The usual unit of each kind: that of the first limit in the catalog. */
+    private static final Map<Kind, String> UNITS = new EnumMap<>(Kind.class);
+
+    private static final Field ROOT;
+
+    static {
+        units(CaseSchema.ROOT);
+        ROOT = field("", "", CaseSchema.ROOT, false);
+    }
 
     private FieldCatalog() {}
 
@@ -125,18 +134,31 @@ public final class FieldCatalog {
         return order.stream().sorted(Comparator.comparing(LAST::contains)).toList();
     }
 
-    /** The unit of the limits of a field, which are written the way the trade does. */
+    private static void units(SchemaNode node) {
+        node.kind().ifPresent(kind -> limitUnit(node).ifPresent(unit -> UNITS.putIfAbsent(kind, unit)));
+        node.properties().values().forEach(FieldCatalog::units);
+        node.items().ifPresent(FieldCatalog::units);
+    }
+
+    /** The unit of the limits of a field, which are written the way the trade does; else the usual one of its kind. */
     private static String unit(SchemaNode node) {
-        Optional<Kind> kind = node.kind();
-        if (kind.isEmpty()) {
+        if (node.kind().isEmpty()) {
             return "";
         }
+        Kind kind = node.kind().get();
+        String usual = Units.mayStandBare(kind)
+                ? ""
+                : UNITS.getOrDefault(kind, Units.symbols(kind).get(0));
+        return limitUnit(node).orElse(usual);
+    }
+
+    private static Optional<String> limitUnit(SchemaNode node) {
         for (Optional<SchemaNode.Limit> limit : List.of(node.lower(), node.upper())) {
             Matcher unit = UNIT.matcher(limit.map(SchemaNode.Limit::written).orElse(""));
             if (unit.matches()) {
-                return unit.group(1);
+                return Optional.of(unit.group(1));
             }
         }
-        return Units.mayStandBare(kind.get()) ? "" : Units.symbols(kind.get()).get(0);
+        return Optional.empty();
     }
 }

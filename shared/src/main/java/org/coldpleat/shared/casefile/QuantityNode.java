@@ -102,7 +102,7 @@ final class QuantityNode {
             if (!KEYS.contains(key)) {
                 broken = true;
                 Optional<String> near = NearestWord.to(key, KEYS);
-                String code = near.isPresent() ? "key.unPROVENANCES.near" : "key.unPROVENANCES";
+                String code = near.isPresent() ? "key.unknown.near" : "key.unknown";
                 problems.add(
                         place.key(CaseWalker.cut(key)),
                         pair.key().line(),
@@ -155,7 +155,7 @@ final class QuantityNode {
                 place.key("provenance"),
                 tree.line(),
                 tree.column(),
-                near.isPresent() ? "choice.unPROVENANCES.near" : "choice.unPROVENANCES",
+                near.isPresent() ? "choice.unknown.near" : "choice.unknown",
                 CaseWalker.cut(word),
                 String.join(", ", PROVENANCES),
                 near.orElse(""));

@@ -66,7 +66,10 @@ final class SheetColumns {
     }
 
     private static String key(String words) {
-        return words.toLowerCase(Locale.ROOT).replaceAll("\\s+", " ").replaceAll(" ?, ?", ", ").strip();
+        return words.toLowerCase(Locale.ROOT)
+                .replaceAll("\\s+", " ")
+                .replaceAll(" ?, ?", ", ")
+                .strip();
     }
 
     /** Paths of the columns a template has: one of every field, and a few of every list that is not a log of readings. */
@@ -165,8 +168,8 @@ final class SheetColumns {
         for (int entry : entries) {
             path = path.replaceFirst("\\[]", "[" + entry + "]");
         }
-        boolean understood =
-                unit.isEmpty() || shape.field().kind().flatMap(kind -> Units.find(kind, unit)).isPresent();
+        boolean understood = unit.isEmpty()
+                || shape.field().kind().flatMap(kind -> Units.find(kind, unit)).isPresent();
         return understood ? Optional.of(column(shape, path, unit)) : Optional.empty();
     }
 

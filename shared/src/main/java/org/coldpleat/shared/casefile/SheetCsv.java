@@ -68,7 +68,8 @@ public final class SheetCsv {
             String head = "candidates[" + i + "].";
             Map<String, String> row = new LinkedHashMap<>();
             draft.values().forEach((path, typed) -> {
-                String below = path.startsWith(head) ? path.substring(head.length()).replaceFirst("\\.value$", "") : "";
+                String below =
+                        path.startsWith(head) ? path.substring(head.length()).replaceFirst("\\.value$", "") : "";
                 if (SheetColumns.ofPath(below).isPresent()) {
                     row.put(below, typed);
                 }
@@ -81,7 +82,8 @@ public final class SheetCsv {
         for (Map<String, String> row : rows) {
             List<String> cells = new ArrayList<>();
             for (String path : columns) {
-                cells.add(cell(row.getOrDefault(path, ""), SheetColumns.ofPath(path).orElseThrow()));
+                cells.add(cell(
+                        row.getOrDefault(path, ""), SheetColumns.ofPath(path).orElseThrow()));
             }
             text.append(CsvCells.line(cells));
         }
@@ -90,7 +92,8 @@ public final class SheetCsv {
 
     private static String header(List<String> paths) {
         List<String> names = new ArrayList<>();
-        paths.forEach(path -> names.add(SheetColumns.name(SheetColumns.ofPath(path).orElseThrow())));
+        paths.forEach(
+                path -> names.add(SheetColumns.name(SheetColumns.ofPath(path).orElseThrow())));
         return CsvCells.line(names);
     }
 
@@ -176,7 +179,11 @@ public final class SheetCsv {
         Map<String, String> values = new LinkedHashMap<>();
         if (line.cells().size() > columns.size()) {
             problems.add(
-                    line.number(), columns.size() + 1, "sheet.tooMany", line.cells().size() + "", columns.size() + "");
+                    line.number(),
+                    columns.size() + 1,
+                    "sheet.tooMany",
+                    line.cells().size() + "",
+                    columns.size() + "");
         }
         for (int i = 0; i < Math.min(line.cells().size(), columns.size()); i++) {
             String cell = line.cells().get(i);
@@ -219,7 +226,8 @@ public final class SheetCsv {
                         problem.values().stream().map(CaseWalker::cut).toArray(String[]::new));
             }
         } else if (!quantity && !column.part() && !column.field().choices().isEmpty()) {
-            boolean flag = column.field().choices().contains("true") && List.of("yes", "no").contains(typed);
+            boolean flag = column.field().choices().contains("true")
+                    && List.of("yes", "no").contains(typed);
             if (!flag && !column.field().choices().contains(typed)) {
                 Place place = new Place(column.path(), CaseProblem.columnWords(at, SheetColumns.name(column)));
                 problems.add(
@@ -249,7 +257,8 @@ public final class SheetCsv {
             String head = "candidates[" + number + "].";
             Map<String, Integer> entries = new LinkedHashMap<>();
             for (String path : ordered(row.values())) {
-                now = now.set(head + filled(now, head, path, entries), row.values().get(path));
+                now = now.set(
+                        head + filled(now, head, path, entries), row.values().get(path));
             }
         }
         return now;

@@ -37,8 +37,7 @@ class SheetCsvTest {
     @Test
     void namesOfColumnsAreTradeWordsWithUnits() {
         String header = SheetCsv.template();
-        assertTrue(
-                header.startsWith("Name of the filter,\"Can, Outside diameter [mm]\",\"Can, Length [mm]\""), header);
+        assertTrue(header.startsWith("Name of the filter,\"Can, Outside diameter [mm]\",\"Can, Length [mm]\""), header);
         assertTrue(header.contains("\"Pleats, Number of pleats\""), header);
         assertTrue(header.contains("\"Medium, Unrolled strip, Allowance 2, By [mm]\""), header);
         assertEquals(1, header.lines().count());
@@ -46,8 +45,7 @@ class SheetCsvTest {
 
     @Test
     void bareNumbersGetTheUnitOfTheirColumn() {
-        Map<String, String> values = imported(
-                """
+        Map<String, String> values = imported("""
                 Name of the filter;Can, Outside diameter [mm];Pleats, Number of pleats;Medium, Thickness of the sheet [in];Can, Length
                 Oak;76,2;53;0,028;3.4in
                 Elm;;  ;-0.5;
@@ -67,7 +65,8 @@ class SheetCsvTest {
             quoteCharacter = '^',
             value = {
                 "76 mm|76", "76|'76", "-5 mm|-5", "-5|'-5", "+5 mm|'+5 mm", "76  mm|76  mm", "1.45in|1.45in",
-                "76,5 mm|76,5", "=1+2|'=1+2", "@x|'@x", "'x|''x", "'|''", "[1, 2] mm|[1, 2] mm", "76 mm ± 1 mm|76 mm ± 1 mm",
+                "76,5 mm|76,5", "=1+2|'=1+2", "@x|'@x", "'x|''x", "'|''", "[1, 2] mm|[1, 2] mm",
+                        "76 mm ± 1 mm|76 mm ± 1 mm",
                 "1e3 mm|1e3", "76 cm|76 cm", "mm| mm"
             })
     void cellsAreHarmlessAndReadBackAsTheyWere(String typed, String cell) {
@@ -90,8 +89,30 @@ class SheetCsvTest {
     @Test
     void whateverWasTypedComesBackAsItWas() {
         String[] typed = {
-            "76", "76 mm", "-5", "=A1", "'", "''76", "a,b;c", "two\nlines", "say \"x\"", "\"", "+1", "-", "76,5", "1e5", "@",
-            "tab\there", "[1, 2] mm", "typical", "ü𝛼", "#", "5 %", "0", "0 mm", "\\"
+            "76",
+            "76 mm",
+            "-5",
+            "=A1",
+            "'",
+            "''76",
+            "a,b;c",
+            "two\nlines",
+            "say \"x\"",
+            "\"",
+            "+1",
+            "-",
+            "76,5",
+            "1e5",
+            "@",
+            "tab\there",
+            "[1, 2] mm",
+            "typical",
+            "ü𝛼",
+            "#",
+            "5 %",
+            "0",
+            "0 mm",
+            "\\"
         };
         Random random = new Random(11);
         for (int round = 0; round < 60; round++) {
@@ -100,9 +121,12 @@ class SheetCsvTest {
                 draft = draft.addCandidate(typed[random.nextInt(typed.length)] + " " + i);
                 List<String> paths = SheetColumns.template();
                 for (int j = 0; j < 25; j++) {
-                    String path = paths.get(1 + random.nextInt(paths.size() - 1)).replaceFirst("\\[1]", "[0]");
-                    boolean part = random.nextInt(6) == 0 && draft.value("candidates[" + i + "]." + path).isPresent();
-                    boolean quantity = SheetColumns.ofPath(path).orElseThrow().field().type() == Field.Type.QUANTITY;
+                    String path =
+                            paths.get(1 + random.nextInt(paths.size() - 1)).replaceFirst("\\[1]", "[0]");
+                    boolean part = random.nextInt(6) == 0
+                            && draft.value("candidates[" + i + "]." + path).isPresent();
+                    boolean quantity =
+                            SheetColumns.ofPath(path).orElseThrow().field().type() == Field.Type.QUANTITY;
                     draft = draft.set(
                             "candidates[" + i + "]." + path + (part && quantity ? ".note" : ""),
                             typed[random.nextInt(typed.length)]);
@@ -115,9 +139,7 @@ class SheetCsvTest {
 
     @Test
     void problemsNameFileLineAndColumn() {
-        SheetCsv.Reading reading = SheetCsv.read(
-                "sheets.csv",
-                """
+        SheetCsv.Reading reading = SheetCsv.read("sheets.csv", """
                 Name of the filter,"Can, Outside diameter [mm]","Pleats, Number of pleats","Bypass valve, Where it sits"
                 Oak,"1,234",53.5,roof
                 "Elm
@@ -139,7 +161,8 @@ class SheetCsvTest {
             delimiter = '|',
             quoteCharacter = '^',
             value = {
-                "Name of the filter,Smell|sheet.column", "Name of the filter,\"Pleats, Numbr of pleats\"|sheet.column.near",
+                "Name of the filter,Smell|sheet.column",
+                        "Name of the filter,\"Pleats, Numbr of pleats\"|sheet.column.near",
                 "Name of the filter,\"Can, Length [kPa]\"|sheet.column.near", "Notes|sheet.nameColumn",
                 "Name of the filter,name|sheet.columnTwice", "\"Name of the filter|sheet.quoteOpen"
             })
@@ -152,8 +175,7 @@ class SheetCsvTest {
 
     @Test
     void blankEntriesOfListsDoNotCount() {
-        Map<String, String> values = imported(
-                """
+        Map<String, String> values = imported("""
                 name,medium.strip.allowances[0].by,medium.strip.allowances[1].on,medium.strip.allowances[1].by,medium.strip.allowances[3].by
                 Oak,,width,-4,-5
                 """);
@@ -165,6 +187,8 @@ class SheetCsvTest {
     @Test
     void anEmptyTableIsAProblem() {
         assertEquals("sheet.empty", SheetCsv.read("x", "").problems().get(0).code());
-        assertEquals("sheet.empty", SheetCsv.read("x", SheetCsv.template()).problems().get(0).code());
+        assertEquals(
+                "sheet.empty",
+                SheetCsv.read("x", SheetCsv.template()).problems().get(0).code());
     }
 }

@@ -55,6 +55,7 @@ public final class CommandLineFace {
                 .addSubcommand("multipass", new MultiPassCommand(service, console))
                 .addSubcommand("size", new SizeCommand(service, console))
                 .addSubcommand("report", new ReportCommand(service, console))
+                .addSubcommand("sheets", SheetsCommand.of(console))
                 .addSubcommand("window", new WindowCommand(window))
                 .addSubcommand("check", new CheckCommand(service, console));
         commands.setResourceBundle(Texts.bundle())
