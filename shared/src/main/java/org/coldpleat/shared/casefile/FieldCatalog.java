@@ -149,7 +149,8 @@ public final class FieldCatalog {
         String usual = Units.mayStandBare(kind)
                 ? ""
                 : UNITS.getOrDefault(kind, Units.symbols(kind).get(0));
-        return limitUnit(node).orElse(usual);
+        // a limit in meters bounds a length that is read in millimeters
+        return limitUnit(node).filter(unit -> !unit.equals(kind.siUnit())).orElse(usual);
     }
 
     private static Optional<String> limitUnit(SchemaNode node) {
