@@ -20,7 +20,8 @@ final class CycleClock {
     /** Beginning of a cycle counted from 0 [s]. */
     double begin(long cycle) {
         int perYear = begins.length - 1;
-        return (cycle / perYear) * begins[perYear] + begins[(int) (cycle % perYear)];
+        long years = cycle / perYear;
+        return years * begins[perYear] + begins[(int) (cycle % perYear)];
     }
 
     /** Cycle that runs at a time [s]; one that begins within rounding has begun. */
