@@ -28,14 +28,12 @@ final class CompareText {
     private static final double RESISTANCE_SCALE = 1e8;
 
     private final Comparison comparison;
-    private final UnitSystem system;
     private final ShownUnits units;
     private final ShownUnits beside;
     private final List<String> lines = new ArrayList<>();
 
     private CompareText(Comparison comparison, UnitSystem units) {
         this.comparison = comparison;
-        system = units;
         this.units = ShownUnits.of(units);
         this.beside = ShownUnits.beside(units);
     }
