@@ -92,10 +92,11 @@ class ColdStartOutputTest {
     void tableHasARowForEveryCandidateAndMoment() {
         String[] rows = run("coldstart", hut(), "--candidate", "Slate", "--format", "csv")
                 .out()
-                .split("\n");
+                .lines()
+                .toArray(String[]::new);
         assertTrue(rows.length > 50, rows.length + " rows");
         assertTrue(rows[0].contains("time [s]"), rows[0]);
-        int columns = rows[0].split(",").length;
+        int columns = rows[0].split(",", -1).length;
         assertEquals(columns, rows[1].split(",", -1).length);
         assertTrue(rows[1].startsWith("Slate,0.0,-20"), rows[1]);
     }

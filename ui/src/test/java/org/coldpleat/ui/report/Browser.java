@@ -17,7 +17,7 @@ record Browser(Path program, Path folder) {
 
     /** The browser of this machine; empty if there is none. */
     static Optional<Browser> find(Path folder) {
-        return Stream.of(System.getenv("PATH").split(":"))
+        return Stream.of(System.getenv("PATH").split(":", -1))
                 .map(Path::of)
                 .flatMap(path -> Stream.of(path.resolve("chromium"), path.resolve("chromium-browser")))
                 .filter(Files::isExecutable)
