@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import javafx.event.Event;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -251,17 +252,9 @@ class BenchWindowTest {
         startNew(robot);
         typeOil(robot);
         String text = bench().draft().text();
-        WindowProbe.until(
-                10,
-                () -> Files.list(state)
-                        .anyMatch(file -> file.toString().endsWith(".recovery")
-                                && read(file).endsWith(text)));
+        WindowProbe.until(10, () -> kept().stream().anyMatch(file -> read(file).endsWith(text)));
         // a killed program leaves its file behind; its number is no longer in use
-        Path left = Files.list(state)
-                .filter(file -> file.toString().endsWith(".recovery"))
-                .findFirst()
-                .orElseThrow();
-        Files.move(left, state.resolve("999999999999-1.recovery"));
+        Files.move(kept().get(0), state.resolve("999999999999-1.recovery"));
         assertEquals(1, new Recovery(state).leftBehind().size());
         robot.interact(() -> {
             window.close();
@@ -274,10 +267,13 @@ class BenchWindowTest {
         robot.interact(() -> assertTrue(window.saveTo(file)));
         assertEquals(text, Files.readString(file));
         assertFalse(stage.getTitle().startsWith("*"));
-        WindowProbe.until(
-                10,
-                () -> new Recovery(state).leftBehind().isEmpty()
-                        && Files.list(state).noneMatch(one -> one.toString().endsWith(".recovery")));
+        WindowProbe.until(10, () -> kept().isEmpty());
+    }
+
+    private List<Path> kept() throws IOException {
+        try (Stream<Path> files = Files.list(state)) {
+            return files.filter(file -> file.toString().endsWith(".recovery")).toList();
+        }
     }
 
     private static String read(Path file) {
