@@ -149,6 +149,7 @@ class BenchWindowTest {
         WindowProbe.until(60, () -> window.verdictWords().contains("Birch: "));
         assertTrue(probe.node("#page", TextArea.class).getText().contains("Birch"));
         assertTrue(stage.getTitle().startsWith("*"));
+        probe.picture("bench-typed");
         for (String[] field : FILTER) {
             assertEquals(
                     field[1], bench().draft().value("candidates[0]." + field[0]).orElseThrow());
@@ -203,6 +204,7 @@ class BenchWindowTest {
                 .contains("about fifty"));
         assertTrue(stage.getScene().getRoot().getStyleClass().contains("stale"));
         probe.type("#field:candidates[0].pleats.height", "60 mm");
+        probe.picture("bench-not-understood");
         probe.type("#field:candidates[0].pleats.count", "53");
         assertFalse(
                 probe.node("#problem:candidates[0].pleats.count", Label.class).isVisible());
@@ -260,6 +262,7 @@ class BenchWindowTest {
             window.close();
             window = new CaseWindow(stage, CaseService.standard(), state);
         });
+        probe.picture("bench-recovery");
         press(robot, "#takeUp");
         assertEquals(text, bench().draft().text());
         assertTrue(stage.getTitle().startsWith("*"));

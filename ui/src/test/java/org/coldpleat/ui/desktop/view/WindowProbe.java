@@ -1,8 +1,12 @@
 package org.coldpleat.ui.desktop.view;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
+import javafx.embed.swing.SwingFXUtils;
 import javafx.event.Event;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -12,9 +16,11 @@ import javafx.scene.control.SplitPane;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToolBar;
+import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
+import javax.imageio.ImageIO;
 import org.testfx.api.FxRobot;
 import org.testfx.util.WaitForAsyncUtils;
 
@@ -67,6 +73,18 @@ record WindowProbe(Stage stage, FxRobot robot) {
             Event.fireEvent(input, key(KeyCode.ENTER));
         });
         WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    /** Writes a picture of the window where the property {@code window.pictures} names a folder. */
+    void picture(String name) throws IOException {
+        String folder = System.getProperty("window.pictures");
+        WritableImage[] image = new WritableImage[1];
+        robot.interact(() -> image[0] = stage.getScene().snapshot(null));
+        if (folder != null) {
+            Path target = Path.of(folder).resolve(name + ".png");
+            Files.createDirectories(target.getParent());
+            ImageIO.write(SwingFXUtils.fromFXImage(image[0], null), "png", target.toFile());
+        }
     }
 
     static KeyEvent key(KeyCode code) {
