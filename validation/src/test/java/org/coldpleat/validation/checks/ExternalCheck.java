@@ -60,13 +60,13 @@ public record ExternalCheck(Topic topic, String quantity, String source, String 
 
         /** Absolute tolerance, in the unit. */
         public void within(double tolerance, String reason) {
-            String text = CheckNumbers.withUnit("± " + CheckNumbers.given(tolerance), unit);
+            String text = CheckNumbers.withUnit("± " + CheckNumbers.digits(tolerance, 3), unit);
             judge(tolerance, text, false, reason);
         }
 
         /** Tolerance as a part of the expected value. */
         public void withinRelative(double tolerance, String reason) {
-            judge(tolerance * Math.abs(expected), "± " + CheckNumbers.percent(tolerance, 6), true, reason);
+            judge(tolerance * Math.abs(expected), "± " + CheckNumbers.percent(tolerance, 3), true, reason);
         }
 
         /** The expected value must lie in the band that the model states about its own value. */
@@ -77,7 +77,7 @@ public record ExternalCheck(Topic topic, String quantity, String source, String 
 
         /** As {@link #within} on the logarithm of the ratio, for values that span decades. */
         public void withinLogarithm(double tolerance, String reason) {
-            logarithm(tolerance, "± " + CheckNumbers.given(tolerance) + " in ln", reason);
+            logarithm(tolerance, "± " + CheckNumbers.digits(tolerance, 3) + " in ln", reason);
         }
 
         /** As {@link #band} on the logarithm of the ratio. */
@@ -111,7 +111,7 @@ public record ExternalCheck(Topic topic, String quantity, String source, String 
                     text(CheckNumbers.given(expected)),
                     text(CheckNumbers.computed(computed)),
                     CheckNumbers.percent(deviation, 2),
-                    "miss of " + CheckNumbers.percent(miss, 6) + " ± " + CheckNumbers.percent(tolerance, 6),
+                    "miss of " + CheckNumbers.percent(miss, 3) + " ± " + CheckNumbers.percent(tolerance, 2),
                     reason,
                     met ? Status.KNOWN_MISS : Status.FAILS,
                     Math.abs(deviation));

@@ -95,8 +95,9 @@ class MeasuredCircuitsTest {
     }
 
     /**
-     * Warming from 47 to 66 C at 400 rpm: measured ratio falls by a tenth, drops fall 1.5- to 1.7-fold. Band 1.3 to 2.2: film
-     * temperature, slip and the assumed grade are not known.
+     * Warming from 47 to 66 C at 400 rpm: measured ratio falls by a tenth; the regression of the logarithms over the 42
+     * samples near 400 rpm gives 1.52 +- 0.03 for the inlet pressure and 1.67 +- 0.03 for the drop. The circuit says 2.0 and
+     * 2.1, a known miss: film temperature, slip and the assumed grade are not known.
      */
     @Test
     void ratioFallsSlightlyWhileTheOilWarms() throws IOException {
@@ -111,15 +112,9 @@ class MeasuredCircuitsTest {
         double drop = cool.filterDrop() / warm.filterDrop();
         String reason = "falls more than measured: film temperature, slip and the assumed grade are not known";
         assertTrue(inlet > 1.3 && inlet < 2.2, () -> "gallery pressure falls by " + inlet);
-        check("fall of the gallery pressure from 47 to 66 °C, measured 1.5 to 1.7", RAILWAY)
-                .expected(1.7, "1")
-                .computed(inlet)
-                .knownMiss(0.17, 0.03, reason);
+        check("fold by which the gallery pressure falls from 47 to 66 °C", RAILWAY).expected(1.52, "1").computed(inlet).knownMiss(0.31, 0.04, reason);
         assertTrue(drop > 1.3 && drop < 2.2, () -> "filter drop falls by " + drop);
-        check("fall of the filter drop from 47 to 66 °C, measured 1.5 to 1.7", RAILWAY)
-                .expected(1.7, "1")
-                .computed(drop)
-                .knownMiss(0.22, 0.03, reason);
+        check("fold by which the filter drop falls from 47 to 66 °C", RAILWAY).expected(1.67, "1").computed(drop).knownMiss(0.24, 0.04, reason);
     }
 
     /**
