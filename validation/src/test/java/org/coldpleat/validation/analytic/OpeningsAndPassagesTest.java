@@ -93,7 +93,9 @@ class OpeningsAndPassagesTest {
                         "Merritt 1967, as quoted in handbooks")
                 .expected(0.61, "1")
                 .computed(dischargeCoefficient(1e6))
-                .within(1e-4, "the creeping term takes 7e-6 off; 0.61 is what goes in, within the 0.60 to 0.65 of the source");
+                .within(
+                        1e-4,
+                        "the creeping term takes 7e-6 off; 0.61 is what goes in, within the 0.60 to 0.65 of the source");
     }
 
     /** Same curve as Borutzky, Barnard, Thoma 2002; values derived here, five to six digits. */

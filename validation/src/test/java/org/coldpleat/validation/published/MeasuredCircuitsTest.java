@@ -112,9 +112,15 @@ class MeasuredCircuitsTest {
         double drop = cool.filterDrop() / warm.filterDrop();
         String reason = "falls more than measured: film temperature, slip and the assumed grade are not known";
         assertTrue(inlet > 1.3 && inlet < 2.2, () -> "gallery pressure falls by " + inlet);
-        check("fold by which the gallery pressure falls from 47 to 66 °C", RAILWAY).expected(1.52, "1").computed(inlet).knownMiss(0.31, 0.04, reason);
+        check("fold by which the gallery pressure falls from 47 to 66 °C", RAILWAY)
+                .expected(1.52, "1")
+                .computed(inlet)
+                .knownMiss(0.31, 0.04, reason);
         assertTrue(drop > 1.3 && drop < 2.2, () -> "filter drop falls by " + drop);
-        check("fold by which the filter drop falls from 47 to 66 °C", RAILWAY).expected(1.67, "1").computed(drop).knownMiss(0.24, 0.04, reason);
+        check("fold by which the filter drop falls from 47 to 66 °C", RAILWAY)
+                .expected(1.67, "1")
+                .computed(drop)
+                .knownMiss(0.24, 0.04, reason);
     }
 
     /**
