@@ -110,6 +110,11 @@ final class CaseWindow {
         files.open(path);
     }
 
+    /** Puts a case on the bench of which nothing is known yet. */
+    void startNew() {
+        files.startNew();
+    }
+
     /** What the verdict panel says. */
     String verdictWords() {
         return verdict.words();
@@ -134,6 +139,7 @@ final class CaseWindow {
     private void opened() {
         comparison = Optional.empty();
         tabs.clear();
+        verdict.setVisible(false);
         side.first();
         run();
     }
@@ -228,6 +234,7 @@ final class CaseWindow {
     }
 
     private void verdict() {
+        verdict.setVisible(comparison.isPresent());
         view().ifPresent(now -> comparison.ifPresent(known ->
                 verdict.show(known, Math.max(0, now.opened().states().indexOf(now.state())), now.units())));
     }

@@ -1,5 +1,6 @@
 package org.coldpleat.ui.desktop.view;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
@@ -29,6 +30,11 @@ import org.jfree.chart.JFreeChart;
 final class ChartTabs extends TabPane {
     /** What the tabs show a case for. */
     record View(OpenedCase opened, String candidate, String state, double temperature, UnitSystem units) {}
+
+    private static final String POINT = "point";
+    private static final String MAP = "map";
+    private static final String COURSE = "course";
+    private static final String EXPLAIN = "explain";
 
     private final CaseService service;
     private final Worker worker;
@@ -70,6 +76,8 @@ final class ChartTabs extends TabPane {
     void show(Comparison fresh) {
         comparison = Optional.of(fresh);
         course = Optional.empty();
+        worker.cancel(COURSE);
+        setVisible(true);
         redraw();
     }
 
@@ -77,6 +85,8 @@ final class ChartTabs extends TabPane {
     void clear() {
         comparison = Optional.empty();
         course = Optional.empty();
+        List.of(POINT, MAP, COURSE, EXPLAIN).forEach(worker::cancel);
+        setVisible(false);
     }
 
     /** Shows the same results in another view. */
@@ -109,12 +119,12 @@ final class ChartTabs extends TabPane {
     void point() {
         Optional<View> now = view.get().filter(ChartTabs::isKnown);
         if (now.isEmpty()) {
-            worker.cancel("point");
+            worker.cancel(POINT);
             return;
         }
         View one = now.get();
         worker.run(
-                "point",
+                POINT,
                 () -> {
                     PointResult result = service.point(one.opened(), one.candidate(), one.state(), one.temperature());
                     return Cutaway.of(one.opened().sheet(one.candidate()).orElseThrow(), result, result.flow());
@@ -138,7 +148,7 @@ final class ChartTabs extends TabPane {
         if (shown.getContent() == map) {
             String candidate = now.get().candidate();
             worker.run(
-                    "map",
+                    MAP,
                     () -> {
                         MapResult result = service.map(opened, candidate);
                         return RunCharts.grid(result, opened.title(), opened.invented());
@@ -150,7 +160,7 @@ final class ChartTabs extends TabPane {
                 loading(course.get());
                 return;
             }
-            worker.run("course", () -> service.service(opened, OptionalDouble.empty()), result -> {
+            worker.run(COURSE, () -> service.service(opened, OptionalDouble.empty()), result -> {
                 course = result;
                 result.ifPresent(this::loading);
             });
@@ -166,7 +176,7 @@ final class ChartTabs extends TabPane {
     void explain(String candidate) {
         view.get()
                 .ifPresent(now -> worker.run(
-                        "explain",
+                        EXPLAIN,
                         () -> Pages.explanation(
                                 service.explain(now.opened(), candidate, Optional.of(now.state()), Optional.empty()),
                                 now.units()),

@@ -16,6 +16,7 @@ import org.coldpleat.ui.desktop.viewmodel.CaseBench;
 import org.coldpleat.ui.desktop.viewmodel.RecentCases;
 import org.coldpleat.ui.desktop.viewmodel.Recovery;
 import org.coldpleat.ui.service.CaseService;
+import org.coldpleat.ui.service.Problem;
 
 /** Opens, keeps and saves the case of a window. */
 final class FileDesk {
@@ -78,10 +79,19 @@ final class FileDesk {
 
     /** Opens a file, whatever is wrong with it. */
     void open(Path file) {
-        doing(() -> {
+        try {
             put(CaseBench.open(service, file));
-            recent.opened(file);
-        });
+        } catch (IOException e) {
+            // the reader of case files has words for what is wrong with a file as such
+            said.accept(WindowTexts.get(
+                    "status.problems",
+                    service.open(file).problems().stream()
+                            .map(Problem::text)
+                            .findFirst()
+                            .orElse(e.toString())));
+            return;
+        }
+        doing(() -> recent.opened(file));
     }
 
     /** Opens a file unless there is something unsaved that its owner wants to keep at. */

@@ -17,7 +17,7 @@ final class RecoveryBar extends VBox {
         this.files = files;
         setId("recovery");
         for (Recovery.LeftBehind left : files.leftBehind()) {
-            String name = left.file().map(Path::toString).orElse(WindowTexts.get("window.unsaved"));
+            String name = left.file().map(Path::toString).orElse(WindowTexts.get("recovery.new"));
             Label words = new Label(WindowTexts.get("recovery", name));
             HBox line = new HBox(8, words);
             line.getChildren().add(button("takeUp", line, one -> files.takeUp(one), left));

@@ -14,7 +14,9 @@ public final class WindowApplication extends Application {
         stage.setOnHidden(event -> window.close());
         List<String> files = getParameters().getRaw();
         stage.show();
-        if (!files.isEmpty()) {
+        if (files.isEmpty()) {
+            window.startNew();
+        } else {
             window.open(Path.of(files.get(0)));
         }
     }

@@ -226,6 +226,29 @@ class BenchWindowTest {
     }
 
     @Test
+    void aFileThatIsNoTextSaysSoAndLeavesTheBenchAlone(FxRobot robot) throws IOException {
+        startNew(robot);
+        Path file = state.resolve("picture.yaml");
+        Files.write(file, new byte[] {1, (byte) 0x80, (byte) 0xff});
+        robot.interact(() -> window.open(file));
+        assertTrue(probe.node("#status", Label.class).getText().contains("UTF-8"));
+        assertEquals(CaseDraft.blank().text(), bench().draft().text());
+    }
+
+    @Test
+    void anotherCaseIsNotShownWithTheResultsOfTheOneBefore(FxRobot robot) throws Exception {
+        startNew(robot);
+        typeOil(robot);
+        typeFilter(robot);
+        WindowProbe.until(60, () -> window.verdictWords().contains("Birch: "));
+        assertTrue(probe.node("#tabs", Node.class).isVisible());
+        robot.interact(() -> window.saveTo(state.resolve("birch.yaml")));
+        startNew(robot);
+        assertFalse(probe.node("#tabs", Node.class).isVisible());
+        assertFalse(probe.node("#verdict", Node.class).isVisible());
+    }
+
+    @Test
     void filtersAreCopiedAndTakenAway(FxRobot robot) {
         startNew(robot);
         press(robot, "#addFilter");
