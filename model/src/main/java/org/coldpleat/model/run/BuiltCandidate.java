@@ -17,6 +17,7 @@ import org.coldpleat.shared.notice.Notice;
  * @param pack clean pleat pack
  * @param packModel the pack for any resistance of the medium
  * @param grossArea unfolded medium, one side, after allowances [m2]
+ * @param freeShare share of it that no cap or glue bead hides [1]
  * @param mediumResistance [1/m]
  * @param evidence what the resistance rests on
  * @param thickness [m], if known
@@ -31,6 +32,7 @@ record BuiltCandidate(
         PackResult pack,
         PackModel packModel,
         double grossArea,
+        double freeShare,
         double mediumResistance,
         EvidenceCombination evidence,
         OptionalDouble thickness,
@@ -51,6 +53,7 @@ record BuiltCandidate(
                 pack,
                 packModel,
                 grossArea,
+                freeShare,
                 mediumResistance,
                 evidence,
                 thickness,

@@ -83,6 +83,7 @@ final class CandidateBuilder {
                 pack,
                 packModel,
                 areas.gross().value(),
+                areas.effective() / areas.gross().value(),
                 resistance,
                 evidence,
                 Inputs.number(thickness),

@@ -73,7 +73,7 @@ public final class Design {
                 shared, built, built.packModel(), built.mediumResistance(), built.filter(), shift, Optional.empty(), 1);
     }
 
-    /** So many times the area [1], above 0. */
+    /** So many times the area that the oil passes [1], above 0; what caps and glue beads hide stays. */
     public Design withArea(double factor) {
         PackModel larger = pack instanceof PleatPack pleats
                 ? pleats.taller(factor)
@@ -164,6 +164,11 @@ public final class Design {
     /** Unfolded medium, one side, of the filter as measured [m2]. */
     public double grossArea() {
         return candidate.grossArea();
+    }
+
+    /** Share of the unfolded medium of the filter as measured that no cap or glue bead hides [1]. */
+    public double freeShare() {
+        return candidate.freeShare();
     }
 
     /** Medium that the oil passes [m2]. */

@@ -147,6 +147,22 @@ public final class Simulation {
     }
 
     /**
+     * Each candidate with its bypass valve set to one opening pressure after another: opening temperatures, what the stated
+     * start brings, and what the medium must bear.
+     *
+     * @param candidate one candidate; all of them if empty
+     * @param from lowest setting [Pa], above 0
+     * @param to highest setting [Pa], above from
+     * @throws IllegalArgumentException if the case has no such candidate, or the settings do not rise
+     */
+    public static SettingsResult settings(ResolvedCase resolved, Optional<String> candidate, double from, double to) {
+        if (!(from > 0 && to > from)) {
+            throw new IllegalArgumentException("from must be above 0 Pa and below to, was " + from + " to " + to);
+        }
+        return SettingsWriter.write(resolved, candidate, from, to);
+    }
+
+    /**
      * The chain behind a number of a candidate.
      *
      * @param candidate name of a candidate of the case

@@ -1,6 +1,5 @@
 package org.coldpleat.model.sizing;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -78,9 +77,8 @@ final class ConditionSizing {
             List<Answer> sure = request.confidence().stream()
                     .mapToObj(chance -> sizing.sure(criticals, chance))
                     .toList();
-            List<Double> answers = new ArrayList<>();
-            sure.forEach(one -> answers.add(one.value()));
-            List<Option> options = sizing.options(criticals, answers);
+            List<Option> options =
+                    sizing.options(criticals, request.confidence().stream().toArray());
             return new Condition(
                     load.isPresent(),
                     load.map(DirtLoad::mass).orElse(0.0),

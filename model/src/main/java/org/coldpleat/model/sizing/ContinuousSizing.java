@@ -61,7 +61,11 @@ final class ContinuousSizing {
         Status status = move == Double.POSITIVE_INFINITY
                 ? Status.NEVER
                 : move == Double.NEGATIVE_INFINITY ? Status.ALWAYS : Status.FOUND;
-        return answer(status, Math.max(lever.lowest(), Math.min(lever.highest(), move)), criticals);
+        return answer(status, within(move), criticals);
+    }
+
+    private double within(double move) {
+        return Math.max(lever.lowest(), Math.min(lever.highest(), move));
     }
 
     private Answer answer(Status status, double move, Criticals criticals) {
@@ -85,7 +89,7 @@ final class ContinuousSizing {
     }
 
     private double value(double move) {
-        return present * lever.factor(move);
+        return lever.value(present, move);
     }
 
     double low() {
@@ -96,12 +100,16 @@ final class ContinuousSizing {
         return Math.max(value(lever.lowest()), value(lever.highest()));
     }
 
-    /** Values about the present one and the answers, in rising order. */
-    List<Option> options(Criticals criticals, List<Double> answers) {
+    /**
+     * Values about the present one and the answers, in rising order.
+     *
+     * @param chances that were asked for [1]
+     */
+    List<Option> options(Criticals criticals, double... chances) {
         double least = Math.min(0, move());
         double most = Math.max(0, move());
-        for (double value : answers) {
-            double place = Double.isNaN(value) ? 0 : lever.direction() * Math.log(value / present);
+        for (double chance : chances) {
+            double place = within(criticals.atChance(chance));
             least = Math.min(least, place);
             most = Math.max(most, place);
         }

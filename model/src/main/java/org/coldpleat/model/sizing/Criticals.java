@@ -44,12 +44,8 @@ final class Criticals {
 
     /** Middle and 95 % band of what a move stands for. */
     Quantiles band(double present, Lever lever) {
-        double low = value(present, lever, atChance(LOW));
-        double high = value(present, lever, atChance(HIGH));
-        return new Quantiles(value(present, lever, atChance(0.5)), Math.min(low, high), Math.max(low, high));
-    }
-
-    private static double value(double present, Lever lever, double move) {
-        return present * lever.factor(move);
+        double low = lever.value(present, atChance(LOW));
+        double high = lever.value(present, atChance(HIGH));
+        return new Quantiles(lever.value(present, atChance(0.5)), Math.min(low, high), Math.max(low, high));
     }
 }

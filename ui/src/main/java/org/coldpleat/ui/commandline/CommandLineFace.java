@@ -53,6 +53,7 @@ public final class CommandLineFace {
                 .addSubcommand("service", new ServiceCommand(service, console))
                 .addSubcommand("coldstart", new ColdStartCommand(service, console))
                 .addSubcommand("multipass", new MultiPassCommand(service, console))
+                .addSubcommand("settings", new SettingsCommand(service, console))
                 .addSubcommand("size", new SizeCommand(service, console))
                 .addSubcommand("report", new ReportCommand(service, console))
                 .addSubcommand("sheets", SheetsCommand.of(console))

@@ -13,6 +13,8 @@ import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.MultiPassReport;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.model.run.ServiceResult;
+import org.coldpleat.model.run.SettingsResult;
+import org.coldpleat.model.run.SizingResult;
 import org.coldpleat.model.run.TestReport;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.ui.chart.ChartFiles;
@@ -20,8 +22,10 @@ import org.coldpleat.ui.chart.ColdStartCharts;
 import org.coldpleat.ui.chart.ResidualChart;
 import org.coldpleat.ui.chart.RunCharts;
 import org.coldpleat.ui.chart.ServiceCharts;
+import org.coldpleat.ui.chart.SettingsChart;
 import org.coldpleat.ui.chart.ShareGrid;
 import org.coldpleat.ui.chart.ShareMapChart;
+import org.coldpleat.ui.chart.SizeChart;
 import org.coldpleat.ui.chart.StateSheet;
 import org.coldpleat.ui.chart.TemperatureCharts;
 import org.coldpleat.ui.chart.cutaway.Cutaway;
@@ -124,6 +128,17 @@ final class Pictures {
                         console);
             }
         }
+    }
+
+    /** One picture: both risks over the valve setting. */
+    static void ofSettings(SettingsResult result, Path folder, Console console) {
+        write(SettingsChart.of(result), SettingsChart.description(result), folder, "settings", console);
+    }
+
+    /** One picture: what comes of each value. */
+    static void ofSize(SizingResult result, Path folder, Console console) {
+        String name = "size-" + result.variable().name().toLowerCase(Locale.ROOT) + "-" + fileName(result.candidate());
+        write(SizeChart.of(result), SizeChart.description(result), folder, name, console);
     }
 
     /** One picture: the candidate cut open, as it stands at the point. */

@@ -1,5 +1,6 @@
 package org.coldpleat.ui.commandline;
 
+import java.nio.file.Path;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.coldpleat.model.run.SizingResult;
@@ -68,6 +69,9 @@ final class SizeCommand implements Callable<Integer> {
     @Option(names = "--units", paramLabel = "UNITS", descriptionKey = "units", defaultValue = "metric")
     private UnitSystem units;
 
+    @Option(names = "--plots", paramLabel = "DIR", descriptionKey = "plots")
+    private Path plots;
+
     SizeCommand(CaseService service, Console console) {
         this.service = service;
         this.console = console;
@@ -106,6 +110,9 @@ final class SizeCommand implements Callable<Integer> {
                     case JSON -> SizeJson.of(result);
                     case CSV -> SizeCsv.of(result, units);
                 });
+        if (plots != null) {
+            Pictures.ofSize(result, plots, console);
+        }
         if (!result.isAnswered()) {
             throw new Stop(ExitCode.NO_ANSWER, Texts.get("error.noSize"));
         }

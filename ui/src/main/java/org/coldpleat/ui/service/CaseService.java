@@ -19,6 +19,7 @@ import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.MultiPassReport;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.model.run.ServiceResult;
+import org.coldpleat.model.run.SettingsResult;
 import org.coldpleat.model.run.Simulation;
 import org.coldpleat.model.run.StartOutline;
 import org.coldpleat.model.run.TestPlan;
@@ -186,6 +187,18 @@ public final class CaseService {
      */
     public Optional<ConfidenceResult> confidence(OpenedCase opened, int draws, long seed, Advance advance) {
         return opened.runs().confidence(draws, seed, advance);
+    }
+
+    /**
+     * Candidates with their bypass valves set to one opening pressure after another.
+     *
+     * @param candidate name of one candidate; all of them if empty
+     * @param from lowest setting [Pa], above 0
+     * @param to highest setting [Pa], above from
+     */
+    public SettingsResult settings(OpenedCase opened, Optional<String> candidate, double from, double to) {
+        candidate.ifPresent(name -> requireCandidate(opened, name));
+        return opened.runs().settings(candidate, from, to);
     }
 
     /**

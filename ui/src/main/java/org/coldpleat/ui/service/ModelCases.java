@@ -20,6 +20,7 @@ import org.coldpleat.model.run.PointResult;
 import org.coldpleat.model.run.Resolution;
 import org.coldpleat.model.run.ResolvedCase;
 import org.coldpleat.model.run.ServiceResult;
+import org.coldpleat.model.run.SettingsResult;
 import org.coldpleat.model.run.Simulation;
 import org.coldpleat.model.run.StartOutline;
 import org.coldpleat.model.run.TestPlan;
@@ -118,6 +119,11 @@ final class ModelCases {
                     return advance.cancelled();
                 }
             };
+        }
+
+        @Override
+        public SettingsResult settings(Optional<String> candidate, double from, double to) {
+            return Simulation.settings(resolved, candidate, from, to);
         }
 
         @Override

@@ -14,6 +14,7 @@ import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.MultiPassReport;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.model.run.ServiceResult;
+import org.coldpleat.model.run.SettingsResult;
 import org.coldpleat.model.run.StartOutline;
 import org.coldpleat.model.run.TestPlan;
 import org.coldpleat.shared.casefile.CaseDocument;
@@ -66,6 +67,11 @@ interface Runs {
     /** A virtual multi-pass test; empty if the sheet says too little for one. */
     default Optional<MultiPassReport> multiPass(String candidate, double leakShare) {
         return Optional.empty();
+    }
+
+    /** Candidates at one valve setting after another. */
+    default SettingsResult settings(Optional<String> candidate, double from, double to) {
+        throw new IllegalArgumentException("no settings from " + from + " to " + to + " here");
     }
 
     /** What just meets a target. */

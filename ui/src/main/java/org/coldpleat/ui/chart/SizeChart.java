@@ -1,0 +1,150 @@
+package org.coldpleat.ui.chart;
+
+import java.util.function.ToDoubleFunction;
+import org.coldpleat.model.run.SizingResult;
+import org.coldpleat.model.run.SizingResult.Answer;
+import org.coldpleat.model.run.SizingResult.Condition;
+import org.coldpleat.model.run.SizingResult.Option;
+import org.coldpleat.model.run.SizingResult.Status;
+import org.coldpleat.model.run.SizingResult.Variable;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.annotations.XYTextAnnotation;
+import org.jfree.chart.axis.ValueAxis;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.ui.TextAnchor;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
+
+/** What comes of each value that was tried: opening temperature and chance of meeting the target; for pleats the pack too. */
+public final class SizeChart {
+    private static final double PERCENT = 100;
+
+    private final SizingResult result;
+    private final double scale;
+
+    private SizeChart(SizingResult result) {
+        this.result = result;
+        scale = switch (result.variable()) {
+            case AREA -> 1e4;
+            case OPENING, GRADE -> 1e-3;
+            case RESISTANCE -> 1e-8;
+            case PLEATS -> 1;
+        };
+    }
+
+    /** The chart of a result. */
+    public static JFreeChart of(SizingResult result) {
+        return new SizeChart(result).chart();
+    }
+
+    /** What the chart shows, for readers who cannot see it. */
+    public static String description(SizingResult result) {
+        return ChartTexts.get("description.size", result.candidate());
+    }
+
+    private double x(double value) {
+        return result.variable() == Variable.GRADE ? value : scale * value;
+    }
+
+    private JFreeChart chart() {
+        boolean grade = result.variable() == Variable.GRADE;
+        String label = ChartTexts.get("axis.size." + result.variable());
+        ValueAxis across = grade ? new DecadeAxis("") : Axes.linear(label);
+        Axes.dress(across, label);
+        double low = Double.POSITIVE_INFINITY;
+        double high = 0;
+        for (Condition condition : result.conditions()) {
+            for (Option one : condition.options()) {
+                low = Math.min(low, x(one.value()));
+                high = Math.max(high, x(one.value()));
+            }
+        }
+        across.setRange(grade ? 0.8 * low : low, grade ? 1.25 * high : high);
+        Panels panels = new Panels(across);
+        if (result.variable() == Variable.PLEATS) {
+            double now = present(result.conditions().get(0));
+            panel(panels, "axis.packResistance", one -> one.packResistance() / now);
+        }
+        XYPlot openings = panel(panels, "axis.warmestOpen", one -> Axes.CELSIUS.applyAsDouble(one.opening()));
+        Panels.level(openings, Axes.CELSIUS.applyAsDouble(result.temperature()));
+        if (grade) {
+            names(openings);
+        }
+        XYPlot chances = panel(panels, "axis.chance", one -> PERCENT * one.chance());
+        chances.getRangeAxis().setRange(0, PERCENT + 5);
+        result.confidence().ifPresent(chance -> Panels.level(chances, PERCENT * chance));
+        if (!grade) {
+            Panels.upright(chances, x(result.present()), ChartTexts.get("size.now"));
+        }
+        for (int c = 0; c < result.conditions().size(); c++) {
+            panels.name(
+                    c,
+                    result.conditions().get(c).loaded()
+                            ? ChartTexts.get(
+                                    "legend.loaded",
+                                    Charts.number(
+                                            1e3 * result.conditions().get(c).dirt()))
+                            : ChartTexts.get("legend.clean"));
+        }
+        return panels.chart(
+                ChartTexts.get("size.title." + result.variable(), result.candidate()),
+                ChartTexts.get(
+                        result.invented() ? "subtitle.sizeInvented" : "subtitle.size",
+                        result.title(),
+                        ChartTexts.get("size.target." + result.target()),
+                        Charts.number(Axes.CELSIUS.applyAsDouble(result.temperature())),
+                        result.state()),
+                ChartTexts.get("key.size"));
+    }
+
+    private double present(Condition condition) {
+        return condition.options().stream()
+                .filter(one -> one.value() == result.present())
+                .mapToDouble(Option::packResistance)
+                .findFirst()
+                .orElse(1);
+    }
+
+    private void names(XYPlot plot) {
+        for (Option one : result.conditions().get(0).options()) {
+            double y = Axes.CELSIUS.applyAsDouble(one.opening());
+            if (Double.isFinite(y)) {
+                XYTextAnnotation name = new XYTextAnnotation(one.label() + "  ", x(one.value()), y);
+                name.setFont(ChartTheme.NOTE);
+                name.setPaint(ChartTheme.INK);
+                name.setTextAnchor(TextAnchor.BOTTOM_RIGHT);
+                plot.addAnnotation(name);
+            }
+        }
+    }
+
+    /** A panel with a ring at what just meets the target. */
+    private XYPlot panel(Panels panels, String label, ToDoubleFunction<Option> value) {
+        XYSeriesCollection curves = new XYSeriesCollection();
+        XYSeriesCollection rings = new XYSeriesCollection();
+        int[] indices = new int[result.conditions().size()];
+        for (int c = 0; c < indices.length; c++) {
+            Condition condition = result.conditions().get(c);
+            indices[c] = c;
+            XYSeries curve = new XYSeries(c, false, true);
+            XYSeries ring = new XYSeries(c, false, true);
+            condition.options().forEach(one -> Panels.add(curve, x(one.value()), value.applyAsDouble(one)));
+            mark(condition.best(), ring, value);
+            condition.sure().forEach(answer -> mark(answer, ring, value));
+            curves.addSeries(curve);
+            rings.addSeries(ring);
+        }
+        return panels.add(ChartTexts.get(label), curves, indices, rings);
+    }
+
+    private void mark(Answer answer, XYSeries ring, ToDoubleFunction<Option> value) {
+        if (answer.status() == Status.FOUND) {
+            Option there =
+                    new Option(answer.label(), answer.value(), answer.opening(), true, answer.chance(), Double.NaN, 0);
+            double y = value.applyAsDouble(there);
+            if (Double.isFinite(y)) {
+                ring.add(x(answer.value()), y);
+            }
+        }
+    }
+}

@@ -1,0 +1,58 @@
+package org.coldpleat.ui.commandline;
+
+import org.coldpleat.model.run.OpeningBand;
+import org.coldpleat.model.run.SettingsResult;
+import org.coldpleat.model.run.SettingsResult.AfterStart;
+import org.coldpleat.model.run.SettingsResult.Candidate;
+import org.coldpleat.model.run.SettingsResult.Row;
+import org.coldpleat.shared.quantity.UnitSystem;
+
+/** Settings for a spreadsheet: one row for a candidate, a setting and a state. */
+final class SettingsCsv {
+    private static final double LITER = 1e3;
+
+    private SettingsCsv() {}
+
+    static String of(SettingsResult result, UnitSystem system) {
+        ShownUnits units = ShownUnits.of(system);
+        String pressure = units.pressure().symbol();
+        CsvText csv = new CsvText();
+        csv.text(Texts.get("csv.candidate"))
+                .text(Texts.get("csv.setting", pressure))
+                .text(Texts.get("csv.asMeasured"))
+                .text(Texts.get("csv.state"))
+                .text(Texts.get("csv.openingTemperature", units.temperature().symbol()))
+                .text(Texts.get("csv.openingLow", units.temperature().symbol()))
+                .text(Texts.get("csv.openingHigh", units.temperature().symbol()))
+                .text(Texts.get("csv.startShare"))
+                .text(Texts.get("csv.startOpen"))
+                .text(Texts.get("csv.startUnfiltered"))
+                .text(Texts.get("csv.startPeak", pressure))
+                .text(Texts.get("csv.rangePeak", pressure))
+                .endRow();
+        for (Candidate one : result.candidates()) {
+            for (Row row : one.rows()) {
+                AfterStart start = row.afterStart()
+                        .filter(AfterStart::completed)
+                        .orElse(new AfterStart(false, Double.NaN, Double.NaN, Double.NaN, Double.NaN));
+                for (int s = 0; s < result.states().size(); s++) {
+                    OpeningBand opening = row.openings().get(s);
+                    csv.text(one.name())
+                            .number(units.pressure().of(row.setting()))
+                            .text(Texts.get(row.measured() ? "csv.yes" : "csv.no"))
+                            .text(result.states().get(s))
+                            .number(units.temperature().of(opening.value()))
+                            .number(units.temperature().of(opening.low()))
+                            .number(units.temperature().of(opening.high()))
+                            .number(start.bypassShare())
+                            .number(start.openSeconds())
+                            .number(LITER * start.unfilteredVolume())
+                            .number(units.pressure().of(start.elementPeak()))
+                            .number(units.pressure().of(row.overRange().pressure()))
+                            .endRow();
+                }
+            }
+        }
+        return csv.finished();
+    }
+}

@@ -1,0 +1,91 @@
+package org.coldpleat.ui.commandline;
+
+import org.coldpleat.model.run.OpeningBand;
+import org.coldpleat.model.run.SettingsResult;
+import org.coldpleat.model.run.SettingsResult.AfterStart;
+import org.coldpleat.model.run.SettingsResult.Candidate;
+import org.coldpleat.model.run.SettingsResult.Row;
+
+/** Settings side by side as JSON, described by {@code settings-v1.schema.json}. */
+final class SettingsJson {
+    private final JsonText json = new JsonText();
+
+    private SettingsJson() {}
+
+    static String of(SettingsResult result) {
+        SettingsJson writer = new SettingsJson();
+        writer.write(result);
+        return writer.json.finished();
+    }
+
+    private void write(SettingsResult result) {
+        json.element()
+                .text("schemaVersion", "settings-v1")
+                .text("programVersion", ProgramVersion.text())
+                .text("caseDigest", result.digest())
+                .text("title", result.title())
+                .flag("invented", result.invented());
+        if (result.start().isPresent()) {
+            json.object("start")
+                    .text("schedule", result.start().get().schedule())
+                    .number("from_K", result.start().get().from())
+                    .endObject();
+        } else {
+            json.nothing("start");
+        }
+        json.array("candidates");
+        for (Candidate one : result.candidates()) {
+            json.element()
+                    .text("name", one.name())
+                    .number("measured_Pa", one.measured())
+                    .flag("inBlock", one.inBlock())
+                    .array("rows");
+            one.rows().forEach(row -> row(result, row));
+            json.endArray().endObject();
+        }
+        json.endArray();
+        ListsJson.verdicts(json, result.verdicts());
+        ListsJson.assumptions(json, result.assumptions());
+        ListsJson.notices(json, result.notices());
+        json.endObject();
+    }
+
+    private void row(SettingsResult result, Row row) {
+        json.element()
+                .number("setting_Pa", row.setting())
+                .flag("measured", row.measured())
+                .array("openings");
+        for (int s = 0; s < result.states().size(); s++) {
+            OpeningBand band = row.openings().get(s);
+            double value = band.value();
+            String answer =
+                    Double.isNaN(value) ? "NONE" : Double.isFinite(value) ? "BELOW" : value > 0 ? "ALWAYS" : "NEVER";
+            json.element()
+                    .text("state", result.states().get(s))
+                    .text("opening", answer)
+                    .number("opening_K", value)
+                    .number("low_K", band.low())
+                    .number("high_K", band.high())
+                    .endObject();
+        }
+        json.endArray();
+        if (row.afterStart().isPresent()) {
+            AfterStart start = row.afterStart().get();
+            json.object("afterStart")
+                    .flag("completed", start.completed())
+                    .number("bypassShare", start.bypassShare())
+                    .number("open_s", start.openSeconds())
+                    .number("unfiltered_m3", start.unfilteredVolume())
+                    .number("elementPeak_Pa", start.elementPeak())
+                    .endObject();
+        } else {
+            json.nothing("afterStart");
+        }
+        json.object("overRange")
+                .number("elementPeak_Pa", row.overRange().pressure())
+                .number("temperature_K", row.overRange().temperature())
+                .text("state", row.overRange().state())
+                .endObject()
+                .endObject();
+    }
+}
