@@ -58,6 +58,7 @@ class ArchitectureTest {
                     List.of("model.circuit", "model.filter", "model.pleat", "model.medium", "model.oil", "model.flow")),
             Map.entry("model.evidence", List.of("model.pleat", "model.medium", "model.oil", "model.flow")),
             Map.entry("model.explain", List.of()),
+            Map.entry("model.sizing", List.of("model.run", "model.confidence", "model.oil")),
             Map.entry(
                     "ui.service",
                     List.of("model.run", "model.explain", "model.confidence", "model.sizing", "model.evidence")),

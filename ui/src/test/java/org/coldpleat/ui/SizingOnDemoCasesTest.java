@@ -169,18 +169,18 @@ class SizingOnDemoCasesTest {
         Path file = halfTheArea();
         String text = Files.readString(file);
         OpenedCase opened = SERVICE.open(file).opened().orElseThrow();
-        SizingResult result = size(opened, variable, "never open at 2 °C in stand at pump flow");
+        SizingResult result = size(opened, variable, "never open at 20 °C in stand at pump flow");
         Answer best = result.conditions().get(0).best();
         assertEquals(Status.FOUND, best.status());
         String written = written(text, variable, best.value(), result.present());
         double found = opening(written, "stand at pump flow");
         if (variable == Variable.PLEATS) {
-            assertTrue(found <= ICE + 2, found + "");
+            assertTrue(found <= ICE + 20, found + "");
             assertTrue(opening(written(text, variable, best.value() - 1, result.present()), "stand at pump flow")
-                    > ICE + 2);
+                    > ICE + 20);
         } else {
             // values are written with six digits
-            assertEquals(ICE + 2, found, 0.01);
+            assertEquals(ICE + 20, found, 0.01);
         }
     }
 
@@ -208,14 +208,14 @@ class SizingOnDemoCasesTest {
     void gradeThatWasFoundMeetsTheTargetOnceWrittenIntoTheCase() throws Exception {
         Path file = halfTheArea();
         OpenedCase opened = SERVICE.open(file).opened().orElseThrow();
-        Answer best = size(opened, Variable.GRADE, "never open at -5 °C in stand at pump flow")
+        Answer best = size(opened, Variable.GRADE, "never open at 8 °C in stand at pump flow")
                 .conditions()
                 .get(0)
                 .best();
         String oil = "grade: \"" + best.label() + "\"\n\nflowStand";
         String written = Files.readString(file).replaceFirst("(?s)grade: 10W-30.*?flowStand", oil);
         assertEquals(best.opening(), opening(written, "stand at pump flow"), 0.01);
-        assertTrue(best.opening() <= ICE - 5);
+        assertTrue(best.opening() <= ICE + 8);
     }
 
     @Test

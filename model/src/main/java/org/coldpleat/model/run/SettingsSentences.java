@@ -124,9 +124,14 @@ final class SettingsSentences {
                 none.isPresent() ? "settings.startNone" : "settings.startLeft",
                 "",
                 one,
-                Text.liters(low.unfilteredVolume()),
-                Text.liters(now.unfilteredVolume()),
-                none.isPresent() ? Text.kilopascals(none.getAsDouble()) : Text.liters(high.unfilteredVolume()));
+                liters(low),
+                liters(now),
+                none.isPresent() ? Text.kilopascals(none.getAsDouble()) : liters(high));
+    }
+
+    /** In liters throughout, so that the numbers of a sentence can be compared at a glance. */
+    private static String liters(AfterStart start) {
+        return Text.number(1e3 * start.unfilteredVolume()) + " L";
     }
 
     private void say(String code, String state, Candidate one, String... values) {

@@ -34,11 +34,16 @@ final class GradeSizing {
         for (TypicalOil row : TypicalOils.all()) {
             SaeGrade.parse(row.grade()).ifPresent(grade -> {
                 Oil oil = Design.typicalOil(grade);
-                all.add(new Grade(row.grade(), oil, design.withOil(oil).viscosity(temperature)));
+                all.add(new Grade(written(grade), oil, design.withOil(oil).viscosity(temperature)));
             });
         }
         all.sort(Comparator.comparingDouble(Grade::viscosity));
         grades = List.copyOf(all);
+    }
+
+    /** A grade without a winter half as the trade writes it. */
+    private static String written(SaeGrade grade) {
+        return grade.winter().isPresent() ? grade.label() : "SAE " + grade.label();
     }
 
     /**

@@ -100,8 +100,9 @@ class SettingsTest {
             assertTrue(rows.get(i).setting() > rows.get(i - 1).setting());
             assertTrue(rows.get(i).openings().get(0).value()
                     < rows.get(i - 1).openings().get(0).value());
+            // where the valve is lifted fully in the coldest oil its setting says nothing any more
             assertTrue(rows.get(i).overRange().pressure()
-                    > rows.get(i - 1).overRange().pressure());
+                    >= (1 - 1e-9) * rows.get(i - 1).overRange().pressure());
         }
         assertTrue(result.notices().stream().anyMatch(notice -> notice.code().equals("settings.noStart")));
         assertTrue(result.notices().stream().anyMatch(notice -> notice.code().equals("caution.collapse")));

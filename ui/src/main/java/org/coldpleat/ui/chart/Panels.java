@@ -83,6 +83,15 @@ final class Panels {
         return renderer;
     }
 
+    /** Gives a panel an axis in decades over a range. */
+    static void decades(XYPlot plot, double low, double high) {
+        String label = plot.getRangeAxis().getLabel();
+        DecadeAxis axis = new DecadeAxis("");
+        Axes.dress(axis, label);
+        axis.setRange(low, high);
+        plot.setRangeAxis(axis);
+    }
+
     /** A level line across a panel. */
     static void level(XYPlot plot, double value) {
         ValueMarker line = new ValueMarker(value);

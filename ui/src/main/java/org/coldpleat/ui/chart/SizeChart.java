@@ -19,6 +19,11 @@ import org.jfree.data.xy.XYSeriesCollection;
 public final class SizeChart {
     private static final double PERCENT = 100;
 
+    /** Range of the pack resistance over that of the present clean pack [1]. */
+    private static final double LEAST_RATIO = 0.5;
+
+    private static final double GREATEST_RATIO = 100;
+
     private final SizingResult result;
     private final double scale;
 
@@ -63,7 +68,9 @@ public final class SizeChart {
         Panels panels = new Panels(across);
         if (result.variable() == Variable.PLEATS) {
             double now = present(result.conditions().get(0));
-            panel(panels, "axis.packResistance", one -> one.packResistance() / now);
+            XYPlot pack = panel(panels, "axis.packResistance", one -> one.packResistance() / now);
+            Panels.decades(pack, LEAST_RATIO, GREATEST_RATIO);
+            Panels.upright(pack, x(result.present()), ChartTexts.get("size.now"));
         }
         XYPlot openings = panel(panels, "axis.warmestOpen", one -> Axes.CELSIUS.applyAsDouble(one.opening()));
         Panels.level(openings, Axes.CELSIUS.applyAsDouble(result.temperature()));
@@ -73,8 +80,8 @@ public final class SizeChart {
         XYPlot chances = panel(panels, "axis.chance", one -> PERCENT * one.chance());
         chances.getRangeAxis().setRange(0, PERCENT + 5);
         result.confidence().ifPresent(chance -> Panels.level(chances, PERCENT * chance));
-        if (!grade) {
-            Panels.upright(chances, x(result.present()), ChartTexts.get("size.now"));
+        if (!grade && result.variable() != Variable.PLEATS) {
+            Panels.upright(openings, x(result.present()), ChartTexts.get("size.now"));
         }
         for (int c = 0; c < result.conditions().size(); c++) {
             panels.name(

@@ -18,7 +18,7 @@ final class SettingsCsv {
         String pressure = units.pressure().symbol();
         CsvText csv = new CsvText();
         csv.text(Texts.get("csv.candidate"))
-                .text(Texts.get("csv.setting", pressure))
+                .text(Texts.get("csv.settingPressure", pressure))
                 .text(Texts.get("csv.asMeasured"))
                 .text(Texts.get("csv.state"))
                 .text(Texts.get("csv.openingTemperature", units.temperature().symbol()))
