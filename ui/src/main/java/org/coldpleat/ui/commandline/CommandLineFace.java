@@ -24,7 +24,7 @@ public final class CommandLineFace {
      * @param service door to the model
      * @param out for results, flushed before returning
      * @param err for messages, flushed before returning
-     * @return exit code: 0 done, 1 failure of ours, 2 usage, 3 bad input, 4 no converged answer
+     * @return exit code: 0 done, 1 failure of ours, 2 usage, 3 bad input, 4 no converged answer, or no value that meets a target
      */
     public static int run(List<String> words, CaseService service, PrintWriter out, PrintWriter err) {
         return run(words, service, out, err, file -> false);

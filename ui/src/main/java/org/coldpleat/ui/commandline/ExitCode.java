@@ -10,7 +10,7 @@ final class ExitCode {
     static final int USAGE = 2;
     /** The case file or a value cannot be used as it stands. */
     static final int BAD_INPUT = 3;
-    /** The case was understood, but no converged answer was found. */
+    /** The case was understood, but no converged answer was found, or no value meets the target. */
     static final int NO_ANSWER = 4;
 
     private ExitCode() {}

@@ -1,15 +1,11 @@
 package org.coldpleat.ui.commandline;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.coldpleat.model.run.Assumption;
 import org.coldpleat.model.run.Verdict;
 import org.coldpleat.shared.notice.Notice;
-import org.coldpleat.shared.notice.Severity;
 import org.coldpleat.shared.quantity.UnitSystem;
-import org.coldpleat.ui.service.Sentences;
 
 /** A page for a terminal in the making: title, sections, tables, paragraphs, and the lists that end a page. */
 final class PageText {
@@ -53,49 +49,13 @@ final class PageText {
     }
 
     void paragraph(String bullet, String text) {
-        List<String> wrapped = Table.wrap(text, WIDTH - bullet.length());
-        lines.add(bullet + wrapped.get(0));
-        wrapped.stream().skip(1).forEach(line -> lines.add(" ".repeat(bullet.length()) + line));
+        lines.addAll(FindingsText.paragraph(bullet, text));
     }
 
-    void verdicts(String title, List<Verdict> verdicts) {
-        section(title);
-        verdicts.forEach(
-                verdict -> paragraph(verdict.code().startsWith("reason.") ? "      " : "  - ", Sentences.of(verdict)));
-    }
-
-    /** Typical and guessed values; the names of the candidates stand before those of one of them, if there are names. */
-    void assumptions(List<Assumption> assumptions, List<String> candidates) {
-        section(Texts.get("compare.assumptions"));
-        if (assumptions.isEmpty()) {
-            paragraph("  ", Texts.get("compare.noAssumptions"));
-        }
-        Map<String, List<String>> owners = new LinkedHashMap<>();
-        for (Assumption assumption : assumptions) {
-            String field = assumption.path().replaceFirst("^candidates\\[\\d+]\\.", "");
-            String sentence = Texts.get(
-                    "compare.assumption",
-                    field,
-                    MeasuredText.of(assumption.value(), system),
-                    Sentences.assumption(assumption.code()));
-            owners.computeIfAbsent(sentence, key -> new ArrayList<>());
-            if (assumption.candidate() >= 0 && assumption.candidate() < candidates.size()) {
-                owners.get(sentence).add(candidates.get(assumption.candidate()));
-            }
-        }
-        owners.forEach((sentence, names) ->
-                paragraph("  - ", names.isEmpty() ? sentence : String.join(", ", names) + ": " + sentence));
-    }
-
-    void notices(List<Notice> notices) {
-        for (Severity severity : Severity.values()) {
-            List<Notice> some = notices.stream()
-                    .filter(notice -> notice.severity() == severity)
-                    .toList();
-            if (!some.isEmpty()) {
-                section(Texts.get("severity." + severity));
-                some.forEach(notice -> paragraph("  - ", NoticeLines.of(notice)));
-            }
-        }
+    /** What ends a page: sentences, what they rest on, and findings. */
+    void findings(List<Verdict> verdicts, List<Assumption> assumptions, List<String> candidates, List<Notice> notices) {
+        lines.addAll(FindingsText.verdicts(verdicts));
+        lines.addAll(FindingsText.assumptions(assumptions, candidates, system));
+        lines.addAll(FindingsText.notices(notices));
     }
 }

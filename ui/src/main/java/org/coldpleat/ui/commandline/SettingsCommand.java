@@ -1,11 +1,9 @@
 package org.coldpleat.ui.commandline;
 
-import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.coldpleat.model.run.SettingsResult;
 import org.coldpleat.shared.quantity.Kind;
-import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import picocli.CommandLine.Command;
@@ -15,23 +13,13 @@ import picocli.CommandLine.Option;
 /** {@code settings}: both risks of a bypass valve over its opening pressure. */
 @Command(name = "settings", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
 final class SettingsCommand implements Callable<Integer> {
-    /** How settings can be written. */
-    enum Format {
-        /** A page for a terminal. */
-        TEXT,
-        /** JSON in coherent SI. */
-        JSON,
-        /** A table for a spreadsheet. */
-        CSV
-    }
-
     private final CaseService service;
     private final Console console;
 
     @Mixin
     private CaseArgument caseFile;
 
-    @Option(names = "--candidate", paramLabel = "NAME", descriptionKey = "settings.candidate")
+    @Option(names = "--candidate", paramLabel = "NAME", descriptionKey = "evidence.candidate")
     private String candidate;
 
     @Option(names = "--from", paramLabel = "PRESSURE", descriptionKey = "settings.from", defaultValue = "40 kPa")
@@ -40,14 +28,8 @@ final class SettingsCommand implements Callable<Integer> {
     @Option(names = "--to", paramLabel = "PRESSURE", descriptionKey = "settings.to", defaultValue = "220 kPa")
     private String to;
 
-    @Option(names = "--format", paramLabel = "FORMAT", descriptionKey = "settings.format", defaultValue = "text")
-    private Format format;
-
-    @Option(names = "--units", paramLabel = "UNITS", descriptionKey = "units", defaultValue = "metric")
-    private UnitSystem units;
-
-    @Option(names = "--plots", paramLabel = "DIR", descriptionKey = "plots")
-    private Path plots;
+    @Mixin
+    private OutputArguments output;
 
     SettingsCommand(CaseService service, Console console) {
         this.service = service;
@@ -67,14 +49,12 @@ final class SettingsCommand implements Callable<Integer> {
         }
         SettingsResult result = service.settings(opened, Optional.ofNullable(candidate), low, high);
         console.result(
-                switch (format) {
-                    case TEXT -> SettingsText.of(result, units);
-                    case JSON -> SettingsJson.of(result);
-                    case CSV -> SettingsCsv.of(result, units);
+                switch (output.format()) {
+                    case TEXT -> SettingsText.of(result, opened.candidates(), output.units());
+                    case JSON -> SettingsJson.of(result, opened.candidates());
+                    case CSV -> SettingsCsv.of(result, output.units());
                 });
-        if (plots != null) {
-            Pictures.ofSettings(result, plots, console);
-        }
+        output.plots().ifPresent(folder -> Pictures.ofSettings(result, folder, console));
         if (!result.isAnswered()) {
             throw new Stop(ExitCode.NO_ANSWER, Texts.get("error.unresolved"));
         }

@@ -1,5 +1,6 @@
 package org.coldpleat.ui.commandline;
 
+import java.util.List;
 import org.coldpleat.model.run.OpeningBand;
 import org.coldpleat.model.run.SettingsResult;
 import org.coldpleat.model.run.SettingsResult.AfterStart;
@@ -12,13 +13,13 @@ final class SettingsJson {
 
     private SettingsJson() {}
 
-    static String of(SettingsResult result) {
+    static String of(SettingsResult result, List<String> names) {
         SettingsJson writer = new SettingsJson();
-        writer.write(result);
+        writer.write(result, names);
         return writer.json.finished();
     }
 
-    private void write(SettingsResult result) {
+    private void write(SettingsResult result, List<String> names) {
         json.element()
                 .text("schemaVersion", "settings-v1")
                 .text("programVersion", ProgramVersion.text())
@@ -44,9 +45,9 @@ final class SettingsJson {
             json.endArray().endObject();
         }
         json.endArray();
-        ListsJson.verdicts(json, result.verdicts());
-        ListsJson.assumptions(json, result.assumptions());
-        ListsJson.notices(json, result.notices());
+        FindingsJson.verdicts(json, result.verdicts());
+        FindingsJson.assumptions(json, result.assumptions(), names);
+        FindingsJson.notices(json, result.notices());
         json.endObject();
     }
 

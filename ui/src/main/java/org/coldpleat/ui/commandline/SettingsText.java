@@ -31,15 +31,11 @@ final class SettingsText {
         page = new PageText(system);
     }
 
-    static String of(SettingsResult result, UnitSystem units) {
+    static String of(SettingsResult result, List<String> candidates, UnitSystem units) {
         SettingsText text = new SettingsText(result, units);
         text.head();
         result.candidates().forEach(text::candidate);
-        text.page.verdicts(Texts.get("compare.verdicts"), result.verdicts());
-        text.page.assumptions(
-                result.assumptions(),
-                result.candidates().stream().map(Candidate::name).toList());
-        text.page.notices(result.notices());
+        text.page.findings(result.verdicts(), result.assumptions(), candidates, result.notices());
         return text.page.finished();
     }
 

@@ -1,12 +1,10 @@
 package org.coldpleat.ui.commandline;
 
-import java.nio.file.Path;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.coldpleat.model.run.SizingResult;
 import org.coldpleat.model.run.SizingResult.Variable;
 import org.coldpleat.shared.quantity.Kind;
-import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.service.Advance;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
@@ -25,16 +23,6 @@ final class SizeCommand implements Callable<Integer> {
     private static final int MOST_DRAWS = 1 << 16;
     private static final double LEAST_CHANCE = 0.01;
     private static final double GREATEST_CHANCE = 0.99;
-
-    /** How a size can be written. */
-    enum Format {
-        /** A page for a terminal. */
-        TEXT,
-        /** JSON in coherent SI. */
-        JSON,
-        /** A table for a spreadsheet. */
-        CSV
-    }
 
     private final CaseService service;
     private final Console console;
@@ -63,14 +51,8 @@ final class SizeCommand implements Callable<Integer> {
     @Option(names = "--seed", paramLabel = "S", descriptionKey = "confidence.seed", defaultValue = "1")
     private long seed;
 
-    @Option(names = "--format", paramLabel = "FORMAT", descriptionKey = "size.format", defaultValue = "text")
-    private Format format;
-
-    @Option(names = "--units", paramLabel = "UNITS", descriptionKey = "units", defaultValue = "metric")
-    private UnitSystem units;
-
-    @Option(names = "--plots", paramLabel = "DIR", descriptionKey = "plots")
-    private Path plots;
+    @Mixin
+    private OutputArguments output;
 
     SizeCommand(CaseService service, Console console) {
         this.service = service;
@@ -105,14 +87,12 @@ final class SizeCommand implements Callable<Integer> {
         SizingResult result =
                 outcome.result().orElseThrow(() -> new Stop(ExitCode.FAILURE, Texts.get("error.cancelled")));
         console.result(
-                switch (format) {
-                    case TEXT -> SizeText.of(result, target, units);
-                    case JSON -> SizeJson.of(result);
-                    case CSV -> SizeCsv.of(result, units);
+                switch (output.format()) {
+                    case TEXT -> SizeText.of(result, target, opened.candidates(), output.units());
+                    case JSON -> SizeJson.of(result, opened.candidates());
+                    case CSV -> SizeCsv.of(result, output.units());
                 });
-        if (plots != null) {
-            Pictures.ofSize(result, plots, console);
-        }
+        output.plots().ifPresent(folder -> Pictures.ofSize(result, folder, console));
         if (!result.isAnswered()) {
             throw new Stop(ExitCode.NO_ANSWER, Texts.get("error.noSize"));
         }

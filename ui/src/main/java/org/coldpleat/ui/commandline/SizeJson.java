@@ -1,5 +1,6 @@
 package org.coldpleat.ui.commandline;
 
+import java.util.List;
 import org.coldpleat.model.run.SizingResult;
 import org.coldpleat.model.run.SizingResult.Answer;
 import org.coldpleat.model.run.SizingResult.Condition;
@@ -14,13 +15,13 @@ final class SizeJson {
 
     private SizeJson() {}
 
-    static String of(SizingResult result) {
+    static String of(SizingResult result, List<String> names) {
         SizeJson writer = new SizeJson();
-        writer.write(result);
+        writer.write(result, names);
         return writer.json.finished();
     }
 
-    private void write(SizingResult result) {
+    private void write(SizingResult result, List<String> names) {
         json.element()
                 .text("schemaVersion", "size-v1")
                 .text("programVersion", ProgramVersion.text())
@@ -42,9 +43,9 @@ final class SizeJson {
                 .array("conditions");
         result.conditions().forEach(this::condition);
         json.endArray();
-        ListsJson.verdicts(json, result.verdicts());
-        ListsJson.assumptions(json, result.assumptions());
-        ListsJson.notices(json, result.notices());
+        FindingsJson.verdicts(json, result.verdicts());
+        FindingsJson.assumptions(json, result.assumptions(), names);
+        FindingsJson.notices(json, result.notices());
         json.endObject();
     }
 

@@ -28,13 +28,11 @@ final class SizeText {
         page = new PageText(system);
     }
 
-    static String of(SizingResult result, String target, UnitSystem units) {
+    static String of(SizingResult result, String target, List<String> candidates, UnitSystem units) {
         SizeText text = new SizeText(result, units);
         text.head(target);
         result.conditions().forEach(text::condition);
-        text.page.verdicts(Texts.get("compare.verdicts"), result.verdicts());
-        text.page.assumptions(result.assumptions(), List.of());
-        text.page.notices(result.notices());
+        text.page.findings(result.verdicts(), result.assumptions(), candidates, result.notices());
         return text.page.finished();
     }
 
