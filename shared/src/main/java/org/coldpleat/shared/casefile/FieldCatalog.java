@@ -41,6 +41,9 @@ public final class FieldCatalog {
 
     private static final Set<String> LAST = Set.of("notes", "note");
 
+    /** Units of the trade where the limits are written in others. */
+    private static final Map<Kind, String> TRADE = Map.of(Kind.SPRING_RATE, "N/mm", Kind.FACE_VELOCITY, "L/m2/s");
+
     /** The usual unit of each kind: that of the first limit in the catalog. */
     private static final Map<Kind, String> UNITS = new EnumMap<>(Kind.class);
 
@@ -146,6 +149,9 @@ public final class FieldCatalog {
             return "";
         }
         Kind kind = node.kind().get();
+        if (TRADE.containsKey(kind)) {
+            return TRADE.get(kind);
+        }
         String usual = Units.mayStandBare(kind)
                 ? ""
                 : UNITS.getOrDefault(kind, Units.symbols(kind).get(0));
