@@ -40,7 +40,7 @@ final class Text {
     }
 
     static String signedPercent(double share) {
-        return format("%+.0f %%", 100 * share);
+        return Math.abs(share) < 0.005 ? "0 %" : format("%+.0f %%", 100 * share);
     }
 
     static String grams(double kilograms) {

@@ -19,10 +19,11 @@ import org.jfree.data.xy.XYSeriesCollection;
 public final class SizeChart {
     private static final double PERCENT = 100;
 
-    /** Range of the pack resistance over that of the present clean pack [1]. */
-    private static final double LEAST_RATIO = 0.5;
-
+    /** Greatest pack resistance shown, over that of the present clean pack [1]. */
     private static final double GREATEST_RATIO = 100;
+
+    /** Room below the least one [1]. */
+    private static final double BELOW = 0.7;
 
     private final SizingResult result;
     private final double scale;
@@ -69,7 +70,7 @@ public final class SizeChart {
         if (result.variable() == Variable.PLEATS) {
             double now = present(result.conditions().get(0));
             XYPlot pack = panel(panels, "axis.packResistance", one -> one.packResistance() / now);
-            Panels.decades(pack, LEAST_RATIO, GREATEST_RATIO);
+            Panels.decades(pack, BELOW * least(now), GREATEST_RATIO);
             Panels.upright(pack, x(result.present()), ChartTexts.get("size.now"));
         }
         XYPlot openings = panel(panels, "axis.warmestOpen", one -> Axes.CELSIUS.applyAsDouble(one.opening()));
@@ -109,6 +110,14 @@ public final class SizeChart {
                 .filter(one -> one.value() == result.present())
                 .mapToDouble(Option::packResistance)
                 .findFirst()
+                .orElse(1);
+    }
+
+    private double least(double now) {
+        return result.conditions().stream()
+                .flatMap(condition -> condition.options().stream())
+                .mapToDouble(one -> one.packResistance() / now)
+                .min()
                 .orElse(1);
     }
 
