@@ -13,8 +13,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.coldpleat.ui.service.CaseService;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -27,10 +29,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 class DocumentedCommandsTest {
     private static final Path ROOT = Path.of("..");
     private static final String MADE = "made";
+    /** What the built program says of itself where one run from its classes has no version. */
+    private static final String BUILT = "coldpleat 0.1.0-SNAPSHOT ";
+
     private static final Pattern FULL_LENGTH = Pattern.compile("\\d+\\.\\d{7,}(?:E-?\\d+)?");
 
     @ParameterizedTest
-    @ValueSource(strings = {"docs/questions.md"})
+    @ValueSource(strings = {"docs/questions.md", "docs/guide.md"})
     void everyCommandPrintsWhatThePageSays(String name, @TempDir Path made) throws IOException {
         Path page = ROOT.resolve(name);
         List<ConsoleBlock> blocks = ConsoleBlock.of(Files.readString(page));
@@ -54,6 +59,16 @@ class DocumentedCommandsTest {
                                 + " -DargLine=-Dcoldpleat.writeReference=true")));
     }
 
+    @Test
+    void caseTypedFromTheGuideIsItsFinishedCase() throws IOException {
+        String typed = Pattern.compile("```yaml\n(.*?)```", Pattern.DOTALL)
+                .matcher(Files.readString(ROOT.resolve("docs/guide.md")))
+                .results()
+                .map(found -> found.group(1))
+                .collect(Collectors.joining());
+        assertEquals(Files.readString(ROOT.resolve("docs/guide/three-filters.yaml")), typed);
+    }
+
     /** Numbers of full length to six digits: their last ones differ from machine to machine. */
     private static String sixDigits(String text) {
         return FULL_LENGTH
@@ -72,6 +87,7 @@ class DocumentedCommandsTest {
         int exit = CommandLineFace.run(here, CaseService.standard(), new PrintWriter(out), new PrintWriter(err));
         assertEquals(block.exit(), exit, block.command() + "\n" + err);
         return out.toString()
+                .replace("coldpleat development ", BUILT)
                 .replace("../docs/", "docs/")
                 .replace("../demo-cases/", "demo-cases/")
                 .replace(made.toString(), MADE)
