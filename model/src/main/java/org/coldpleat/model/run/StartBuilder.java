@@ -32,7 +32,7 @@ final class StartBuilder {
     private static final Map<String, double[]> TYPICAL_PER_LITER = Map.of(
             "metalHeatCapacity", new double[] {6e3, 16e3},
             "oilToMetal", new double[] {5, 30},
-            "metalToAmbient", new double[] {2, 10},
+            "metalToAmbient", new double[] {6, 25},
             "oilToAmbient", new double[] {0.4, 2.5});
 
     private static final double LITER = 1e-3;

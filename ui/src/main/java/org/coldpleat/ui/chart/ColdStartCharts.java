@@ -67,6 +67,7 @@ public final class ColdStartCharts {
         XYPlot second = swept(sweep, names, row -> 1000 * row.unfiltered(), "axis.unfilteredLiters");
         Axes.temperature(first, lowest(sweep), highest(sweep));
         CombinedDomainXYPlot plot = new CombinedDomainXYPlot(first.getDomainAxis(0));
+        first.getDomainAxis(0).setLabel(ChartTexts.get("axis.startFrom"));
         first.setDomainAxis(1, null);
         plot.setGap(GAP);
         plot.add(first, 1);
