@@ -26,8 +26,16 @@ final class Explainer {
     static final String AREA = "mediumArea";
     static final String CHANNELS = "channelFactor";
     static final String RATIO = "resistanceRatio";
-    static final List<String> QUANTITIES =
-            List.of(OPENING, HOT_DROP, RESISTANCE, AREA, CHANNELS, RATIO, ServiceExplainer.HOURS);
+    static final List<String> QUANTITIES = List.of(
+            OPENING,
+            HOT_DROP,
+            RESISTANCE,
+            AREA,
+            CHANNELS,
+            RATIO,
+            StartExplainer.SECONDS_OPEN,
+            StartExplainer.UNFILTERED,
+            ServiceExplainer.HOURS);
 
     private final ResolvedCase resolved;
     private final int position;
@@ -53,6 +61,8 @@ final class Explainer {
             case RESISTANCE -> explainer.medium().resistance();
             case AREA -> explainer.medium().area();
             case CHANNELS -> explainer.medium().channels();
+            case StartExplainer.SECONDS_OPEN -> StartExplainer.secondsOpen(resolved, position);
+            case StartExplainer.UNFILTERED -> StartExplainer.unfiltered(resolved, position);
             case ServiceExplainer.HOURS -> ServiceExplainer.hours(resolved, position);
             case RATIO -> explainer.ratio(resolved.coldestNamed());
             default -> throw new IllegalArgumentException("no quantity " + quantity.get() + " in " + QUANTITIES);
