@@ -212,7 +212,14 @@ class TextsTest {
         return PATHS.stream().anyMatch(word::startsWith);
     }
 
-    private static final List<String> PATHS = List.of("temperatures.", "oil.points", "engine.gallery", "engine.pump");
+    private static final List<String> PATHS = List.of(
+            "temperatures.",
+            "oil.points",
+            "engine.gallery",
+            "engine.pump",
+            "start.thermal",
+            "start.oilInCan",
+            "start.domeFlush");
 
     @ParameterizedTest
     @MethodSource("bundles")
