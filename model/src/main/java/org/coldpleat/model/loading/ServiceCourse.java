@@ -90,13 +90,13 @@ public record ServiceCourse(Status status, List<Point> points, SumpState end, El
         return points.get(points.size() - 1);
     }
 
-    /** The moment at or next behind a running time [s]; the last one beyond the end. */
-    public Point at(double time) {
-        for (Point point : points) {
-            if (point.time() >= time) {
-                return point;
+    /** Place among the points of the moment at or next behind a running time [s]; the last one beyond the end. */
+    public int indexAt(double time) {
+        for (int i = 0; i < points.size(); i++) {
+            if (points.get(i).time() >= time) {
+                return i;
             }
         }
-        return last();
+        return points.size() - 1;
     }
 }

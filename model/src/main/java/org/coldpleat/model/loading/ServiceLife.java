@@ -16,7 +16,7 @@ import org.coldpleat.shared.source.Validity;
  * resistance of the pack follows the dirt in it with Heun's method: a step is done with the pack as it is, the pack is
  * solved with what fell on it, and the step is done again with the resistance growing in between and the dirt spread by
  * the mean of both face velocities. The step is as long as the two agree. Steps end where the resistance ratios that were
- * asked for are reached.
+ * asked for are reached, and at each oil change, whose moment is given twice: before and behind it.
  */
 @Source("Heun's method, textbook; balances derived here")
 @Validity("dirt by size class falls where the oil flows; resistance ratio up to 30; one element for the whole time")
@@ -33,6 +33,10 @@ public final class ServiceLife {
 
     private static final int EVENT_STEPS = 60;
     private static final double SHORTEST = 1e-3;
+
+    /** Rounding of a sum of steps, over the time [1]. */
+    private static final double ROUNDING = 1e-14;
+
     private static final double GREATEST_GROWTH = 3;
     private static final double SAFETY = 0.9;
 
@@ -80,7 +84,12 @@ public final class ServiceLife {
             PackResult pack,
             double logRatio,
             double unfiltered,
-            double pumped) {}
+            double pumped) {
+        Stand afterOilChange() {
+            SumpState fresh = sump.afterOilChange(1, new double[sump.retained().length]);
+            return new Stand(time, fresh, load, pack, logRatio, unfiltered, pumped);
+        }
+    }
 
     private ServiceCourse course(double[] ratios) {
         double[] stops = Arrays.stream(ratios)
@@ -96,8 +105,11 @@ public final class ServiceLife {
         points.add(point(stand));
         double step = Math.min(longest, clock.begin(1));
         double end = Math.log(ELEMENT_LIMIT);
+        long changes = 1;
         while (stand.time < plan.horizon()) {
-            double stride = Math.min(Math.min(step, longest), plan.horizon() - stand.time);
+            double changeAt = changes * plan.oilLife();
+            double border = Math.min(plan.horizon(), changeAt);
+            double stride = Math.min(Math.min(step, longest), border - stand.time);
             Trial trial = advance(stand, stride);
             if (trial.error > tolerance && stride > SHORTEST) {
                 step = stride * Math.max(0.1, SAFETY * Math.sqrt(tolerance / trial.error));
@@ -106,7 +118,7 @@ public final class ServiceLife {
             double stop = next(stops, stand.logRatio);
             if (trial.end.logRatio > stop + EVENT_TOLERANCE) {
                 trial = landing(stand, stride, stop);
-            } else {
+            } else if (stride >= step) {
                 step = stride
                         * Math.min(
                                 GREATEST_GROWTH,
@@ -115,6 +127,11 @@ public final class ServiceLife {
             steps++;
             stand = trial.end;
             points.add(point(stand));
+            if (stand.time >= changeAt * (1 - ROUNDING)) {
+                stand = stand.afterOilChange();
+                points.add(point(stand));
+                changes++;
+            }
             if (stand.logRatio >= end || trial.plugged) {
                 return new ServiceCourse(ServiceCourse.Status.ELEMENT_LIMIT, points, stand.sump, stand.load, steps);
             }
@@ -238,23 +255,17 @@ public final class ServiceLife {
         void pass(double duration) {
             double end = time + duration;
             long number = clock.at(time);
-            long change = (long) Math.floor(time / plan.oilLife() * (1 + 1e-14)) + 1;
             while (time < end) {
                 double hotFrom = clock.begin(number) + plan.startDuration();
                 boolean starting = time < hotFrom;
                 double border = starting ? hotFrom : clock.begin(number + 1);
-                double changeAt = change * plan.oilLife();
-                double to = Math.min(Math.min(border, end), changeAt);
+                double to = Math.min(border, end);
                 if (starting) {
                     start(number, to - time);
                 } else {
                     hot(to - time);
                 }
                 time = to;
-                if (to == changeAt) {
-                    sump = sump.afterOilChange(1, new double[source.length]);
-                    change++;
-                }
                 if (!starting && to == border) {
                     number++;
                 }

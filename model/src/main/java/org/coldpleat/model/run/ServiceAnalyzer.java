@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 import org.coldpleat.model.circuit.ClosedForms;
 import org.coldpleat.model.circuit.Relief;
@@ -26,6 +27,9 @@ import org.coldpleat.shared.source.Source;
 final class ServiceAnalyzer {
     /** Moments shown [1]. */
     private static final int MOMENTS = 24;
+
+    /** Most oil changes that are shown one by one [1]. */
+    private static final int MOST_OIL_CHANGES = 40;
 
     @Source("JCGM 100:2008, table G.1")
     private static final double COVERAGE_95 = 1.96;
@@ -81,6 +85,7 @@ final class ServiceAnalyzer {
         ServiceCourse course = ServiceLife.run(plan, stops);
         ServiceCourse slow = ServiceLife.run(plan.withLaw(scaled(middle, -COVERAGE_95 * sigma)));
         ServiceCourse fast = ServiceLife.run(plan.withLaw(scaled(middle, COVERAGE_95 * sigma)));
+        List<ServiceResult.Moment> moments = moments(course, slow, fast);
         double error = model.starts()
                 .map(one -> one.statedError(course.last().packRatio()))
                 .orElse(0.0);
@@ -106,7 +111,7 @@ final class ServiceAnalyzer {
                 course.status() == ServiceCourse.Status.HORIZON
                         ? ServiceResult.Status.HORIZON
                         : ServiceResult.Status.ELEMENT_LIMIT,
-                moments(course, slow, fast),
+                moments,
                 valve
                         ? Optional.of(event(course, hotRatio, cycle.running(), cycle.oilTemperature(), sigma))
                         : Optional.empty(),
@@ -173,33 +178,54 @@ final class ServiceAnalyzer {
     }
 
     private List<ServiceResult.Moment> moments(ServiceCourse course, ServiceCourse slow, ServiceCourse fast) {
-        TreeSet<Double> times = new TreeSet<>();
+        TreeSet<Integer> shown = new TreeSet<>();
         double end = course.last().time();
         for (int i = 0; i <= MOMENTS; i++) {
-            times.add(course.at(end * i / MOMENTS).time());
+            shown.add(course.indexAt(end * i / MOMENTS));
         }
-        List<ServiceResult.Moment> moments = new ArrayList<>();
-        for (double time : times) {
-            moments.add(moment(course.at(time), ratioAt(slow, time), ratioAt(fast, time)));
+        List<ServiceCourse.Point> points = course.points();
+        if (end / cycle.oilLife() <= MOST_OIL_CHANGES) {
+            for (int i = 1; i < points.size(); i++) {
+                if (points.get(i).time() == points.get(i - 1).time()) {
+                    shown.add(i - 1);
+                    shown.add(i);
+                }
+            }
         }
-        return moments;
+        return shown.stream().map(i -> moment(points.get(i), slow, fast)).toList();
     }
 
     /** Ratio at a time, between the points in its logarithm; not a number beyond the end. */
     private static double ratioAt(ServiceCourse course, double time) {
+        return between(course, time, ServiceCourse.Point::packRatio, true);
+    }
+
+    /** Unfiltered share of all oil up to a time; not a number beyond the end. */
+    private static double unfilteredAt(ServiceCourse course, double time) {
+        return between(course, time, ServiceCourse.Point::unfilteredVolume, false)
+                / between(course, time, ServiceCourse.Point::pumpedVolume, false);
+    }
+
+    private static double between(
+            ServiceCourse course, double time, ToDoubleFunction<ServiceCourse.Point> value, boolean logarithmic) {
         ServiceCourse.Point before = course.points().get(0);
         for (ServiceCourse.Point point : course.points()) {
             if (point.time() >= time) {
                 double span = point.time() - before.time();
                 double u = span == 0 ? 0 : (time - before.time()) / span;
-                return before.packRatio() * Math.pow(point.packRatio() / before.packRatio(), u);
+                double low = value.applyAsDouble(before);
+                double high = value.applyAsDouble(point);
+                return logarithmic ? low * Math.pow(high / low, u) : low + u * (high - low);
             }
             before = point;
         }
         return Double.NaN;
     }
 
-    private ServiceResult.Moment moment(ServiceCourse.Point point, double low, double high) {
+    private ServiceResult.Moment moment(ServiceCourse.Point point, ServiceCourse slow, ServiceCourse fast) {
+        double low = ratioAt(slow, point.time());
+        double high = ratioAt(fast, point.time());
+        boolean clean = point.time() == 0;
         SolvedPoint hot = model.hot(point.packRatio());
         Iso4406 code = Iso4406.ofDirt(model.classes(), point.concentration(), cycle.grainDensity());
         return new ServiceResult.Moment(
@@ -207,6 +233,7 @@ final class ServiceAnalyzer {
                 point.packRatio(),
                 low,
                 high,
+                point.packRatio() * candidate.filter().elementResistance(),
                 hot.filter().totalDrop(),
                 drop(low),
                 drop(high),
@@ -216,8 +243,19 @@ final class ServiceAnalyzer {
                 opening(high),
                 point.retained(),
                 point.dirt(),
+                Math.exp(COVERAGE_95 * cycle.dirtLnSigma()),
                 code.written(),
-                point.unfilteredShare());
+                point.unfilteredShare(),
+                clean ? 0 : unfilteredAt(slow, point.time()),
+                clean ? 0 : unfilteredAt(fast, point.time()),
+                winterUnfiltered(point.packRatio()));
+    }
+
+    private double winterUnfiltered(double packRatio) {
+        return model.starts()
+                .map(one -> one.at(cycle.starts().orElseThrow().winterStart(), packRatio)
+                        .unfilteredVolume())
+                .orElse(Double.NaN);
     }
 
     private double drop(double packRatio) {

@@ -67,6 +67,7 @@ public record ServiceResult(
      * @param resistanceRatio loaded over clean pack [1]
      * @param ratioLow lower end of its 95 % band [1]; like all ends of bands not a number where that course has ended
      * @param ratioHigh upper end [1]
+     * @param packResistance pressure drop of the loaded pack over viscosity and flow [1/m3]
      * @param pressureDrop of the filter, warm [Pa]
      * @param dropLow lower end of its 95 % band [Pa]
      * @param dropHigh upper end [Pa]
@@ -77,14 +78,21 @@ public record ServiceResult(
      * @param openingHigh at the upper end [K]
      * @param retained dirt in the element [kg]
      * @param concentration dirt in the oil [kg/m3]
+     * @param dirtSpread upper end of the 95 % band of the dirt rate over its best estimate [1]; dirt in element and oil
+     *     goes with it
      * @param cleanliness code of the oil after ISO 4406
      * @param unfilteredShare share of all oil so far that went round the medium [1]
+     * @param unfilteredLow lower end of its 95 % band [1]
+     * @param unfilteredHigh upper end [1]
+     * @param winterUnfiltered oil that goes round the medium in one winter start, while the gallery fills included [m3];
+     *     NaN without starts
      */
     public record Moment(
             double time,
             double resistanceRatio,
             double ratioLow,
             double ratioHigh,
+            double packResistance,
             double pressureDrop,
             double dropLow,
             double dropHigh,
@@ -94,8 +102,12 @@ public record ServiceResult(
             double openingHigh,
             double retained,
             double concentration,
+            double dirtSpread,
             String cleanliness,
-            double unfilteredShare) {}
+            double unfilteredShare,
+            double unfilteredLow,
+            double unfilteredHigh,
+            double winterUnfiltered) {}
 
     /**
      * Service life of one candidate.

@@ -106,9 +106,11 @@ final class ServiceWriter {
         say(
                 code + kind,
                 List.of(one.name()),
-                Text.hours(event.happens() ? event.time() : one.last().time()),
-                Text.hours(event.low()),
-                Text.hours(event.high()),
+                event.happens()
+                        ? Text.roughHours(event.time())
+                        : Text.hours(one.last().time()),
+                Text.roughHours(event.low()),
+                Text.roughHours(event.high()),
                 where);
     }
 
@@ -121,7 +123,7 @@ final class ServiceWriter {
         List<String> names =
                 List.of(results.get(first).name(), results.get(second).name());
         boolean separated = Math.log(late.time() / early.time()) > reach(early, late);
-        say(separated ? "service.first" : "service.firstNotSeparated", names, Text.hours(early.time()));
+        say(separated ? "service.first" : "service.firstNotSeparated", names, Text.roughHours(early.time()));
         reasons(first, second, names);
     }
 

@@ -34,6 +34,16 @@ final class Text {
         return format("%.0f h", seconds / 3600);
     }
 
+    /** Hours of an estimate with a wide band: two digits. */
+    static String roughHours(double seconds) {
+        double hours = seconds / 3600;
+        if (!Double.isFinite(hours) || hours == 0) {
+            return hours(seconds);
+        }
+        double unit = Math.pow(10, Math.floor(Math.log10(hours)) - 1);
+        return hours < 10 ? format("%.1f h", hours) : format("%.0f h", Math.rint(hours / unit) * unit);
+    }
+
     static String percent(double share) {
         double percent = 100 * share;
         return percent > 0 && percent < 1 ? format("%.2f %%", percent) : format("%.0f %%", percent);

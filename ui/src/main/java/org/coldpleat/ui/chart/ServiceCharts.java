@@ -22,12 +22,66 @@ public final class ServiceCharts {
 
     private ServiceCharts() {}
 
+    /** Pictures of a service life in the order in which they are told: file name, chart, description. */
+    public static List<Picture> all(ServiceResult result) {
+        List<Picture> pictures = new ArrayList<>();
+        pictures.add(new Picture("opening", opening(result), openingDescription(result)));
+        pictures.add(new Picture("drop", drop(result), dropDescription(result)));
+        pictures.add(simple(result, "resistance", m -> m.resistanceRatio(), m -> m.ratioLow(), m -> m.ratioHigh()));
+        pictures.add(simple(
+                result,
+                "unfiltered",
+                m -> 100 * m.unfilteredShare(),
+                m -> 100 * m.unfilteredLow(),
+                m -> 100 * m.unfilteredHigh()));
+        if (!Double.isNaN(result.winterStart())) {
+            pictures.add(simple(result, "winter", m -> 1000 * m.winterUnfiltered()));
+        }
+        pictures.add(simple(
+                result,
+                "retained",
+                m -> 1000 * m.retained(),
+                m -> 1000 * m.retained() / m.dirtSpread(),
+                m -> 1000 * m.retained() * m.dirtSpread()));
+        pictures.add(simple(
+                result,
+                "oilDirt",
+                m -> 1000 * m.concentration(),
+                m -> 1000 * m.concentration() / m.dirtSpread(),
+                m -> 1000 * m.concentration() * m.dirtSpread()));
+        return pictures;
+    }
+
+    /**
+     * A picture.
+     *
+     * @param name for a file
+     * @param chart what is drawn
+     * @param description for readers who cannot see it
+     */
+    public record Picture(String name, JFreeChart chart, String description) {}
+
+    @SafeVarargs
+    private static Picture simple(ServiceResult result, String name, ToDoubleFunction<ServiceResult.Moment>... values) {
+        String at = Charts.number(Axes.CELSIUS.applyAsDouble(result.winterStart()));
+        return new Picture(
+                name,
+                service(
+                        result,
+                        ChartTexts.get("service." + name + ".title", at),
+                        ChartTexts.get("axis.service." + name),
+                        ChartTexts.get("key.service." + name),
+                        List.of(values)),
+                ChartTexts.get("description.service." + name, names(result), at));
+    }
+
     /** Opening temperature over running time. */
     public static JFreeChart opening(ServiceResult result) {
         return service(
                 result,
                 ChartTexts.get("service.opening.title"),
                 ChartTexts.get("axis.opening"),
+                ChartTexts.get("key.service.opening"),
                 List.of(
                         m -> Axes.CELSIUS.applyAsDouble(m.openingTemperature()),
                         m -> Axes.CELSIUS.applyAsDouble(m.openingLow()),
@@ -40,6 +94,7 @@ public final class ServiceCharts {
                 result,
                 ChartTexts.get("service.drop.title"),
                 ChartTexts.get("axis.drop"),
+                ChartTexts.get("key.service"),
                 List.of(m -> m.pressureDrop() / 1000, m -> m.dropLow() / 1000, m -> m.dropHigh() / 1000));
     }
 
@@ -112,7 +167,11 @@ public final class ServiceCharts {
 
     /** Middle curves first, then their bands as thin lines without marker. */
     private static JFreeChart service(
-            ServiceResult result, String title, String axisLabel, List<ToDoubleFunction<ServiceResult.Moment>> values) {
+            ServiceResult result,
+            String title,
+            String axisLabel,
+            String key,
+            List<ToDoubleFunction<ServiceResult.Moment>> values) {
         XYSeriesCollection middle = new XYSeriesCollection();
         XYSeriesCollection bands = new XYSeriesCollection();
         LegendItemCollection legend = new LegendItemCollection();
@@ -146,7 +205,7 @@ public final class ServiceCharts {
         return Charts.chart(
                 title,
                 ChartTexts.get(result.invented() ? "subtitle.serviceInvented" : "subtitle.service", result.title()),
-                ChartTexts.get("key.service"),
+                key,
                 plot);
     }
 

@@ -68,15 +68,10 @@ final class Pictures {
                 console);
     }
 
-    /** Two pictures over running time: opening temperature and warm pressure drop. */
+    /** Everything that is drawn over running time. */
     static void ofService(ServiceResult result, Path folder, Console console) {
-        write(
-                ServiceCharts.opening(result),
-                ServiceCharts.openingDescription(result),
-                folder,
-                "service-opening",
-                console);
-        write(ServiceCharts.drop(result), ServiceCharts.dropDescription(result), folder, "service-drop", console);
+        ServiceCharts.all(result)
+                .forEach(one -> write(one.chart(), one.description(), folder, "service-" + one.name(), console));
     }
 
     /** One picture over time; {@code names} are those of all candidates of the case. */

@@ -22,13 +22,22 @@ final class ServiceOutput {
                 .text(Texts.get("csv.ratio"))
                 .text(Texts.get("csv.ratioLow"))
                 .text(Texts.get("csv.ratioHigh"))
+                .text(Texts.get("csv.packResistance"))
                 .text(Texts.get("csv.warmDrop", units.pressure().symbol()))
+                .text(Texts.get("csv.warmDropLow", units.pressure().symbol()))
+                .text(Texts.get("csv.warmDropHigh", units.pressure().symbol()))
                 .text(Texts.get("csv.hotShare"))
                 .text(Texts.get("csv.openingTemperature", units.temperature().symbol()))
+                .text(Texts.get("csv.openingLow", units.temperature().symbol()))
+                .text(Texts.get("csv.openingHigh", units.temperature().symbol()))
                 .text(Texts.get("csv.retained"))
                 .text(Texts.get("csv.oilDirt"))
+                .text(Texts.get("csv.dirtSpread"))
                 .text(Texts.get("csv.code"))
                 .text(Texts.get("csv.unfiltered"))
+                .text(Texts.get("csv.unfilteredLow"))
+                .text(Texts.get("csv.unfilteredHigh"))
+                .text(Texts.get("csv.winterUnfiltered"))
                 .endRow();
         for (ServiceResult.Candidate one : result.candidates()) {
             for (Moment moment : one.moments()) {
@@ -37,13 +46,22 @@ final class ServiceOutput {
                         .number(moment.resistanceRatio())
                         .number(moment.ratioLow())
                         .number(moment.ratioHigh())
+                        .number(moment.packResistance())
                         .number(units.pressure().of(moment.pressureDrop()))
+                        .number(units.pressure().of(moment.dropLow()))
+                        .number(units.pressure().of(moment.dropHigh()))
                         .number(moment.bypassShare())
                         .number(units.temperature().of(moment.openingTemperature()))
+                        .number(units.temperature().of(moment.openingLow()))
+                        .number(units.temperature().of(moment.openingHigh()))
                         .number(1e3 * moment.retained())
                         .number(1e3 * moment.concentration())
+                        .number(moment.dirtSpread())
                         .text(moment.cleanliness())
                         .number(moment.unfilteredShare())
+                        .number(moment.unfilteredLow())
+                        .number(moment.unfilteredHigh())
+                        .number(1e3 * moment.winterUnfiltered())
                         .endRow();
             }
         }
@@ -90,6 +108,7 @@ final class ServiceOutput {
                     .number("resistanceRatio", moment.resistanceRatio())
                     .number("resistanceRatioLow", moment.ratioLow())
                     .number("resistanceRatioHigh", moment.ratioHigh())
+                    .number("packResistance_1_m3", moment.packResistance())
                     .number("pressureDrop_Pa", moment.pressureDrop())
                     .number("pressureDropLow_Pa", moment.dropLow())
                     .number("pressureDropHigh_Pa", moment.dropHigh())
@@ -99,8 +118,12 @@ final class ServiceOutput {
                     .number("openingTemperatureHigh_K", moment.openingHigh())
                     .number("retained_kg", moment.retained())
                     .number("concentration_kg_m3", moment.concentration())
+                    .number("dirtSpread", moment.dirtSpread())
                     .text("cleanliness", moment.cleanliness())
                     .number("unfilteredShare", moment.unfilteredShare())
+                    .number("unfilteredShareLow", moment.unfilteredLow())
+                    .number("unfilteredShareHigh", moment.unfilteredHigh())
+                    .number("winterUnfiltered_m3", moment.winterUnfiltered())
                     .endObject();
         }
         json.endArray().endObject();

@@ -1,9 +1,11 @@
 package org.coldpleat.ui.commandline;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.coldpleat.model.run.ServiceResult;
 import org.coldpleat.model.run.ServiceResult.Event;
 import org.coldpleat.model.run.ServiceResult.Moment;
@@ -74,9 +76,9 @@ final class ServiceText {
         }
         return Texts.get(
                 "service.opens",
-                Figures.fixed(event.get().time() / HOUR, 0),
-                Figures.fixed(event.get().low() / HOUR, 0),
-                Figures.fixed(event.get().high() / HOUR, 0));
+                rough(event.get().time() / HOUR),
+                rough(event.get().low() / HOUR),
+                rough(event.get().high() / HOUR));
     }
 
     private void factors() {
@@ -106,7 +108,7 @@ final class ServiceText {
     private void course(ServiceResult.Candidate one) {
         section(Texts.get("service.course", one.name()));
         Table table = new Table(
-                        new int[] {7, 7, 12, 16, 12, 11, 12, 12},
+                        new int[] {5, 17, 19, 19, 10, 9, 9, 12},
                         new boolean[] {true, true, true, true, true, true, false, true})
                 .head(
                         Texts.get("column.hours"),
@@ -117,15 +119,21 @@ final class ServiceText {
                         Texts.get("column.oilDirt"),
                         Texts.get("column.code"),
                         Texts.get("column.unfiltered"));
-        int count = one.moments().size();
-        int step = Math.max(1, (count - 1 + ROWS - 1) / ROWS);
-        for (int i = 0; i < count; i += step) {
-            row(table, one.moments().get(i));
+        Set<Moment> rows = new LinkedHashSet<>();
+        for (int i = 0; i <= ROWS; i++) {
+            double time = one.last().time() * i / ROWS;
+            one.moments().stream()
+                    .filter(moment -> moment.time() >= time)
+                    .findFirst()
+                    .ifPresent(rows::add);
         }
-        if ((count - 1) % step != 0) {
-            row(table, one.last());
-        }
+        rows.forEach(moment -> row(table, moment));
         lines.addAll(table.lines());
+        wrapped(Texts.get(
+                "service.bandNote",
+                rough(one.last().dirtSpread()),
+                litres(one.moments().get(0).winterUnfiltered()),
+                litres(one.last().winterUnfiltered())));
         lines.add("  "
                 + Texts.get(
                         "service.error", Figures.fixed(100 * one.startError(), 2), Figures.plain(one.massClosure())));
@@ -134,15 +142,49 @@ final class ServiceText {
     private void row(Table table, Moment moment) {
         table.row(
                 Figures.fixed(moment.time() / HOUR, 0),
-                Figures.plain3(moment.resistanceRatio()),
-                Figures.plain3(units.pressure().of(moment.pressureDrop())),
-                Double.isInfinite(moment.openingTemperature())
-                        ? Texts.get("service.noOpening")
-                        : Figures.fixed(units.temperature().of(moment.openingTemperature()), 1),
-                Figures.fixed(1000 * moment.retained(), 2),
-                Figures.plain3(1000 * moment.concentration()),
+                banded(rough(moment.resistanceRatio()), rough(moment.ratioLow()), rough(moment.ratioHigh())),
+                banded(
+                        rough(units.pressure().of(moment.pressureDrop())),
+                        rough(units.pressure().of(moment.dropLow())),
+                        rough(units.pressure().of(moment.dropHigh()))),
+                banded(
+                        opening(moment.openingTemperature()),
+                        opening(moment.openingLow()),
+                        opening(moment.openingHigh())),
+                rough(1000 * moment.retained()),
+                rough(1000 * moment.concentration()),
                 moment.cleanliness(),
                 Figures.percent(moment.unfilteredShare()));
+    }
+
+    private static String banded(String middle, String low, String high) {
+        return low.equals(middle) && high.equals(middle) ? middle : Texts.get("service.banded", middle, low, high);
+    }
+
+    private String opening(double temperature) {
+        if (Double.isNaN(temperature)) {
+            return Figures.NOTHING;
+        }
+        return Double.isInfinite(temperature)
+                ? Texts.get("service.noOpening")
+                : Figures.fixed(units.temperature().of(temperature), 0);
+    }
+
+    private static String litres(double volume) {
+        return Double.isNaN(volume) ? Figures.NOTHING : rough(1000 * volume) + " L";
+    }
+
+    /** Two digits: the bands are wide. */
+    private static String rough(double value) {
+        if (!Double.isFinite(value)) {
+            return Figures.NOTHING;
+        }
+        if (value == 0) {
+            return "0";
+        }
+        double unit = Math.pow(10, Math.floor(Math.log10(Math.abs(value))) - 1);
+        double rounded = Math.rint(value / unit) * unit;
+        return Figures.fixed(rounded, Math.max(0, (int) -Math.floor(Math.log10(unit) + 1e-9)));
     }
 
     private void sentences() {

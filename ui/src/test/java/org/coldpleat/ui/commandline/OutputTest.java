@@ -76,6 +76,30 @@ class OutputTest {
         assertEquals(List.of(), faults("plan-v1.schema.json", json));
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"ridge-hut-generator", "clinic-van", "half-the-area", "harbour-launch"})
+    void serviceOfADemoCaseKeepsToItsSchema(String demo) throws Exception {
+        String json = onDemo(demo, "service", "--format", "json");
+        assertEquals(List.of(), faults("service-v1.schema.json", json));
+        assertFalse(json.contains("NaN"), "JSON knows no NaN");
+        assertFalse(faults("service-v1.schema.json", json.replace("\"unfilteredShare\"", "\"unfilterdShare\""))
+                .isEmpty());
+        String csv = onDemo(demo, "service", "--format", "csv");
+        List<String> rows = csv.lines().toList();
+        int columns = rows.get(0).replaceAll("\"[^\"]*\"", "").split(",", -1).length;
+        assertTrue(rows.size() > 20, csv);
+        rows.forEach(row -> assertEquals(columns, row.split(",", -1).length, row));
+        onDemo(demo, "service").lines().forEach(line -> assertTrue(line.codePointCount(0, line.length()) <= 110, line));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"ridge-hut-generator,Slate", "clinic-van,Fine", "half-the-area,Half", "harbour-launch,Gull"})
+    void multiPassTestOfADemoCaseKeepsToItsSchema(String demo, String candidate) throws Exception {
+        String json = onDemo(demo, "multipass", "--candidate", candidate, "--format", "json");
+        assertEquals(List.of(), faults("multipass-v1.schema.json", json));
+        assertFalse(json.contains("NaN"), "JSON knows no NaN");
+    }
+
     /** Runs a command on a demo case; an argument without a dash before the first option stands before the case. */
     private static String onDemo(String demo, String command, String... rest) {
         Path at = Path.of("").toAbsolutePath();
