@@ -86,9 +86,12 @@ class OutputTest {
                 .isEmpty());
         String csv = onDemo(demo, "service", "--format", "csv");
         List<String> rows = csv.lines().toList();
-        int columns = rows.get(0).replaceAll("\"[^\"]*\"", "").split(",", -1).length;
+        List<Integer> columns = rows.stream()
+                .map(row -> row.replaceAll("\"[^\"]*\"", "").split(",", -1).length)
+                .distinct()
+                .toList();
         assertTrue(rows.size() > 20, csv);
-        rows.forEach(row -> assertEquals(columns, row.split(",", -1).length, row));
+        assertEquals(1, columns.size(), csv);
         onDemo(demo, "service").lines().forEach(line -> assertTrue(line.codePointCount(0, line.length()) <= 110, line));
     }
 
