@@ -12,9 +12,6 @@ import org.coldpleat.model.run.ResolvedCase;
 
 /** How sure the answers of a case are: draws every unknown, the shared ones once for all candidates. */
 public final class CaseConfidence {
-    /** Uncertainty a better measurement leaves, over the one now, where nothing tells better [1]. */
-    private static final double REMAINING = 0.25;
-
     private static final int CURVE_POINTS = 81;
     private static final int VERIFIED = 32;
     private static final double SAME = 1e-3;
@@ -167,7 +164,7 @@ public final class CaseConfidence {
                                 one.group()))
                 .toList();
         Map<String, Double> remaining = new HashMap<>();
-        unknowns.stream().filter(Unknown::spreads).forEach(one -> remaining.put(one.group(), REMAINING));
+        cases.unknowns().forEach(one -> remaining.put(one.path(), CaseDraws.remainingAfterMeasuring(one)));
         Optional<SobolIndices> indices = SobolIndices.estimate(opening, answer, unknowns, part, seed, progress);
         return indices.flatMap(found -> NextMeasurement.rank(opening, answer, unknowns, remaining, part, seed, progress)
                 .map(gains -> new ConfidenceResult.Focus(

@@ -19,7 +19,7 @@ public final class NextMeasurement {
      * What one measurement would bring.
      *
      * @param group group of unknowns measured
-     * @param remaining ratio of the uncertainty afterward to the one now [1]
+     * @param remaining ratio of the uncertainty afterward to the one now, root mean square over the group [1]
      * @param spreadNow standard deviation of the answer now [SI]
      * @param spreadAfter root of the expected variance after the measurement [SI]
      * @param error standard sampling error of {@code spreadNow - spreadAfter} [SI]
@@ -41,8 +41,8 @@ public final class NextMeasurement {
      * @param model function from values to answers
      * @param answer which answer, and the stretch that matters
      * @param unknowns independent unknowns
-     * @param remaining by group: uncertainty after the measurement over that now [1], 0 (then exact) to 1; groups not
-     *     named are not considered
+     * @param remaining by name of the unknown, or by its group for all of it: uncertainty after the measurement over that
+     *     now [1], 0 (then exact) to 1; groups of which nothing is named are not considered
      * @param draws number of draws, at least 16; the model is evaluated draws times (measurements + 2)
      * @param seed fixes the draws
      * @param progress told of the advance; may cancel
@@ -61,9 +61,9 @@ public final class NextMeasurement {
         List<Unknown> ordered = Propagation.checked(unknowns);
         List<String> groups = ordered.stream()
                 .filter(Unknown::spreads)
+                .filter(one -> remaining.containsKey(one.name()) || remaining.containsKey(one.group()))
                 .map(Unknown::group)
                 .distinct()
-                .filter(remaining::containsKey)
                 .toList();
         for (String group : remaining.keySet()) {
             double ratio = remaining.get(group);
@@ -76,7 +76,7 @@ public final class NextMeasurement {
         }
         SobolDraws sequence = new SobolDraws(2 * ordered.size(), seed);
         return Evaluations.run(draws, i -> row(model, answer, ordered, groups, remaining, sequence.point(i)), progress)
-                .map(rows -> gains(rows, groups, remaining));
+                .map(rows -> gains(rows, groups, ordered, remaining));
     }
 
     private static double[] row(
@@ -97,11 +97,11 @@ public final class NextMeasurement {
         row[0] = answer.of(model.answers(a.clone()));
         row[1] = answer.of(model.answers(b.clone()));
         for (int g = 0; g < groups.size(); g++) {
-            double ratio = remaining.get(groups.get(g));
-            double known = 1 - ratio * ratio;
             double[] after = b.clone();
             for (int j = 0; j < size; j++) {
                 if (unknowns.get(j).group().equals(groups.get(g))) {
+                    double ratio = ratio(unknowns.get(j), remaining);
+                    double known = 1 - ratio * ratio;
                     double score = known * Unknown.normalScore(point[j])
                             + Math.sqrt(1 - known * known) * Unknown.normalScore(point[size + j]);
                     after[j] = unknowns.get(j).quantile(inside(Unknown.normalProbability(score)));
@@ -117,7 +117,22 @@ public final class NextMeasurement {
         return Math.max(Double.MIN_NORMAL, Math.min(Math.nextDown(1.0), probability));
     }
 
-    private static List<Gain> gains(double[][] rows, List<String> groups, Map<String, Double> remaining) {
+    /** Of an unknown: its own, else that of its group; 1 where nothing is named. */
+    private static double ratio(Unknown unknown, Map<String, Double> remaining) {
+        return remaining.getOrDefault(unknown.name(), remaining.getOrDefault(unknown.group(), 1.0));
+    }
+
+    /** Of a group: its unknowns in the root mean square. */
+    private static double ratio(String group, List<Unknown> unknowns, Map<String, Double> remaining) {
+        return Math.sqrt(unknowns.stream()
+                .filter(one -> one.spreads() && one.group().equals(group))
+                .mapToDouble(one -> Math.pow(ratio(one, remaining), 2))
+                .average()
+                .orElse(1));
+    }
+
+    private static List<Gain> gains(
+            double[][] rows, List<String> groups, List<Unknown> unknowns, Map<String, Double> remaining) {
         List<Gain> gains = new ArrayList<>();
         for (int g = 0; g < groups.size(); g++) {
             double now = 0;
@@ -141,7 +156,7 @@ public final class NextMeasurement {
             double spread = Math.sqrt(now) + Math.sqrt(after);
             gains.add(new Gain(
                     groups.get(g),
-                    remaining.get(groups.get(g)),
+                    ratio(groups.get(g), unknowns, remaining),
                     Math.sqrt(now),
                     Math.sqrt(after),
                     spread > 0 ? error / spread : 0));

@@ -58,6 +58,11 @@ public final class CaseDraws {
         return NextMeasurements.measurementFor(path);
     }
 
+    /** Uncertainty that the measurement for an unknown leaves over the one now [0..1]. */
+    public static double remainingAfterMeasuring(Unknown unknown) {
+        return NextMeasurements.remaining(unknown);
+    }
+
     /** What all candidates share with values moved; empty if no engine or oil can have these values together. */
     public Optional<Common> common(Map<String, Double> values) {
         return possible(() -> resolved.sharedMoving(values)).map(Common::new);
