@@ -55,8 +55,7 @@ public final class CoverageExperiment {
         CaseDraws truth = new CaseDraws(resolve(teardown.truth()));
         CaseDraws.Common common = truth.common(teardown.moved()).orElseThrow();
         ResolvedCase read = resolve(teardown.readings());
-        DrawnBands bands =
-                CaseConfidence.bands(read, draws, 1, Progress.NONE).orElseThrow();
+        DrawnBands bands = CaseConfidence.bands(read, draws, 1, Progress.NONE).orElseThrow();
         Optional<Comparison> comparison = compared ? Optional.of(Simulation.compare(read)) : Optional.empty();
         int candidates = read.candidateNames().size();
         for (int s = 0; s < read.stateNames().size(); s++) {
@@ -96,7 +95,8 @@ public final class CoverageExperiment {
         openings = openings.plus(truth, low, high);
         if (Double.isFinite(truth)) {
             opened = opened.plus(truth, low, high);
-            byEvidence.put(evidence, byEvidence.getOrDefault(evidence, Tally.NONE).plus(truth, low, high));
+            byEvidence.put(
+                    evidence, byEvidence.getOrDefault(evidence, Tally.NONE).plus(truth, low, high));
             byState.put(
                     outcome.state(),
                     byState.getOrDefault(outcome.state(), Tally.NONE).plus(truth, low, high));
@@ -145,12 +145,7 @@ public final class CoverageExperiment {
         System.out.println("stated,found,error,count");
         for (Coverage.Tenth tenth : found.pairs()) {
             System.out.printf(
-                    Locale.ROOT,
-                    "%.3f,%.3f,%.3f,%d%n",
-                    tenth.stated(),
-                    tenth.found(),
-                    tenth.error(),
-                    tenth.count());
+                    Locale.ROOT, "%.3f,%.3f,%.3f,%d%n", tenth.stated(), tenth.found(), tenth.error(), tenth.count());
         }
     }
 

@@ -138,7 +138,9 @@ record SyntheticTeardown(String truth, Map<String, Double> moved, String reading
                 bench.usual(log(n[4], 1e8, 4e8), 0.4, "Pa s/m3"),
                 bench.usual(between(n[5], 160, 300), 0.08, "kPa"),
                 bench.usualWithin(90, 4, "°C"),
-                bench.within(between(n[6], 0.3, 0.7), 0.1, "").replace(" ±", "±").strip(),
+                bench.within(between(n[6], 0.3, 0.7), 0.1, "")
+                        .replace(" ±", "±")
+                        .strip(),
                 bench.usualWithin(1.5, 0.2, "mm"),
                 bench.usualWithin(4, 1, "mm"),
                 between(n[7], 900, 1500)));

@@ -35,7 +35,7 @@ class ConstantFlowCaseTest {
               density: 841 kg/m3
             flowStand:
               states:
-                - {name: stand, flow: 9 gpm}
+                - {name: stand, flow: 17 gpm}
             candidates:
             """;
 
@@ -87,7 +87,8 @@ class ConstantFlowCaseTest {
         double label = effect(draws, "bypass.openingPressure");
         double slope = 3.0 / 19 / label;
         assertEquals(0.065, slope, 0.015, "slope of the oil of the case where the valve opens, per kelvin");
-        // 2 %: curvature of logarithm and oil within a tenth of a standard uncertainty, and the channels, are below that
+        // 2 %: curvature of logarithm and oil within a tenth of a standard uncertainty, and the channels, are below
+        // that
         assertEquals(0.30 / slope, effect(draws, "medium.combinedResistance"), 0.02 * 0.30 / slope);
         assertEquals(0.5 / 14 / slope, effect(draws, "pleats.depth"), 0.02 * 0.5 / 14 / slope);
         assertEquals(1.0 / 55 / slope, effect(draws, "pleats.count"), 0.02 / 55 / slope);
@@ -134,8 +135,10 @@ class ConstantFlowCaseTest {
 
     private static double width(String medium) {
         ConfidenceResult.StateOutcome one = CaseConfidence.bands(
-                        resolve(CASE + CANDIDATE.formatted("A", "100 kPa ± 1 kPa")
-                                .replace("permeability: 2.2e-11 m2 ± 30 %", medium)),
+                        resolve(CASE
+                                + CANDIDATE
+                                        .formatted("A", "100 kPa ± 1 kPa")
+                                        .replace("permeability: 2.2e-11 m2 ± 30 %", medium)),
                         1024,
                         1,
                         Progress.NONE)
