@@ -64,6 +64,9 @@ class ArchitectureTest {
                     List.of("model.run", "model.explain", "model.confidence", "model.sizing", "model.evidence")),
             Map.entry("ui.chart", List.of("model.run", "model.explain", "model.confidence")),
             Map.entry("ui.report", List.of("ui.chart", "ui.service", "model.run", "model.explain", "model.coldstart")),
+            Map.entry(
+                    "ui.show",
+                    List.of("ui.report", "ui.chart", "ui.service", "model.run", "model.explain", "model.coldstart")),
             Map.entry("ui.desktop.viewmodel", List.of("ui.service")),
             Map.entry(
                     "ui.desktop.view",
@@ -74,7 +77,7 @@ class ArchitectureTest {
                             "ui.commandline",
                             "model.run",
                             "model.explain")),
-            Map.entry("ui.commandline", List.of("ui.service", "ui.chart", "ui.report", "model.run", "model.explain")));
+            Map.entry("ui.commandline", List.of("ui.service", "ui.chart", "ui.report", "ui.show", "model.run", "model.explain")));
 
     private static final JavaClasses ALL =
             new ClassFileImporter().withImportOption(new DoNotIncludeTests()).importPackages("org.coldpleat");
@@ -197,7 +200,7 @@ class ArchitectureTest {
     private static final ArchRule COMMAND_LINE_LOADS_NO_WINDOW = noClasses()
             .that()
             .resideInAnyPackage(
-                    BASE + "ui.commandline..", BASE + "ui.service..", BASE + "ui.chart..", BASE + "ui.report..")
+                    BASE + "ui.commandline..", BASE + "ui.service..", BASE + "ui.chart..", BASE + "ui.report..", BASE + "ui.show..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("javafx..", BASE + "ui.desktop..");

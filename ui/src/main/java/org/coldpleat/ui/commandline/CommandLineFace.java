@@ -57,6 +57,7 @@ public final class CommandLineFace {
                 .addSubcommand("size", new SizeCommand(service, console))
                 .addSubcommand("report", new ReportCommand(service, console))
                 .addSubcommand("sheets", SheetsCommand.of(console))
+                .addSubcommand("pictures", new PicturesCommand(service, console))
                 .addSubcommand("window", new WindowCommand(window))
                 .addSubcommand("check", new CheckCommand(service, console));
         commands.setResourceBundle(Texts.bundle())

@@ -1,6 +1,7 @@
 package org.coldpleat.ui.report;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.jsoup.nodes.Element;
 
 /** What no result of the program can tell, whatever the case. */
@@ -12,6 +13,13 @@ final class LimitsBox {
             List.of("limits.efficiency", "limits.wear", "limits.burst", "limits.start", "limits.model");
 
     private LimitsBox() {}
+
+    /** Heading and sentences. */
+    static List<String> words() {
+        return Stream.concat(Stream.of("limits.title"), LIMITS.stream())
+                .map(ReportTexts::get)
+                .toList();
+    }
 
     static Element of() {
         Element box = Tags.of("aside", ID).id(ID);

@@ -25,6 +25,11 @@ public final class Report {
 
     private Report() {}
 
+    /** What no result of the program can tell: heading first, then one sentence each. */
+    public static List<String> limits() {
+        return LimitsBox.words();
+    }
+
     /** The report as HTML. */
     public static String html(ReportInput input) {
         return document(input).outerHtml() + "\n";

@@ -1,6 +1,7 @@
 package org.coldpleat.ui.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.model.run.CandidateResult;
+import org.coldpleat.model.run.ColdStart;
+import org.coldpleat.model.run.ColdStartRequest;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.model.run.NamedTemperature;
@@ -51,10 +54,17 @@ public final class ReportRun {
                         .map(name -> service.evidence(opened, name))
                         .toList(),
                 confidence,
-                Optional.empty(),
+                start(service, opened),
                 service.service(opened, OptionalDouble.empty()),
                 units,
                 words);
+    }
+
+    /** The start as the case has it; empty without one, or if it would begin hot. */
+    public static Optional<ColdStart> start(CaseService service, OpenedCase opened) {
+        return service.startOutline(opened)
+                .filter(outline -> outline.from() < outline.hot())
+                .flatMap(outline -> service.coldStart(opened, ColdStartRequest.AS_STATED));
     }
 
     private static Map<String, Explanation> chains(CaseService service, OpenedCase opened, Comparison comparison) {
@@ -78,21 +88,10 @@ public final class ReportRun {
         return chains;
     }
 
-    /** Every candidate cut open in the same oil and state: the coldest named oil, the state that asks most of any valve. */
-    static List<CutawayDrawing> drawings(CaseService service, OpenedCase opened, Comparison comparison) {
-        String state = hardest(comparison);
-        double coldest = comparison.named().stream()
-                .mapToDouble(NamedTemperature::temperature)
-                .min()
-                .orElse(comparison.from());
-        List<PointResult> points = opened.candidates().stream()
-                .map(name -> service.point(opened, name, state, coldest))
-                .toList();
-        double most = points.stream()
-                .mapToDouble(PointResult::flow)
-                .filter(Double::isFinite)
-                .max()
-                .orElse(0);
+    /** Every candidate cut open in the same oil and state. */
+    private static List<CutawayDrawing> drawings(CaseService service, OpenedCase opened, Comparison comparison) {
+        List<PointResult> points = hardestPoints(service, opened, comparison);
+        double most = greatestFlow(points);
         List<CutawayDrawing> drawings = new ArrayList<>();
         for (PointResult point : points) {
             opened.sheet(point.candidate()).ifPresent(sheet -> drawings.add(Cutaway.of(sheet, point, most)));
@@ -100,12 +99,28 @@ public final class ReportRun {
         return drawings;
     }
 
-    private static String hardest(Comparison comparison) {
-        return comparison.candidates().stream()
+    /** Every candidate in the coldest named oil, in the state that asks most of any valve. */
+    public static List<PointResult> hardestPoints(CaseService service, OpenedCase opened, Comparison comparison) {
+        String state = comparison.candidates().stream()
                 .flatMap(candidate -> candidate.states().stream())
-                .max((a, b) -> Double.compare(
-                        a.greatestRatio().value(), b.greatestRatio().value()))
+                .max(Comparator.comparingDouble(one -> one.greatestRatio().value()))
                 .map(StateResult::state)
                 .orElse("");
+        double coldest = comparison.named().stream()
+                .mapToDouble(NamedTemperature::temperature)
+                .min()
+                .orElse(comparison.from());
+        return opened.candidates().stream()
+                .map(name -> service.point(opened, name, state, coldest))
+                .toList();
+    }
+
+    /** The greatest flow among points [m3/s]; 0 if there is none. */
+    public static double greatestFlow(List<PointResult> points) {
+        return points.stream()
+                .mapToDouble(PointResult::flow)
+                .filter(Double::isFinite)
+                .max()
+                .orElse(0);
     }
 }

@@ -1,11 +1,11 @@
 package org.coldpleat.ui.report;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.coldpleat.model.run.ColdStart;
 import org.coldpleat.model.run.ColdStartCandidate;
 import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.ui.chart.ColdStartCharts;
 import org.coldpleat.ui.chart.Picture;
 import org.jsoup.nodes.Element;
 
@@ -18,7 +18,9 @@ final class StartSection implements ReportSection {
 
     /** All charts of a start, one line a kind. */
     static List<Picture> pictures(ColdStart start) {
-        return new ArrayList<>();
+        List<String> names =
+                start.candidates().stream().map(ColdStartCandidate::name).toList();
+        return List.of(Picture.of(ColdStartCharts.timeline(start, names), ColdStartCharts.timelineDescription(start)));
     }
 
     private static Element section(ColdStart start, Amounts amounts) {
@@ -32,7 +34,7 @@ final class StartSection implements ReportSection {
         section.appendChild(intro);
         Element body = Tags.of("tbody", "");
         for (ColdStartCandidate one : start.candidates()) {
-            boolean answer = one.start().status().isAnswer();
+            boolean answer = one.isComputed();
             body.appendChild(Tags.row(
                     Tags.said(one.name()),
                     answer && one.hasValve()

@@ -16,6 +16,7 @@ public final class Cutaway {
     private static final double LEFT_OF_CAN = 0.95;
     private static final double BETWEEN_CUTS = 1.08;
     private static final double TOP = 9;
+    private static final double EDGE = 2;
     private static final double ROW = 6.2;
     private static final double NEAR_ROOM = 40;
 
@@ -84,6 +85,30 @@ public final class Cutaway {
                 labels,
                 point.pressureDrop(),
                 notes);
+    }
+
+    /**
+     * The cut along the axis alone, without words, close to the edge on every side.
+     *
+     * @param fullFlow flow whose stream fills the room between can and element [m3/s]; that of the point if smaller
+     */
+    public static CutawayDrawing side(Section candidate, PointResult point, double fullFlow) {
+        CutawaySheet sheet = CutawaySheet.of(candidate);
+        Pressures pressures = Pressures.of(point);
+        Pen pen = new Pen();
+        double radius = sheet.canDiameter().half();
+        SideSection side = new SideSection(sheet, point, pressures, pen, radius + EDGE, EDGE);
+        side.draw();
+        new Streams(sheet, side, pressures, pen, point, Math.max(fullFlow, point.flow())).draw();
+        return new CutawayDrawing(
+                sheet.name(),
+                subtitle(point),
+                2 * (radius + EDGE),
+                side.bottom + 14,
+                pen.pieces(),
+                List.of(),
+                point.pressureDrop(),
+                List.of());
     }
 
     private static Label heading(String words, double x) {

@@ -41,9 +41,7 @@ public final class CutawayPainter {
         double fit = Math.min(area.getWidth() / WIDTH, area.getHeight() / HEIGHT);
         g2.setColor(PAPER);
         g2.fill(area);
-        g2.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        g2.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-        g2.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        smooth(g2);
         g2.translate(
                 area.getX() + (area.getWidth() - fit * WIDTH) / 2, area.getY() + (area.getHeight() - fit * HEIGHT) / 2);
         g2.scale(fit, fit);
@@ -52,7 +50,7 @@ public final class CutawayPainter {
         double scale = Math.min((WIDTH - 2.0 * MARGIN) / drawing.width(), (HEIGHT - HEAD - FOOT) / drawing.height());
         double left = (WIDTH - scale * drawing.width()) / 2;
         for (Piece piece : drawing.pieces()) {
-            piece(g2, piece, scale, left);
+            piece(g2, piece, scale, left, HEAD);
         }
         for (Label label : drawing.labels()) {
             label(g2, label, scale, left);
@@ -61,11 +59,41 @@ public final class CutawayPainter {
         g2.setTransform(before);
     }
 
-    private static void piece(Graphics2D g2, Piece piece, double scale, double left) {
+    static void smooth(Graphics2D g2) {
+        g2.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g2.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        g2.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    }
+
+    /** Paints the pieces alone, as large as the room allows, in its middle. */
+    static void pieces(CutawayDrawing drawing, Graphics2D g2, Rectangle2D room) {
+        double scale = Math.min(room.getWidth() / drawing.width(), room.getHeight() / drawing.height());
+        double left = room.getX() + (room.getWidth() - scale * drawing.width()) / 2;
+        double top = room.getY() + (room.getHeight() - scale * drawing.height()) / 2;
+        drawing.pieces().forEach(piece -> piece(g2, piece, scale, left, top));
+    }
+
+    /** A short piece of a stream, as a key. */
+    static void sample(Graphics2D g2, Role role, double x, double y) {
+        g2.setStroke(new BasicStroke(8));
+        g2.setColor(color(role));
+        g2.draw(new java.awt.geom.Line2D.Double(x, y, x + 44, y));
+        if (role == Role.BYPASS_STREAM) {
+            g2.setColor(PAPER);
+            g2.setStroke(dashes(1.6f, 6));
+            g2.draw(new java.awt.geom.Line2D.Double(x, y, x + 44, y));
+        }
+    }
+
+    static Color color(Role role) {
+        return role == Role.BYPASS_STREAM ? BYPASS : between(STREAM_LOW, STREAM_HIGH, 0.6);
+    }
+
+    private static void piece(Graphics2D g2, Piece piece, double scale, double left, double top) {
         Path2D path = new Path2D.Double();
         for (int i = 0; i < piece.x().length; i++) {
             double x = hundredth(left + scale * piece.x()[i]);
-            double y = hundredth(HEAD + scale * piece.y()[i]);
+            double y = hundredth(top + scale * piece.y()[i]);
             if (i == 0) {
                 path.moveTo(x, y);
             } else {
@@ -168,17 +196,10 @@ public final class CutawayPainter {
     private static void legend(Graphics2D g2, CutawayDrawing drawing) {
         double y = HEIGHT - FOOT + 30.0;
         double x = 30;
-        g2.setStroke(new BasicStroke(8));
-        g2.setColor(between(STREAM_LOW, STREAM_HIGH, 0.6));
-        g2.draw(new java.awt.geom.Line2D.Double(x, y, x + 44, y));
+        sample(g2, Role.FILTERED_STREAM, x, y);
         words(g2, CutawayTexts.get("legend.filtered"), PLAIN, INK, x + 54, y + 5, 0);
         x += 262;
-        g2.setStroke(new BasicStroke(8));
-        g2.setColor(BYPASS);
-        g2.draw(new java.awt.geom.Line2D.Double(x, y, x + 44, y));
-        g2.setColor(PAPER);
-        g2.setStroke(dashes(1.6f, 6));
-        g2.draw(new java.awt.geom.Line2D.Double(x, y, x + 44, y));
+        sample(g2, Role.BYPASS_STREAM, x, y);
         words(g2, CutawayTexts.get("legend.bypass"), PLAIN, INK, x + 54, y + 5, 0);
         x += 248;
         words(g2, CutawayTexts.get("legend.dashed"), PLAIN, INK, x, y + 5, 0);

@@ -1,0 +1,121 @@
+package org.coldpleat.ui.show;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.coldpleat.model.run.ColdStart;
+import org.coldpleat.model.run.Comparison;
+import org.coldpleat.model.run.MapResult;
+import org.coldpleat.model.run.PointResult;
+import org.coldpleat.ui.chart.ColdStartCharts;
+import org.coldpleat.ui.chart.Picture;
+import org.coldpleat.ui.chart.Presentation;
+import org.coldpleat.ui.chart.RunCharts;
+import org.coldpleat.ui.chart.ServiceCharts;
+import org.coldpleat.ui.chart.ShareGrid;
+import org.coldpleat.ui.chart.ShareMapChart;
+import org.coldpleat.ui.chart.StateSheet;
+import org.coldpleat.ui.chart.TemperatureCharts;
+import org.coldpleat.ui.chart.cutaway.Cutaway;
+import org.coldpleat.ui.report.Report;
+import org.coldpleat.ui.report.ReportRun;
+import org.coldpleat.ui.service.CaseService;
+import org.coldpleat.ui.service.OpenedCase;
+import org.jfree.chart.JFreeChart;
+
+/** The fixed set of pictures of a case. */
+public final class PictureSet {
+    private static final double LEAST_SHOWN = 0.01;
+
+    private final boolean transparent;
+    private final List<NamedPicture> pictures = new ArrayList<>();
+
+    private PictureSet(boolean transparent) {
+        this.transparent = transparent;
+    }
+
+    /**
+     * Runs a case and makes its pictures.
+     *
+     * @param start its cold start; empty if it has none
+     * @param transparent true for pictures without ground
+     */
+    public static List<NamedPicture> of(
+            CaseService service, OpenedCase opened, Optional<ColdStart> start, boolean transparent) {
+        PictureSet set = new PictureSet(transparent);
+        Comparison comparison = service.compare(opened);
+        set.overTemperature(comparison);
+        opened.candidates().forEach(name -> set.map(service.map(opened, name), comparison));
+        set.cutaways(opened, ReportRun.hardestPoints(service, opened, comparison));
+        start.ifPresent(one -> set.chart(
+                "start",
+                ColdStartCharts.timeline(one, opened.candidates()),
+                ColdStartCharts.timelineDescription(one)));
+        service.service(opened, OptionalDouble.empty()).ifPresent(one -> {
+            set.chart("service-opening", ServiceCharts.opening(one), ServiceCharts.openingDescription(one));
+            set.chart("service-drop", ServiceCharts.drop(one), ServiceCharts.dropDescription(one));
+        });
+        return List.copyOf(set.pictures);
+    }
+
+    /** What goes with the pictures in words: each with what it shows, and what no picture can tell. */
+    public static String captions(String title, boolean invented, List<NamedPicture> pictures) {
+        List<String> lines = new ArrayList<>();
+        lines.add(invented ? ShowTexts.get("captions.invented", title) : title);
+        for (NamedPicture one : pictures) {
+            lines.add("");
+            lines.add(one.name());
+            lines.add("  " + one.picture().title());
+            lines.add("  " + one.picture().description());
+        }
+        lines.add("");
+        lines.add(ShowTexts.get("captions.bands"));
+        lines.add("");
+        List<String> limits = Report.limits();
+        lines.add(limits.get(0));
+        limits.stream().skip(1).forEach(limit -> lines.add("  - " + limit));
+        return String.join("\n", lines) + "\n";
+    }
+
+    private void overTemperature(Comparison comparison) {
+        List<StateSheet> sheets = RunCharts.sheets(comparison);
+        for (int s = 0; s < sheets.size(); s++) {
+            StateSheet sheet = sheets.get(s);
+            String name = (s + 1) + "-" + fileName(sheet.state());
+            chart("pressure-" + name, TemperatureCharts.pressure(sheet), TemperatureCharts.pressureDescription(sheet));
+            chart("share-" + name, TemperatureCharts.share(sheet), TemperatureCharts.shareDescription(sheet));
+        }
+    }
+
+    private void map(MapResult map, Comparison comparison) {
+        boolean blank = Arrays.stream(map.share()).flatMapToDouble(Arrays::stream).allMatch(share -> share < LEAST_SHOWN);
+        if (!blank) {
+            ShareGrid grid = RunCharts.grid(map, comparison.title(), comparison.invented());
+            chart("map-" + fileName(map.candidate()), ShareMapChart.of(grid), ShareMapChart.description(grid));
+        }
+    }
+
+    private void cutaways(OpenedCase opened, List<PointResult> points) {
+        double most = ReportRun.greatestFlow(points);
+        for (PointResult point : points) {
+            opened.sheet(point.candidate()).ifPresent(sheet -> pictures.add(new NamedPicture(
+                    "cutaway-" + fileName(point.candidate()),
+                    Stages.picture(Stages.steady(Cutaway.side(sheet, point, most), point, opened), !transparent))));
+        }
+    }
+
+    private void chart(String name, JFreeChart chart, String description) {
+        pictures.add(new NamedPicture(name, Picture.of(Presentation.dress(chart, transparent), description)));
+    }
+
+    /** A name for a file on any system: letters, digits and hyphens. */
+    static String fileName(String name) {
+        String plain = name.toLowerCase(Locale.ROOT)
+                .replaceAll("[^\\p{L}\\p{N}]+", "-")
+                .replaceAll("^-+|-+$", "");
+        return plain.isEmpty() ? "unnamed" : plain;
+    }
+}
