@@ -4,6 +4,8 @@ import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.LegendItemCollection;
+import org.jfree.chart.annotations.XYTitleAnnotation;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.XYPlot;
@@ -11,6 +13,7 @@ import org.jfree.chart.title.LegendTitle;
 import org.jfree.chart.title.TextTitle;
 import org.jfree.chart.title.Title;
 import org.jfree.chart.ui.HorizontalAlignment;
+import org.jfree.chart.ui.RectangleAnchor;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
 
@@ -22,6 +25,8 @@ public final class Presentation {
     /** Points along the shorter side: type of 15 points is then a thirtieth of it. */
     private static final double SHORT_SIDE = 450;
 
+    private static final int LONGEST_BESIDE = 34;
+    private static final float SMALLEST = 12.5f;
     private static final Color CLEAR = new Color(255, 255, 255, 0);
 
     private Presentation() {}
@@ -32,26 +37,69 @@ public final class Presentation {
     }
 
     /**
-     * A chart with its axis names in one line over the plot, where there is room to read them, and without the small
-     * print below.
+     * A chart with its axis names in one line over the plot, where there is room to read them, without the small print,
+     * and with its legend beside the plot where the canvas is wide.
      *
      * @param chart fresh from its builder; changed
+     * @param canvas what it will be painted on
      */
-    public static JFreeChart dress(JFreeChart chart, boolean transparent) {
+    public static JFreeChart dress(JFreeChart chart, Canvas canvas) {
+        boolean wide = canvas.width() > canvas.height();
         for (int i = chart.getSubtitleCount() - 1; i >= 0; i--) {
             Title title = chart.getSubtitle(i);
-            boolean smallPrint = title instanceof TextTitle && title.getPosition().equals(RectangleEdge.BOTTOM);
-            if (smallPrint) {
+            if (title instanceof TextTitle && title.getPosition().equals(RectangleEdge.BOTTOM)) {
                 chart.removeSubtitle(title);
+            } else if (title instanceof LegendTitle legend && wide && fitsBeside(chart.getXYPlot())) {
+                legend.setPosition(RectangleEdge.RIGHT);
+                legend.setPadding(new RectangleInsets(0, 10, 0, 0));
+                legend.setItemLabelPadding(new RectangleInsets(5, 4, 5, 4));
             }
         }
-        if (chart.getPlot() instanceof XYPlot plot && !(plot instanceof CombinedDomainXYPlot)) {
-            axisNames(chart, plot);
+        if (chart.getPlot() instanceof CombinedDomainXYPlot combined) {
+            combined.getDomainAxis().setTickLabelFont(ChartTheme.NOTE.deriveFont(SMALLEST));
+            combined.getSubplots().forEach(plot -> nameInside((XYPlot) plot));
+        } else {
+            domainNames(chart.getXYPlot());
+            axisNames(chart, chart.getXYPlot());
         }
-        if (transparent) {
+        if (canvas.transparent()) {
             clear(chart);
         }
         return chart;
+    }
+
+    /** Legends of short words leave enough room for the plot. */
+    private static boolean fitsBeside(XYPlot plot) {
+        LegendItemCollection items = plot.getLegendItems();
+        for (int i = 0; i < items.getItemCount(); i++) {
+            if (items.get(i).getLabel().length() > LONGEST_BESIDE) {
+                return false;
+            }
+        }
+        return !(plot instanceof CombinedDomainXYPlot);
+    }
+
+    /** The name of the axis in the corner of its plot. */
+    private static void nameInside(XYPlot plot) {
+        ValueAxis axis = plot.getRangeAxis();
+        if (axis == null || axis.getLabel() == null) {
+            return;
+        }
+        TextTitle name = new TextTitle(axis.getLabel(), ChartTheme.NOTE);
+        name.setBackgroundPaint(ChartTheme.LABEL_GROUND);
+        name.setPaint(ChartTheme.INK);
+        plot.addAnnotation(new XYTitleAnnotation(0.995, 0.96, name, RectangleAnchor.TOP_RIGHT));
+        axis.setLabel(null);
+    }
+
+    /** Both scales of the temperature named in one line below. */
+    private static void domainNames(XYPlot plot) {
+        ValueAxis first = plot.getDomainAxis(0);
+        ValueAxis second = plot.getDomainAxisCount() > 1 ? plot.getDomainAxis(1) : null;
+        if (second != null && second.getLabel() != null) {
+            first.setLabel(ChartTexts.get("show.scales", first.getLabel(), second.getLabel()));
+            second.setLabel(null);
+        }
     }
 
     private static void axisNames(JFreeChart chart, XYPlot plot) {

@@ -10,6 +10,7 @@ import org.coldpleat.model.run.ColdStart;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.PointResult;
+import org.coldpleat.ui.chart.Canvas;
 import org.coldpleat.ui.chart.ColdStartCharts;
 import org.coldpleat.ui.chart.Picture;
 import org.coldpleat.ui.chart.Presentation;
@@ -30,22 +31,22 @@ import org.jfree.chart.JFreeChart;
 public final class PictureSet {
     private static final double LEAST_SHOWN = 0.01;
 
-    private final boolean transparent;
+    private final Canvas canvas;
     private final List<NamedPicture> pictures = new ArrayList<>();
 
-    private PictureSet(boolean transparent) {
-        this.transparent = transparent;
+    private PictureSet(Canvas canvas) {
+        this.canvas = canvas;
     }
 
     /**
      * Runs a case and makes its pictures.
      *
      * @param start its cold start; empty if it has none
-     * @param transparent true for pictures without ground
+     * @param canvas what the pictures will be painted on
      */
     public static List<NamedPicture> of(
-            CaseService service, OpenedCase opened, Optional<ColdStart> start, boolean transparent) {
-        PictureSet set = new PictureSet(transparent);
+            CaseService service, OpenedCase opened, Optional<ColdStart> start, Canvas canvas) {
+        PictureSet set = new PictureSet(canvas);
         Comparison comparison = service.compare(opened);
         set.overTemperature(comparison);
         opened.candidates().forEach(name -> set.map(service.map(opened, name), comparison));
@@ -103,12 +104,12 @@ public final class PictureSet {
         for (PointResult point : points) {
             opened.sheet(point.candidate()).ifPresent(sheet -> pictures.add(new NamedPicture(
                     "cutaway-" + fileName(point.candidate()),
-                    Stages.picture(Stages.steady(Cutaway.side(sheet, point, most), point, opened), !transparent))));
+                    Stages.picture(Stages.steady(Cutaway.side(sheet, point, most), point, opened), !canvas.transparent()))));
         }
     }
 
     private void chart(String name, JFreeChart chart, String description) {
-        pictures.add(new NamedPicture(name, Picture.of(Presentation.dress(chart, transparent), description)));
+        pictures.add(new NamedPicture(name, Picture.of(Presentation.dress(chart, canvas), description)));
     }
 
     /** A name for a file on any system: letters, digits and hyphens. */

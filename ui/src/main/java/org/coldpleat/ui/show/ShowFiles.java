@@ -48,7 +48,7 @@ public final class ShowFiles {
         Files.createDirectories(folder);
         Canvas canvas = Presentation.canvas(wish.width(), wish.height(), wish.transparent());
         Optional<ColdStart> start = ReportRun.start(service, opened);
-        List<NamedPicture> pictures = PictureSet.of(service, opened, start, wish.transparent());
+        List<NamedPicture> pictures = PictureSet.of(service, opened, start, canvas);
         for (NamedPicture one : pictures) {
             Path svg = folder.resolve(one.name() + ".svg");
             ChartFiles.writeSvg(one.picture(), canvas, svg);

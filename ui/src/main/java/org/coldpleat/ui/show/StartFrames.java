@@ -38,7 +38,6 @@ public final class StartFrames {
     private final Section sheet;
     private final double[] times;
     private final double[] course;
-    private final double most;
 
     private StartFrames(
             CaseService service, OpenedCase opened, ColdStart start, ColdStartCandidate candidate, Section sheet, int frames) {
@@ -55,7 +54,6 @@ public final class StartFrames {
             times[i] = end * Math.expm1(HURRY * i / (frames - 1.0)) / Math.expm1(HURRY);
             course[i] = at(times[i]).bypassShare();
         }
-        most = series.stream().mapToDouble(point -> point.mediumFlow() + point.bypassFlow()).max().orElse(0);
     }
 
     /**
@@ -95,7 +93,7 @@ public final class StartFrames {
                 candidate.name(),
                 ShowTexts.get(
                         start.invented() ? "start.subtitleInvented" : "start.subtitle", start.title(), start.schedule()),
-                Cutaway.side(sheet, steady(point), most),
+                Cutaway.side(sheet, steady(point), 0),
                 facts(point),
                 soFar,
                 marks());
@@ -110,13 +108,15 @@ public final class StartFrames {
                 candidate.hasValve()
                         ? Stages.lift(isOpen(point), point.lift())
                         : new Fact(ShowTexts.get("fact.valve"), ShowTexts.get("valve.none"), false));
+        facts.add(new Fact(
+                ShowTexts.get("fact.flow"), Stages.flow(point.mediumFlow() + point.bypassFlow()), false));
         facts.add(new Fact(ShowTexts.get("fact.oil"), Stages.celsius(point.oilTemperature()), false));
         facts.add(new Fact(ShowTexts.get("fact.gallery"), Stages.kilopascal(point.galleryPressure()), false));
         return facts;
     }
 
     private static boolean isOpen(StartPoint point) {
-        return point.valveDifference() > point.openingPressure();
+        return point.lift() > 0;
     }
 
     private List<Mark> marks() {
@@ -125,7 +125,10 @@ public final class StartFrames {
         for (double time : MARKS) {
             if (time < 0.8 * end) {
                 double at = Math.log1p(time / end * Math.expm1(HURRY)) / HURRY;
-                marks.add(new Mark(clock(time), at));
+                String words = time < MINUTE
+                        ? ShowTexts.get("unit.seconds", String.format(Locale.ROOT, "%.0f", time))
+                        : ShowTexts.get("unit.minutes", String.format(Locale.ROOT, "%.0f", time / MINUTE));
+                marks.add(new Mark(words, at));
             }
         }
         return marks;
@@ -133,12 +136,11 @@ public final class StartFrames {
 
     private static String clock(double seconds) {
         if (seconds < MINUTE) {
-            return ShowTexts.get("unit.seconds", String.format(Locale.ROOT, seconds < 10 && seconds % 1 != 0 ? "%.1f" : "%.0f", seconds));
+            return ShowTexts.get("unit.seconds", String.format(Locale.ROOT, seconds < 10 ? "%.1f" : "%.0f", seconds));
         }
         long whole = Math.round(seconds);
-        return whole % 60 == 0 && whole >= 600
-                ? ShowTexts.get("unit.minutes", Long.toString(whole / 60))
-                : ShowTexts.get("unit.clock", Long.toString(whole / 60), String.format(Locale.ROOT, "%02d", whole % 60));
+        return ShowTexts.get(
+                "unit.clock", Long.toString(whole / 60), String.format(Locale.ROOT, "%02d", whole % 60));
     }
 
     /** What the drawing takes of a moment. */

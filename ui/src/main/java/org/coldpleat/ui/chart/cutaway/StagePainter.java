@@ -14,14 +14,15 @@ import java.util.List;
 public final class StagePainter {
     private static final Font TITLE = new Font(Font.SANS_SERIF, Font.BOLD, 26);
     private static final Font PLAIN = new Font(Font.SANS_SERIF, Font.PLAIN, 16);
-    private static final Font NAME = new Font(Font.SANS_SERIF, Font.PLAIN, 16);
-    private static final Font VALUE = new Font(Font.SANS_SERIF, Font.BOLD, 24);
-    private static final Font STRONG = new Font(Font.SANS_SERIF, Font.BOLD, 38);
+    private static final Font NAME = new Font(Font.SANS_SERIF, Font.PLAIN, 15);
+    private static final Font VALUE = new Font(Font.SANS_SERIF, Font.BOLD, 21);
+    private static final Font STRONG = new Font(Font.SANS_SERIF, Font.BOLD, 36);
     private static final Color INK = new Color(0x1A1A1A);
     private static final Color FAINT = new Color(0x4A4A4A);
     private static final double MARGIN = 16;
     private static final double STRIP = 62;
     private static final double KEY = 56;
+    private static final double GAP = 8;
 
     private StagePainter() {}
 
@@ -40,7 +41,7 @@ public final class StagePainter {
         double bottom = area.getMaxY() - MARGIN - (sheet.course().length > 0 ? STRIP : 0);
         boolean across = area.getWidth() > area.getHeight();
         if (across) {
-            double drawn = 0.52 * width;
+            double drawn = 0.46 * width;
             CutawayPainter.pieces(sheet.drawing(), g2, new Rectangle2D.Double(x, y, drawn, bottom - y));
             double right = x + drawn + MARGIN;
             facts(g2, sheet.facts(), right, y, width - drawn - MARGIN);
@@ -56,12 +57,27 @@ public final class StagePainter {
         }
     }
 
+    /** Strong facts in one row on top, the others two by two below. */
     private static void facts(Graphics2D g2, List<StageSheet.Fact> facts, double x, double y, double width) {
+        double column = width / 2;
         double at = y;
-        for (StageSheet.Fact fact : facts) {
-            at = lines(g2, fact.name(), NAME, FAINT, x, at, width);
-            at = lines(g2, fact.value(), fact.strong() ? STRONG : VALUE, INK, x, at, width) + 7;
+        for (boolean strong : new boolean[] {true, false}) {
+            List<StageSheet.Fact> some =
+                    facts.stream().filter(fact -> fact.strong() == strong).toList();
+            for (int i = 0; i < some.size(); i += 2) {
+                double next = fact(g2, some.get(i), x, at, column);
+                if (i + 1 < some.size()) {
+                    next = Math.max(next, fact(g2, some.get(i + 1), x + column, at, column));
+                }
+                at = next + GAP;
+            }
         }
+    }
+
+    private static double fact(Graphics2D g2, StageSheet.Fact fact, double x, double y, double width) {
+        double room = width - GAP;
+        double at = lines(g2, fact.name(), NAME, FAINT, x, y, room);
+        return lines(g2, fact.value(), fact.strong() ? STRONG : VALUE, INK, x, at, room);
     }
 
     /** What the two streams mean, each with its look. */
