@@ -77,7 +77,9 @@ class ArchitectureTest {
                             "ui.commandline",
                             "model.run",
                             "model.explain")),
-            Map.entry("ui.commandline", List.of("ui.service", "ui.chart", "ui.report", "ui.show", "model.run", "model.explain")));
+            Map.entry(
+                    "ui.commandline",
+                    List.of("ui.service", "ui.chart", "ui.report", "ui.show", "model.run", "model.explain")));
 
     private static final JavaClasses ALL =
             new ClassFileImporter().withImportOption(new DoNotIncludeTests()).importPackages("org.coldpleat");
@@ -200,7 +202,11 @@ class ArchitectureTest {
     private static final ArchRule COMMAND_LINE_LOADS_NO_WINDOW = noClasses()
             .that()
             .resideInAnyPackage(
-                    BASE + "ui.commandline..", BASE + "ui.service..", BASE + "ui.chart..", BASE + "ui.report..", BASE + "ui.show..")
+                    BASE + "ui.commandline..",
+                    BASE + "ui.service..",
+                    BASE + "ui.chart..",
+                    BASE + "ui.report..",
+                    BASE + "ui.show..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("javafx..", BASE + "ui.desktop..");

@@ -142,8 +142,8 @@ public final class ColdStartCharts {
         plot.setRenderer(1, thin);
         plot.setRangeAxis(Axes.linear(ChartTexts.get("axis.startTemperature")));
         ValueMarker hot = Charts.namedLine(Axes.CELSIUS.applyAsDouble(start.hot()), ChartTexts.get("label.hot"));
-        hot.setLabelAnchor(RectangleAnchor.TOP_LEFT);
-        hot.setLabelTextAnchor(TextAnchor.BOTTOM_LEFT);
+        hot.setLabelAnchor(RectangleAnchor.BOTTOM_LEFT);
+        hot.setLabelTextAnchor(TextAnchor.TOP_LEFT);
         plot.addRangeMarker(hot, Layer.BACKGROUND);
         return plot;
     }

@@ -2,20 +2,24 @@ package org.coldpleat.ui.chart;
 
 import java.awt.Color;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.annotations.XYTitleAnnotation;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
+import org.jfree.chart.plot.Marker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.title.LegendTitle;
 import org.jfree.chart.title.TextTitle;
 import org.jfree.chart.title.Title;
 import org.jfree.chart.ui.HorizontalAlignment;
+import org.jfree.chart.ui.Layer;
 import org.jfree.chart.ui.RectangleAnchor;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
+import org.jfree.chart.ui.TextAnchor;
 
 /**
  * Dresses charts to be shown: on a wall, in a film, on a phone held upright or across. Type is the same as in any chart,
@@ -25,6 +29,7 @@ public final class Presentation {
     /** Points along the shorter side: type of 15 points is then a thirtieth of it. */
     private static final double SHORT_SIDE = 450;
 
+    private static final double LINE_HEIGHT = 20;
     private static final int LONGEST_BESIDE = 34;
     private static final float SMALLEST = 12.5f;
     private static final Color CLEAR = new Color(255, 255, 255, 0);
@@ -59,6 +64,7 @@ public final class Presentation {
             combined.getDomainAxis().setTickLabelFont(ChartTheme.NOTE.deriveFont(SMALLEST));
             combined.getSubplots().forEach(plot -> nameInside((XYPlot) plot));
         } else {
+            stagger(chart.getXYPlot());
             domainNames(chart.getXYPlot());
             axisNames(chart, chart.getXYPlot());
         }
@@ -77,6 +83,20 @@ public final class Presentation {
             }
         }
         return !(plot instanceof CombinedDomainXYPlot);
+    }
+
+    /** Names of upright lines at their feet, on two heights in turn, since large type is wider than the way from line to line. */
+    private static void stagger(XYPlot plot) {
+        Collection<?> markers = plot.getDomainMarkers(Layer.BACKGROUND);
+        int place = 0;
+        for (Object marker : markers == null ? List.of() : markers) {
+            if (marker instanceof Marker line && line.getLabel() != null) {
+                line.setLabelAnchor(RectangleAnchor.BOTTOM_RIGHT);
+                line.setLabelTextAnchor(TextAnchor.BOTTOM_LEFT);
+                line.setLabelOffset(new RectangleInsets(4, 4, LINE_HEIGHT * (0.8 + place % 2), 4));
+                place++;
+            }
+        }
     }
 
     /** The name of the axis in the corner of its plot. */

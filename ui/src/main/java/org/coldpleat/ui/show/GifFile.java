@@ -1,13 +1,11 @@
 package org.coldpleat.ui.show;
 
-import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.awt.image.IndexColorModel;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.function.IntFunction;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;

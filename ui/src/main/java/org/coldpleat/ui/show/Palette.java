@@ -61,7 +61,8 @@ final class Palette {
         }
 
         Palette palette() {
-            List<Integer> chosen = new ArrayList<>(mostCommon(counts).stream().limit(EXACT).toList());
+            List<Integer> chosen =
+                    new ArrayList<>(mostCommon(counts).stream().limit(EXACT).toList());
             Map<Integer, Integer> shades = new HashMap<>();
             counts.forEach((color, count) -> shades.merge(color & SHADE_MASK | OPAQUE | 0x080808, count, Integer::sum));
             chosen.forEach(color -> shades.remove(color & SHADE_MASK | OPAQUE | 0x080808));

@@ -52,9 +52,7 @@ public final class PictureSet {
         opened.candidates().forEach(name -> set.map(service.map(opened, name), comparison));
         set.cutaways(opened, ReportRun.hardestPoints(service, opened, comparison));
         start.ifPresent(one -> set.chart(
-                "start",
-                ColdStartCharts.timeline(one, opened.candidates()),
-                ColdStartCharts.timelineDescription(one)));
+                "start", ColdStartCharts.timeline(one, opened.candidates()), ColdStartCharts.timelineDescription(one)));
         service.service(opened, OptionalDouble.empty()).ifPresent(one -> {
             set.chart("service-opening", ServiceCharts.opening(one), ServiceCharts.openingDescription(one));
             set.chart("service-drop", ServiceCharts.drop(one), ServiceCharts.dropDescription(one));
@@ -92,7 +90,8 @@ public final class PictureSet {
     }
 
     private void map(MapResult map, Comparison comparison) {
-        boolean blank = Arrays.stream(map.share()).flatMapToDouble(Arrays::stream).allMatch(share -> share < LEAST_SHOWN);
+        boolean blank =
+                Arrays.stream(map.share()).flatMapToDouble(Arrays::stream).allMatch(share -> share < LEAST_SHOWN);
         if (!blank) {
             ShareGrid grid = RunCharts.grid(map, comparison.title(), comparison.invented());
             chart("map-" + fileName(map.candidate()), ShareMapChart.of(grid), ShareMapChart.description(grid));
@@ -102,9 +101,12 @@ public final class PictureSet {
     private void cutaways(OpenedCase opened, List<PointResult> points) {
         double most = ReportRun.greatestFlow(points);
         for (PointResult point : points) {
-            opened.sheet(point.candidate()).ifPresent(sheet -> pictures.add(new NamedPicture(
-                    "cutaway-" + fileName(point.candidate()),
-                    Stages.picture(Stages.steady(Cutaway.side(sheet, point, most), point, opened), !canvas.transparent()))));
+            opened.sheet(point.candidate())
+                    .ifPresent(sheet -> pictures.add(new NamedPicture(
+                            "cutaway-" + fileName(point.candidate()),
+                            Stages.picture(
+                                    Stages.steady(Cutaway.side(sheet, point, most), point, opened),
+                                    !canvas.transparent()))));
         }
     }
 

@@ -21,7 +21,9 @@ final class Stages {
     static Picture picture(StageSheet sheet, boolean ground) {
         String facts = String.join(
                 ", ",
-                sheet.facts().stream().map(fact -> fact.name() + " " + fact.value()).toList());
+                sheet.facts().stream()
+                        .map(fact -> fact.name() + " " + fact.value())
+                        .toList());
         return new Picture(
                 sheet.title(),
                 ShowTexts.get("stage.description", sheet.subtitle(), facts),
@@ -64,7 +66,8 @@ final class Stages {
 
     static String kilopascal(double pascal) {
         double value = pascal / 1000;
-        return ShowTexts.get("unit.kilopascal", String.format(Locale.ROOT, Math.abs(value) < 10 ? "%.1f" : "%.0f", value));
+        return ShowTexts.get(
+                "unit.kilopascal", String.format(Locale.ROOT, Math.abs(value) < 10 ? "%.1f" : "%.0f", value));
     }
 
     static String flow(double flow) {
@@ -72,6 +75,7 @@ final class Stages {
     }
 
     static String percent(double share) {
-        return ShowTexts.get("unit.percent", String.format(Locale.ROOT, share > 0 && share < 0.0995 ? "%.1f" : "%.0f", 100 * share));
+        return ShowTexts.get(
+                "unit.percent", String.format(Locale.ROOT, share > 0 && share < 0.0995 ? "%.1f" : "%.0f", 100 * share));
     }
 }

@@ -40,7 +40,12 @@ public final class StartFrames {
     private final double[] course;
 
     private StartFrames(
-            CaseService service, OpenedCase opened, ColdStart start, ColdStartCandidate candidate, Section sheet, int frames) {
+            CaseService service,
+            OpenedCase opened,
+            ColdStart start,
+            ColdStartCandidate candidate,
+            Section sheet,
+            int frames) {
         this.service = service;
         this.opened = opened;
         this.start = start;
@@ -92,7 +97,9 @@ public final class StartFrames {
         StageSheet stage = new StageSheet(
                 candidate.name(),
                 ShowTexts.get(
-                        start.invented() ? "start.subtitleInvented" : "start.subtitle", start.title(), start.schedule()),
+                        start.invented() ? "start.subtitleInvented" : "start.subtitle",
+                        start.title(),
+                        start.schedule()),
                 Cutaway.side(sheet, steady(point), 0),
                 facts(point),
                 soFar,
@@ -108,8 +115,7 @@ public final class StartFrames {
                 candidate.hasValve()
                         ? Stages.lift(isOpen(point), point.lift())
                         : new Fact(ShowTexts.get("fact.valve"), ShowTexts.get("valve.none"), false));
-        facts.add(new Fact(
-                ShowTexts.get("fact.flow"), Stages.flow(point.mediumFlow() + point.bypassFlow()), false));
+        facts.add(new Fact(ShowTexts.get("fact.flow"), Stages.flow(point.mediumFlow() + point.bypassFlow()), false));
         facts.add(new Fact(ShowTexts.get("fact.oil"), Stages.celsius(point.oilTemperature()), false));
         facts.add(new Fact(ShowTexts.get("fact.gallery"), Stages.kilopascal(point.galleryPressure()), false));
         return facts;
@@ -139,14 +145,14 @@ public final class StartFrames {
             return ShowTexts.get("unit.seconds", String.format(Locale.ROOT, seconds < 10 ? "%.1f" : "%.0f", seconds));
         }
         long whole = Math.round(seconds);
-        return ShowTexts.get(
-                "unit.clock", Long.toString(whole / 60), String.format(Locale.ROOT, "%02d", whole % 60));
+        return ShowTexts.get("unit.clock", Long.toString(whole / 60), String.format(Locale.ROOT, "%02d", whole % 60));
     }
 
     /** What the drawing takes of a moment. */
     private PointResult steady(StartPoint point) {
         double flow = point.mediumFlow() + point.bypassFlow();
-        PointResult like = service.pointAtFlow(opened, candidate.name(), Math.max(LEAST_FLOW, flow), point.oilTemperature());
+        PointResult like =
+                service.pointAtFlow(opened, candidate.name(), Math.max(LEAST_FLOW, flow), point.oilTemperature());
         double scale = like.pressureDrop() > 0 ? point.filterDrop() / like.pressureDrop() : 0;
         Optional<PointResult.Bypass> bypass = candidate.hasValve()
                 ? Optional.of(new PointResult.Bypass(

@@ -14,12 +14,7 @@ import java.util.Objects;
  * @param marks places on that strip with their words
  */
 public record StageSheet(
-        String title,
-        String subtitle,
-        CutawayDrawing drawing,
-        List<Fact> facts,
-        double[] course,
-        List<Mark> marks) {
+        String title, String subtitle, CutawayDrawing drawing, List<Fact> facts, double[] course, List<Mark> marks) {
     /**
      * A fact.
      *
