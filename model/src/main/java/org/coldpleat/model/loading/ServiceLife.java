@@ -5,6 +5,7 @@ import static org.coldpleat.model.loading.Limits.above;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.coldpleat.model.pleat.PackResult;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
@@ -92,8 +93,8 @@ public final class ServiceLife {
     }
 
     private ServiceCourse course(double[] ratios) {
-        double[] stops = Arrays.stream(ratios)
-                .filter(ratio -> ratio > 1 && ratio < ELEMENT_LIMIT)
+        double[] stops = DoubleStream.concat(Arrays.stream(ratios), DoubleStream.of(ELEMENT_LIMIT))
+                .filter(ratio -> ratio > 1 && ratio <= ELEMENT_LIMIT)
                 .map(Math::log)
                 .sorted()
                 .toArray();
@@ -132,7 +133,7 @@ public final class ServiceLife {
                 points.add(point(stand));
                 changes++;
             }
-            if (stand.logRatio >= end || trial.plugged) {
+            if (stand.logRatio >= end - EVENT_TOLERANCE || trial.plugged) {
                 return new ServiceCourse(ServiceCourse.Status.ELEMENT_LIMIT, points, stand.sump, stand.load, steps);
             }
         }

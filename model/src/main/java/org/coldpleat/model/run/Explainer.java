@@ -35,7 +35,8 @@ final class Explainer {
             RATIO,
             StartExplainer.SECONDS_OPEN,
             StartExplainer.UNFILTERED,
-            ServiceExplainer.HOURS);
+            ServiceExplainer.HOURS,
+            ServiceExplainer.WINTER_HOURS);
 
     private final ResolvedCase resolved;
     private final int position;
@@ -64,6 +65,7 @@ final class Explainer {
             case StartExplainer.SECONDS_OPEN -> StartExplainer.secondsOpen(resolved, position);
             case StartExplainer.UNFILTERED -> StartExplainer.unfiltered(resolved, position);
             case ServiceExplainer.HOURS -> ServiceExplainer.hours(resolved, position);
+            case ServiceExplainer.WINTER_HOURS -> ServiceExplainer.winterHours(resolved, position);
             case RATIO -> explainer.ratio(resolved.coldestNamed());
             default -> throw new IllegalArgumentException("no quantity " + quantity.get() + " in " + QUANTITIES);
         };

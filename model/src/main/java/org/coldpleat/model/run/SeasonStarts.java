@@ -13,6 +13,7 @@ import org.coldpleat.model.coldstart.StartUpSpec;
 import org.coldpleat.model.coldstart.TemperatureTrace;
 import org.coldpleat.model.coldstart.ThermalModel;
 import org.coldpleat.model.filter.FilterAssembly;
+import org.coldpleat.model.loading.DoseCurve;
 import org.coldpleat.model.loading.ServicePlan;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;

@@ -85,7 +85,7 @@ final class ServiceAnalyzer {
         ServiceCourse course = ServiceLife.run(plan, stops);
         ServiceCourse slow = ServiceLife.run(plan.withLaw(scaled(middle, -COVERAGE_95 * sigma)));
         ServiceCourse fast = ServiceLife.run(plan.withLaw(scaled(middle, COVERAGE_95 * sigma)));
-        List<ServiceResult.Moment> moments = moments(course, slow, fast);
+        List<ServiceResult.Moment> moments = moments(course, slow, fast, stops);
         double error = model.starts()
                 .map(one -> one.statedError(course.last().packRatio()))
                 .orElse(0.0);
@@ -177,11 +177,15 @@ final class ServiceAnalyzer {
         return Variants.norm(changes.get(0));
     }
 
-    private List<ServiceResult.Moment> moments(ServiceCourse course, ServiceCourse slow, ServiceCourse fast) {
+    private List<ServiceResult.Moment> moments(
+            ServiceCourse course, ServiceCourse slow, ServiceCourse fast, double[] stops) {
         TreeSet<Integer> shown = new TreeSet<>();
         double end = course.last().time();
         for (int i = 0; i <= MOMENTS; i++) {
             shown.add(course.indexAt(end * i / MOMENTS));
+        }
+        for (double stop : stops) {
+            course.timeAtRatio(stop).ifPresent(time -> shown.add(course.indexAt(time)));
         }
         List<ServiceCourse.Point> points = course.points();
         if (end / cycle.oilLife() <= MOST_OIL_CHANGES) {

@@ -12,6 +12,8 @@ final class ExplainText {
     private static final int DEEPEST_INDENT = 12;
     private static final String STEP = "  ";
 
+    private static final double HOUR = 3600;
+
     private final UnitSystem system;
     private final ShownUnits units;
     private final List<String> lines = new ArrayList<>();
@@ -48,11 +50,11 @@ final class ExplainText {
         if (!Double.isFinite(link.value())) {
             return "";
         }
-        ShownUnit unit = unit(link.kind());
+        ShownUnit unit = unit(link.kind(), link.value());
         return (Figures.plain(unit.of(link.value())) + " " + unit.symbol()).strip();
     }
 
-    private ShownUnit unit(Kind kind) {
+    private ShownUnit unit(Kind kind, double value) {
         boolean si = system == UnitSystem.SI;
         return switch (kind) {
             case TEMPERATURE -> units.temperature();
@@ -65,6 +67,9 @@ final class ExplainText {
             case KINEMATIC_VISCOSITY -> si ? ShownUnit.scaled("m²/s", 1) : ShownUnit.scaled("cSt", 1e6);
             case DYNAMIC_VISCOSITY -> si ? ShownUnit.scaled("Pa·s", 1) : ShownUnit.scaled("mPa·s", 1e3);
             case BASIS_WEIGHT -> si ? ShownUnit.scaled("kg/m²", 1) : ShownUnit.scaled("g/m²", 1e3);
+            case MASS -> si ? ShownUnit.scaled("kg", 1) : ShownUnit.scaled("g", 1e3);
+            case MASS_RATE -> si ? ShownUnit.scaled("kg/s", 1) : ShownUnit.scaled("mg/h", 1e6 * HOUR);
+            case DURATION -> si || Math.abs(value) < HOUR ? ShownUnit.scaled("s", 1) : ShownUnit.scaled("h", 1 / HOUR);
             case FRACTION -> ShownUnit.scaled("%", 100);
             case COUNT, RATIO -> ShownUnit.scaled("", 1);
             default -> ShownUnit.scaled(kind.siUnit(), 1);

@@ -1,4 +1,4 @@
-package org.coldpleat.model.run;
+package org.coldpleat.model.loading;
 
 import java.util.HashMap;
 import java.util.List;
@@ -15,7 +15,7 @@ import org.coldpleat.shared.source.Validity;
  */
 @Source("linear interpolation between full starts with bisection of cells, textbook")
 @Validity("any ratio above 0; across a jump (a valve that just opens and hangs open) the narrowest cell stands")
-final class DoseCurve {
+public final class DoseCurve {
     /** First width of a cell in the logarithm of the ratio [1]; the element limit of 30 is three of them. */
     private static final double WIDTH = Math.log(30) / 3;
 
@@ -54,13 +54,13 @@ final class DoseCurve {
      * @param full start at a resistance ratio [1]
      * @param tolerance of the unfiltered oil, over all oil of the start [1]
      */
-    DoseCurve(DoubleFunction<StartDose> full, double tolerance) {
+    public DoseCurve(DoubleFunction<StartDose> full, double tolerance) {
         this.full = full;
         this.tolerance = tolerance;
     }
 
     /** Outcome at a resistance ratio [1, above 0]. */
-    StartDose at(double packRatio) {
+    public StartDose at(double packRatio) {
         double x = Math.log(packRatio);
         long number = (long) Math.floor(x / WIDTH);
         Cell cell =
@@ -126,12 +126,12 @@ final class DoseCurve {
      * further, over all oil of the start [1]. That start is then used as well, so that the error left is a quarter of it
      * where the outcome bends smoothly, and at most about twice where a corner lies off the middle.
      */
-    double statedError() {
+    public double statedError() {
         return miss;
     }
 
     /** Full starts made [1]. */
-    int starts() {
+    public int starts() {
         return starts;
     }
 }

@@ -1,4 +1,4 @@
-package org.coldpleat.model.run;
+package org.coldpleat.model.loading;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
