@@ -139,6 +139,7 @@ public final class Presentation {
         line.setPaint(ChartTheme.INK);
         line.setPosition(RectangleEdge.TOP);
         line.setHorizontalAlignment(HorizontalAlignment.LEFT);
+        line.setTextAlignment(HorizontalAlignment.LEFT);
         line.setPadding(new RectangleInsets(0, 4, 4, 0));
         chart.addSubtitle(line);
     }

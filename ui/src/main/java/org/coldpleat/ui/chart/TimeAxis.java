@@ -1,5 +1,6 @@
 package org.coldpleat.ui.chart;
 
+import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -18,6 +19,7 @@ final class TimeAxis extends LogAxis {
     private static final double[] SAID = {
         0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 60, 120, 300, 600, 1200, 3600, 7200, 18_000, 36_000, 86_400
     };
+    private static final double LABEL_GAP = 6;
     private static final double MINUTE = 60;
     private static final double HOUR = 3600;
 
@@ -26,13 +28,25 @@ final class TimeAxis extends LogAxis {
         Axes.dress(this, label);
     }
 
+    /** All ticks; one whose words would run into those before it stands without words. */
     @Override
     public List<NumberTick> refreshTicks(Graphics2D g2, AxisState state, Rectangle2D dataArea, RectangleEdge edge) {
         List<NumberTick> ticks = new ArrayList<>();
+        FontMetrics metrics = g2.getFontMetrics(getTickLabelFont());
+        double free = Double.NEGATIVE_INFINITY;
         for (double seconds : SAID) {
             if (getRange().contains(seconds)) {
+                double half = metrics.stringWidth(text(seconds)) / 2.0;
+                double middle = valueToJava2D(seconds, dataArea, edge);
+                boolean fits = middle - half > free;
+                free = fits ? middle + half + LABEL_GAP : free;
                 ticks.add(new NumberTick(
-                        TickType.MAJOR, seconds, text(seconds), TextAnchor.TOP_CENTER, TextAnchor.CENTER, 0));
+                        TickType.MAJOR,
+                        seconds,
+                        fits ? text(seconds) : "",
+                        TextAnchor.TOP_CENTER,
+                        TextAnchor.CENTER,
+                        0));
             }
         }
         return ticks;
