@@ -23,18 +23,25 @@ final class CaseWindow {
     private static final double WIDTH = 1280;
     private static final double HEIGHT = 800;
     private static final String RUN = "run";
+    private static final String GLANCE = "glance";
+    private static final String STALE = "stale";
+    private static final String GLANCED = "glanced";
 
     private final Stage stage;
     private final CaseService service;
     private final BorderPane root = new BorderPane();
     private final Label status = new Label(WindowTexts.get("status.empty"));
-    private final Worker worker = new Worker(e -> say(WindowTexts.get("status.problems", e.toString())));
+    private final Worker worker = new Worker(this::failed);
+    /** For what takes milliseconds, so that it never waits behind a comparison of values typed before. */
+    private final Worker quick = new Worker(this::failed);
+
     private final FileDesk files;
     private final WindowBar bar;
     private final BenchSide side;
     private final ChartTabs tabs;
     private final VerdictPane verdict;
     private Optional<Comparison> comparison = Optional.empty();
+    private boolean comparisonDue;
 
     CaseWindow(Stage stage, CaseService service) {
         this(stage, service, Recovery.stateFolder());
@@ -47,7 +54,7 @@ final class CaseWindow {
         files = new FileDesk(stage, service, state, bench -> opened(), this::say);
         bar = new WindowBar(root, this::undo, this::redo, this::look, this::point);
         side = new BenchSide(files::bench, this::changed, this::chosen);
-        tabs = new ChartTabs(service, worker, this::view);
+        tabs = new ChartTabs(service, worker, quick, this::view);
         verdict = new VerdictPane(tabs::explain);
         root.setTop(new VBox(
                 WindowMenu.of(new WindowMenu.Actions(
@@ -133,6 +140,7 @@ final class CaseWindow {
 
     void close() {
         worker.close();
+        quick.close();
         files.close();
     }
 
@@ -179,10 +187,15 @@ final class CaseWindow {
         title();
     }
 
-    /** Works the case out anew; what is shown is stale until then and says so. */
+    /**
+     * Works the case out anew: curves without bands at once, then all of it. What is still of the values before the
+     * change is stale until then and says so.
+     */
     private void run() {
         title();
+        comparisonDue = false;
         worker.cancel(RUN);
+        quick.cancel(GLANCE);
         CaseBench bench = files.bench().orElseThrow();
         stale(true);
         if (!bench.isUnderstood() || bench.opened().isEmpty()) {
@@ -192,8 +205,26 @@ final class CaseWindow {
         OpenedCase known = bench.opened().get();
         bar.states(known.states());
         say(WindowTexts.get("status.stale"));
-        worker.run(RUN, () -> service.compare(known), this::take);
+        comparisonDue = true;
+        glance();
         tabs.point();
+    }
+
+    /** Redraws the curves of the state that is looked at; the comparison begins when they stand. */
+    private void glance() {
+        view().ifPresent(now -> quick.run(GLANCE, () -> service.glance(now.opened(), now.state()), fresh -> {
+            tabs.glance(fresh);
+            mark(GLANCED, true);
+            say(WindowTexts.get("status.glance"));
+            compare();
+        }));
+    }
+
+    private void compare() {
+        if (comparisonDue) {
+            comparisonDue = false;
+            view().ifPresent(now -> worker.run(RUN, () -> service.compare(now.opened()), this::take));
+        }
     }
 
     private static String problems(CaseBench bench) {
@@ -206,8 +237,12 @@ final class CaseWindow {
 
     /** Gives up what is being worked out; the results of before stay, and stay marked. */
     private void stop() {
+        comparisonDue = false;
         worker.cancel(RUN);
-        say(WindowTexts.get("status.stopped"));
+        quick.cancel(GLANCE);
+        if (is(STALE)) {
+            say(WindowTexts.get(is(GLANCED) ? "status.stoppedAfterGlance" : "status.stopped"));
+        }
     }
 
     private void take(Comparison fresh) {
@@ -227,6 +262,10 @@ final class CaseWindow {
     private void look() {
         tabs.redraw();
         verdict();
+        boolean understood = files.bench().map(CaseBench::isUnderstood).orElse(false);
+        if (is(STALE) && understood) {
+            glance();
+        }
     }
 
     private void point() {
@@ -235,8 +274,8 @@ final class CaseWindow {
 
     private void verdict() {
         verdict.setVisible(comparison.isPresent());
-        view().ifPresent(now -> comparison.ifPresent(known ->
-                verdict.show(known, Math.max(0, now.opened().states().indexOf(now.state())), now.units())));
+        view().ifPresent(
+                        now -> comparison.ifPresent(known -> verdict.show(known, now.state(), now.units(), is(STALE))));
     }
 
     private Optional<ChartTabs.View> view() {
@@ -246,10 +285,24 @@ final class CaseWindow {
     }
 
     private void stale(boolean stale) {
-        root.getStyleClass().remove("stale");
-        if (stale) {
-            root.getStyleClass().add("stale");
+        mark(STALE, stale);
+        mark(GLANCED, false);
+        verdict.stale(stale);
+    }
+
+    private boolean is(String mark) {
+        return root.getStyleClass().contains(mark);
+    }
+
+    private void mark(String mark, boolean on) {
+        root.getStyleClass().remove(mark);
+        if (on) {
+            root.getStyleClass().add(mark);
         }
+    }
+
+    private void failed(RuntimeException e) {
+        say(WindowTexts.get("status.problems", e.toString()));
     }
 
     private void say(String words) {

@@ -42,6 +42,7 @@ final class ChartPane extends BorderPane {
     private final PicturePane picture;
     private final TableView<NumberRow> numbers = new TableView<>();
     private final Label readOut = new Label();
+    private final Label note = new Label();
     private final ToggleButton table = new ToggleButton(WindowTexts.get("numbers"));
     private final ChartRenderingInfo info = new ChartRenderingInfo();
     private Optional<JFreeChart> chart = Optional.empty();
@@ -66,7 +67,9 @@ final class ChartPane extends BorderPane {
         table.setOnAction(event -> setCenter(table.isSelected() ? numbers : picture));
         readOut.setId(id + "-readout");
         readOut.setWrapText(true);
-        setTop(new ToolBar(table, save, copy, whole));
+        note.setId(id + "-note");
+        note.getStyleClass().add("note");
+        setTop(new ToolBar(table, save, copy, whole, note));
         setCenter(picture);
         setBottom(readOut);
         picture.setOnMouseMoved(event -> read(picture.sheetX(event.getX())));
@@ -93,6 +96,11 @@ final class ChartPane extends BorderPane {
         });
         numbers.getItems().setAll(rows);
         picture.show((g2, area) -> shown.draw(g2, area, info), description);
+    }
+
+    /** Says something about the picture beside its buttons; blank says nothing. */
+    void note(String words) {
+        note.setText(words);
     }
 
     void show(CutawayDrawing drawing) {

@@ -9,6 +9,7 @@ import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TextArea;
 import org.coldpleat.model.run.Comparison;
+import org.coldpleat.model.run.Glance;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.model.run.ServiceResult;
@@ -38,6 +39,7 @@ final class ChartTabs extends TabPane {
 
     private final CaseService service;
     private final Worker worker;
+    private final Worker quick;
     private final ChartPane pressure = new ChartPane("chart-pressure");
     private final ChartPane share = new ChartPane("chart-share");
     private final ChartPane map = new ChartPane("chart-map");
@@ -48,12 +50,18 @@ final class ChartTabs extends TabPane {
     private final TextArea explanation = text("explanation");
     private final Supplier<Optional<View>> view;
     private Optional<Comparison> comparison = Optional.empty();
+    private Optional<Glance> glance = Optional.empty();
     private Optional<ServiceResult> course = Optional.empty();
 
-    /** @param view what is looked at now; empty if there is nothing to show it for */
-    ChartTabs(CaseService service, Worker worker, Supplier<Optional<View>> view) {
+    /**
+     * @param worker for what takes long
+     * @param quick for what takes milliseconds
+     * @param view what is looked at now; empty if there is nothing to show it for
+     */
+    ChartTabs(CaseService service, Worker worker, Worker quick, Supplier<Optional<View>> view) {
         this.service = service;
         this.worker = worker;
+        this.quick = quick;
         this.view = view;
         setId("tabs");
         tab("pressure", pressure);
@@ -69,23 +77,39 @@ final class ChartTabs extends TabPane {
         for (ChartPane pane : new ChartPane[] {map, opening, drop}) {
             pane.onWhole(this::late);
         }
+        for (Node live : new Node[] {pressure, share, cutaway}) {
+            live.getStyleClass().add("live");
+        }
+        for (Node later : new Node[] {map, opening, drop, page, explanation}) {
+            later.getStyleClass().add("later");
+        }
         getSelectionModel().selectedItemProperty().addListener(observed -> late());
     }
 
     /** Shows a new comparison; what belonged to the one before is gone. */
     void show(Comparison fresh) {
         comparison = Optional.of(fresh);
+        glance = Optional.empty();
         course = Optional.empty();
         worker.cancel(COURSE);
         setVisible(true);
         redraw();
     }
 
+    /** Redraws the curves over temperature, without bands; the rest stays as it is until the comparison comes. */
+    void glance(Glance fresh) {
+        glance = Optional.of(fresh);
+        setVisible(true);
+        curves();
+    }
+
     /** Forgets what is shown, because another case is opened. */
     void clear() {
         comparison = Optional.empty();
+        glance = Optional.empty();
         course = Optional.empty();
-        List.of(POINT, MAP, COURSE, EXPLAIN).forEach(worker::cancel);
+        quick.cancel(POINT);
+        List.of(MAP, COURSE, EXPLAIN).forEach(worker::cancel);
         setVisible(false);
     }
 
@@ -98,17 +122,26 @@ final class ChartTabs extends TabPane {
     }
 
     private void curves() {
-        if (comparison.isEmpty() || view.get().isEmpty()) {
-            return;
-        }
-        StateSheet curves =
-                RunCharts.sheets(comparison.get()).get(state(view.get().get()));
-        chart(pressure, TemperatureCharts.pressure(curves), TemperatureCharts.pressureDescription(curves));
-        chart(share, TemperatureCharts.share(curves), TemperatureCharts.shareDescription(curves));
+        Optional<StateSheet> sheet = view.get().flatMap(now -> sheet(now.state()));
+        sheet.ifPresent(curves -> {
+            chart(pressure, TemperatureCharts.pressure(curves), TemperatureCharts.pressureDescription(curves));
+            chart(share, TemperatureCharts.share(curves), TemperatureCharts.shareDescription(curves));
+            String note = glance.isPresent() ? WindowTexts.get("note.glance") : "";
+            pressure.note(note);
+            share.note(note);
+        });
     }
 
-    private static int state(View view) {
-        return Math.max(0, view.opened().states().indexOf(view.state()));
+    /** The newest curves there are of a state; empty if it is a state of which nothing is worked out yet. */
+    private Optional<StateSheet> sheet(String state) {
+        Optional<StateSheet> quickest =
+                glance.filter(known -> known.state().equals(state)).map(RunCharts::sheet);
+        return quickest.isPresent() || glance.isPresent()
+                ? quickest
+                : comparison.stream()
+                        .flatMap(known -> RunCharts.sheets(known).stream())
+                        .filter(one -> one.state().equals(state))
+                        .findFirst();
     }
 
     private static void chart(ChartPane pane, JFreeChart chart, String description) {
@@ -119,11 +152,11 @@ final class ChartTabs extends TabPane {
     void point() {
         Optional<View> now = view.get().filter(ChartTabs::isKnown);
         if (now.isEmpty()) {
-            worker.cancel(POINT);
+            quick.cancel(POINT);
             return;
         }
         View one = now.get();
-        worker.run(
+        quick.run(
                 POINT,
                 () -> {
                     PointResult result = service.point(one.opened(), one.candidate(), one.state(), one.temperature());

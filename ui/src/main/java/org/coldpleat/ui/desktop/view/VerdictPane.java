@@ -8,6 +8,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import org.coldpleat.model.run.CandidateResult;
 import org.coldpleat.model.run.Comparison;
+import org.coldpleat.model.run.StateResult;
 import org.coldpleat.model.run.Verdict;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.commandline.Pages;
@@ -17,6 +18,7 @@ import org.coldpleat.ui.service.Sentences;
 final class VerdictPane extends ScrollPane {
     private final VBox lines = new VBox(6);
     private final Consumer<String> explain;
+    private final Label answers = heading();
 
     /** @param explain told the candidate whose answer is to be explained */
     VerdictPane(Consumer<String> explain) {
@@ -28,9 +30,26 @@ final class VerdictPane extends ScrollPane {
         setAccessibleText(WindowTexts.get("verdict"));
     }
 
-    void show(Comparison comparison, int state, UnitSystem units) {
-        lines.getChildren().clear();
-        heading(WindowTexts.get("answers"));
+    /** Says whether what stands here belongs to values before a change. */
+    void stale(boolean stale) {
+        answers.setText(WindowTexts.get(stale ? "answers.stale" : "answers"));
+    }
+
+    /**
+     * Shows the answers for a state.
+     *
+     * @param stale true if they belong to values before a change
+     */
+    void show(Comparison comparison, String chosen, UnitSystem units, boolean stale) {
+        int state = comparison.candidates().get(0).states().stream()
+                .map(StateResult::state)
+                .toList()
+                .indexOf(chosen);
+        if (state < 0) {
+            return; // a state that came with the change; its answers come with the comparison
+        }
+        lines.getChildren().setAll(answers);
+        stale(stale);
         for (CandidateResult candidate : comparison.candidates()) {
             Button answer = new Button(WindowTexts.get(
                     "answer", candidate.name(), Pages.answer(candidate.states().get(state), comparison, units)));
@@ -43,7 +62,6 @@ final class VerdictPane extends ScrollPane {
             lines.getChildren().add(answer);
         }
         heading(WindowTexts.get("verdict"));
-        String chosen = comparison.candidates().get(0).states().get(state).state();
         for (Verdict verdict : comparison.verdicts()) {
             if (verdict.state().isEmpty() || verdict.state().equals(chosen)) {
                 sentence(Sentences.of(verdict));
@@ -63,9 +81,16 @@ final class VerdictPane extends ScrollPane {
         return words.toString();
     }
 
-    private void heading(String words) {
-        Label label = new Label(words);
+    private static Label heading() {
+        Label label = new Label();
+        label.setWrapText(true);
         label.getStyleClass().add("heading");
+        return label;
+    }
+
+    private void heading(String words) {
+        Label label = heading();
+        label.setText(words);
         lines.getChildren().add(label);
     }
 

@@ -1,0 +1,152 @@
+package org.coldpleat.ui.desktop.view;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.control.Label;
+import javafx.scene.control.TableView;
+import javafx.scene.control.TextArea;
+import javafx.scene.control.ToggleButton;
+import javafx.stage.Stage;
+import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.ui.chart.RunCharts;
+import org.coldpleat.ui.chart.StateSheet;
+import org.coldpleat.ui.chart.TemperatureCharts;
+import org.coldpleat.ui.commandline.Pages;
+import org.coldpleat.ui.service.CaseService;
+import org.coldpleat.ui.service.OpenedCase;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+
+/** What the window shows while values are being typed. */
+@ExtendWith(ApplicationExtension.class)
+class LiveWindowTest {
+    private static final Path HUT = Path.of("../demo-cases/ridge-hut-generator/case.yaml");
+    private static final String PRESSURE = "#field:candidates[0].bypass.openingPressure";
+    private static final String PALE = "stale";
+
+    /** What stood in the window when its curves were redrawn. */
+    private record Shown(boolean stale, String note, List<NumberRow> curves, String page, String verdict) {}
+
+    private final CaseService service = CaseService.standard();
+    private final List<Shown> shown = new ArrayList<>();
+    private Stage stage;
+    private CaseWindow window;
+    private WindowProbe probe;
+
+    @Start
+    void start(Stage given) throws IOException {
+        stage = given;
+        window = new CaseWindow(given, service, Files.createTempDirectory("coldpleat"));
+        given.show();
+    }
+
+    @BeforeEach
+    void openTheCase(FxRobot robot) throws Exception {
+        probe = new WindowProbe(stage, robot);
+        robot.interact(() -> window.open(HUT));
+        ready();
+        Label note = probe.node("#chart-share-note", Label.class);
+        // the numbers are in the window only while they are looked at
+        robot.interact(
+                () -> probe.node("#chart-pressure-table", ToggleButton.class).fire());
+        robot.interact(() -> note.textProperty().addListener(observed -> shown.add(now(note.getText()))));
+    }
+
+    @AfterEach
+    void close(FxRobot robot) {
+        robot.interact(window::close);
+    }
+
+    private void ready() throws Exception {
+        WindowProbe.until(60, () -> probe.node("#status", Label.class).getText().contains("invented data"));
+    }
+
+    private Shown now(String note) {
+        boolean stale = stage.getScene().getRoot().getStyleClass().contains(PALE);
+        return new Shown(stale, note, curves(), page(), window.verdictWords());
+    }
+
+    private List<NumberRow> curves() {
+        return probe.node("#chart-pressure-numbers", TableView.class).getItems().stream()
+                .map(row -> (NumberRow) row)
+                .toList();
+    }
+
+    private String page() {
+        return probe.node("#page", TextArea.class).getText();
+    }
+
+    private static List<NumberRow> rows(StateSheet sheet) {
+        return ChartNumbers.rows(TemperatureCharts.pressure(sheet));
+    }
+
+    private OpenedCase opened() {
+        return window.bench().orElseThrow().opened().orElseThrow();
+    }
+
+    @Test
+    void curvesFollowAnEditBeforeTheComparisonWhichThenTakesTheirPlace() throws Exception {
+        String pageBefore = page();
+        List<NumberRow> before = curves();
+        // The area moves the curve itself; the opening pressure alone would move only where it is crossed.
+        probe.type("#field:candidates[0].pleats.count", "41");
+        ready();
+        OpenedCase edited = opened();
+        assertEquals(2, shown.size(), "drawn once at a glance, once compared");
+        Shown first = shown.get(0);
+        assertTrue(first.stale());
+        assertFalse(first.note().isBlank());
+        assertNotEquals(before, first.curves());
+        String state = edited.states().get(0);
+        assertEquals(rows(RunCharts.sheet(service.glance(edited, state))), first.curves());
+        assertEquals(pageBefore, first.page());
+        assertTrue(first.verdict().startsWith(WindowTexts.get("answers.stale")), first.verdict());
+        assertEquals("", shown.get(1).note());
+        assertEquals(rows(RunCharts.sheets(service.compare(edited)).get(0)), curves());
+        assertEquals(Pages.comparison(service.compare(edited), UnitSystem.METRIC), page());
+        assertNotEquals(pageBefore, page());
+        assertFalse(window.verdictWords().contains(WindowTexts.get("answers.stale")));
+        assertFalse(stage.getScene().getRoot().getStyleClass().contains(PALE));
+    }
+
+    @Test
+    void theLastOfManyEditsStands() throws Exception {
+        for (String pressure : List.of("6 psi", "8 psi", "10 psi", "12 psi")) {
+            probe.type(PRESSURE, pressure);
+        }
+        ready();
+        assertEquals(
+                "12 psi",
+                window.bench()
+                        .orElseThrow()
+                        .draft()
+                        .value(PRESSURE.substring(7))
+                        .orElseThrow());
+        assertEquals(Pages.comparison(service.compare(opened()), UnitSystem.METRIC), page());
+        assertEquals(rows(RunCharts.sheets(service.compare(opened())).get(0)), curves());
+    }
+
+    @Test
+    void whatIsNotUnderstoodLeavesTheCurvesPale(FxRobot robot) {
+        probe.type("#field:candidates[0].pleats.count", "plenty");
+        assertEquals(List.of(), shown);
+        robot.interact(() -> {
+            stage.getScene().getRoot().applyCss();
+            assertTrue(stage.getScene().getRoot().getStyleClass().contains(PALE));
+        });
+        assertTrue(window.verdictWords().startsWith(WindowTexts.get("answers.stale")));
+    }
+}
