@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.coldpleat.model.coldstart.Peak;
@@ -96,8 +97,8 @@ final class SettingsWriter {
     }
 
     /** Settings in even steps, the one as measured among them; one without a number where there is no valve. */
-    private TreeSet<Double> settings(double measured) {
-        TreeSet<Double> settings = new TreeSet<>();
+    private SortedSet<Double> settings(double measured) {
+        SortedSet<Double> settings = new TreeSet<>();
         settings.add(measured);
         for (int i = 0; i < STEPS && !Double.isNaN(measured); i++) {
             double setting = from + (to - from) * i / (STEPS - 1);
