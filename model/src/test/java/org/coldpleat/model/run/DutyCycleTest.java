@@ -62,7 +62,7 @@ class DutyCycleTest {
                 .filter(t -> t < ZERO_CELSIUS - 5.5)
                 .count();
         // 52/12 weeks of 8 and of 4 starts; a start is whole
-        assertEquals(8 * 52 / 12.0, january, 1);
+        assertEquals(8 * 52 / 12.0, (double) january, 1);
         assertEquals((8 + 11 * 4) * 52 / 12.0, starts.temperatures().length, 1);
         assertEquals(12 * 3600 / 8.0, starts.hotSeconds()[0], 1e-9);
         assertEquals(12 * 3600 / 4.0, starts.hotSeconds()[starts.hotSeconds().length - 1], 1e-9);

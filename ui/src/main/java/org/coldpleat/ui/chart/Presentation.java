@@ -62,7 +62,7 @@ public final class Presentation {
         }
         if (chart.getPlot() instanceof CombinedDomainXYPlot combined) {
             combined.getDomainAxis().setTickLabelFont(ChartTheme.NOTE.deriveFont(SMALLEST));
-            combined.getSubplots().forEach(plot -> nameInside((XYPlot) plot));
+            combined.getSubplots().forEach(Presentation::nameInside);
         } else {
             stagger(chart.getXYPlot());
             domainNames(chart.getXYPlot());
@@ -148,7 +148,7 @@ public final class Presentation {
         chart.setBackgroundPaint(null);
         chart.getPlot().setBackgroundPaint(null);
         if (chart.getPlot() instanceof CombinedDomainXYPlot combined) {
-            combined.getSubplots().forEach(plot -> ((XYPlot) plot).setBackgroundPaint(null));
+            combined.getSubplots().forEach(plot -> plot.setBackgroundPaint(null));
         }
         for (int i = 0; i < chart.getSubtitleCount(); i++) {
             if (chart.getSubtitle(i) instanceof LegendTitle legend) {

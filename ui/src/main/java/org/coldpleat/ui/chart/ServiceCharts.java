@@ -27,28 +27,19 @@ public final class ServiceCharts {
         List<Picture> pictures = new ArrayList<>();
         pictures.add(new Picture("opening", opening(result), openingDescription(result)));
         pictures.add(new Picture("drop", drop(result), dropDescription(result)));
-        pictures.add(simple(result, "resistance", m -> m.resistanceRatio(), m -> m.ratioLow(), m -> m.ratioHigh()));
-        pictures.add(simple(
-                result,
-                "unfiltered",
-                m -> 100 * m.unfilteredShare(),
+        pictures.add(simple(result, "resistance", List.of(m -> m.resistanceRatio(), m -> m.ratioLow(), m -> m.ratioHigh())));
+        pictures.add(simple(result, "unfiltered", List.of(m -> 100 * m.unfilteredShare(),
                 m -> 100 * m.unfilteredLow(),
-                m -> 100 * m.unfilteredHigh()));
+                m -> 100 * m.unfilteredHigh())));
         if (!Double.isNaN(result.winterStart())) {
-            pictures.add(simple(result, "winter", m -> 1000 * m.winterUnfiltered()));
+            pictures.add(simple(result, "winter", List.of(m -> 1000 * m.winterUnfiltered())));
         }
-        pictures.add(simple(
-                result,
-                "retained",
-                m -> 1000 * m.retained(),
+        pictures.add(simple(result, "retained", List.of(m -> 1000 * m.retained(),
                 m -> 1000 * m.retained() / m.dirtSpread(),
-                m -> 1000 * m.retained() * m.dirtSpread()));
-        pictures.add(simple(
-                result,
-                "oilDirt",
-                m -> 1000 * m.concentration(),
+                m -> 1000 * m.retained() * m.dirtSpread())));
+        pictures.add(simple(result, "oilDirt", List.of(m -> 1000 * m.concentration(),
                 m -> 1000 * m.concentration() / m.dirtSpread(),
-                m -> 1000 * m.concentration() * m.dirtSpread()));
+                m -> 1000 * m.concentration() * m.dirtSpread())));
         return pictures;
     }
 
@@ -61,8 +52,8 @@ public final class ServiceCharts {
      */
     public record Picture(String name, JFreeChart chart, String description) {}
 
-    @SafeVarargs
-    private static Picture simple(ServiceResult result, String name, ToDoubleFunction<ServiceResult.Moment>... values) {
+    private static Picture simple(
+            ServiceResult result, String name, List<ToDoubleFunction<ServiceResult.Moment>> values) {
         String at = Charts.number(Axes.CELSIUS.applyAsDouble(result.winterStart()));
         return new Picture(
                 name,
@@ -71,7 +62,7 @@ public final class ServiceCharts {
                         ChartTexts.get("service." + name + ".title", at),
                         ChartTexts.get("axis.service." + name),
                         ChartTexts.get("key.service." + name),
-                        List.of(values)),
+                        values),
                 ChartTexts.get("description.service." + name, names(result), at));
     }
 
