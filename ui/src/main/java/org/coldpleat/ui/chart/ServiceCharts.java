@@ -27,19 +27,29 @@ public final class ServiceCharts {
         List<Picture> pictures = new ArrayList<>();
         pictures.add(new Picture("opening", opening(result), openingDescription(result)));
         pictures.add(new Picture("drop", drop(result), dropDescription(result)));
-        pictures.add(simple(result, "resistance", List.of(m -> m.resistanceRatio(), m -> m.ratioLow(), m -> m.ratioHigh())));
-        pictures.add(simple(result, "unfiltered", List.of(m -> 100 * m.unfilteredShare(),
-                m -> 100 * m.unfilteredLow(),
-                m -> 100 * m.unfilteredHigh())));
+        pictures.add(
+                simple(result, "resistance", List.of(m -> m.resistanceRatio(), m -> m.ratioLow(), m -> m.ratioHigh())));
+        pictures.add(simple(
+                result,
+                "unfiltered",
+                List.of(m -> 100 * m.unfilteredShare(), m -> 100 * m.unfilteredLow(), m -> 100 * m.unfilteredHigh())));
         if (!Double.isNaN(result.winterStart())) {
             pictures.add(simple(result, "winter", List.of(m -> 1000 * m.winterUnfiltered())));
         }
-        pictures.add(simple(result, "retained", List.of(m -> 1000 * m.retained(),
-                m -> 1000 * m.retained() / m.dirtSpread(),
-                m -> 1000 * m.retained() * m.dirtSpread())));
-        pictures.add(simple(result, "oilDirt", List.of(m -> 1000 * m.concentration(),
-                m -> 1000 * m.concentration() / m.dirtSpread(),
-                m -> 1000 * m.concentration() * m.dirtSpread())));
+        pictures.add(simple(
+                result,
+                "retained",
+                List.of(
+                        m -> 1000 * m.retained(),
+                        m -> 1000 * m.retained() / m.dirtSpread(),
+                        m -> 1000 * m.retained() * m.dirtSpread())));
+        pictures.add(simple(
+                result,
+                "oilDirt",
+                List.of(
+                        m -> 1000 * m.concentration(),
+                        m -> 1000 * m.concentration() / m.dirtSpread(),
+                        m -> 1000 * m.concentration() * m.dirtSpread())));
         return pictures;
     }
 

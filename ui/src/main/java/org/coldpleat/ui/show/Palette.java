@@ -32,9 +32,9 @@ final class Palette {
 
     private int search(int rgb) {
         int best = 0;
-        long least = Long.MAX_VALUE;
+        int least = Integer.MAX_VALUE;
         for (int i = 0; i < colors.length; i++) {
-            long distance = distance(rgb, colors[i]);
+            int distance = distance(rgb, colors[i]);
             if (distance < least) {
                 least = distance;
                 best = i;
@@ -43,10 +43,11 @@ final class Palette {
         return best;
     }
 
-    private static long distance(int a, int b) {
-        long red = (a >> 16 & 255) - (b >> 16 & 255);
-        long green = (a >> 8 & 255) - (b >> 8 & 255);
-        long blue = (a & 255) - (b & 255);
+    /** At most 7 x 255 squared, far below the range of an int. */
+    private static int distance(int a, int b) {
+        int red = ((a >> 16) & 255) - ((b >> 16) & 255);
+        int green = ((a >> 8) & 255) - ((b >> 8) & 255);
+        int blue = (a & 255) - (b & 255);
         return 2 * red * red + 4 * green * green + blue * blue;
     }
 
@@ -64,8 +65,9 @@ final class Palette {
             List<Integer> chosen =
                     new ArrayList<>(mostCommon(counts).stream().limit(EXACT).toList());
             Map<Integer, Integer> shades = new HashMap<>();
-            counts.forEach((color, count) -> shades.merge(color & SHADE_MASK | OPAQUE | 0x080808, count, Integer::sum));
-            chosen.forEach(color -> shades.remove(color & SHADE_MASK | OPAQUE | 0x080808));
+            counts.forEach(
+                    (color, count) -> shades.merge((color & SHADE_MASK) | OPAQUE | 0x080808, count, Integer::sum));
+            chosen.forEach(color -> shades.remove((color & SHADE_MASK) | OPAQUE | 0x080808));
             mostCommon(shades).stream().limit(SIZE - chosen.size()).forEach(chosen::add);
             return new Palette(chosen.stream().mapToInt(Integer::intValue).toArray());
         }

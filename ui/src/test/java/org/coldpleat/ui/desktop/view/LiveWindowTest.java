@@ -80,9 +80,8 @@ class LiveWindowTest {
     }
 
     private List<NumberRow> curves() {
-        return probe.node("#chart-pressure-numbers", TableView.class).getItems().stream()
-                .map(row -> (NumberRow) row)
-                .toList();
+        TableView<?> table = probe.node("#chart-pressure-numbers", TableView.class);
+        return table.getItems().stream().map(row -> (NumberRow) row).toList();
     }
 
     private String page() {
