@@ -63,8 +63,8 @@ record ConsoleBlock(List<String> command, String show, int exit, String output) 
         List<String> lines = printed.lines().map(String::stripTrailing).toList();
         List<String> kept = new ArrayList<>();
         int at = 0;
-        for (String part : show.isEmpty() ? new String[] {"^ => end"} : show.split(";")) {
-            String[] ends = part.split("=>");
+        for (String part : show.isEmpty() ? new String[] {"^ => end"} : show.split(";", -1)) {
+            String[] ends = part.split("=>", -1);
             int from = ends[0].strip().equals("^") ? 0 : find(lines, ends[0].strip(), at);
             int to = end(lines, ends[1].strip().toLowerCase(Locale.ROOT), from);
             if (from > at) {
