@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.coldpleat.ui.chart.ShareGrid;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.data.general.DatasetUtils;
 import org.jfree.data.xy.XYDataset;
@@ -15,16 +16,34 @@ final class ChartNumbers {
 
     /** Every known point of every curve. */
     static List<NumberRow> rows(JFreeChart chart) {
-        XYDataset data = ((XYPlot) chart.getPlot()).getDataset();
         List<NumberRow> rows = new ArrayList<>();
-        for (int s = 0; s < data.getSeriesCount(); s++) {
-            for (int i = 0; i < data.getItemCount(s); i++) {
-                if (Double.isFinite(data.getYValue(s, i))) {
-                    rows.add(new NumberRow(name(data, s), text(data.getXValue(s, i)), text(data.getYValue(s, i))));
+        for (XYPlot plot : panels(chart)) {
+            XYDataset data = plot.getDataset();
+            for (int s = 0; s < data.getSeriesCount(); s++) {
+                for (int i = 0; i < data.getItemCount(s); i++) {
+                    if (Double.isFinite(data.getYValue(s, i))) {
+                        String name = name(chart, plot, s);
+                        rows.add(new NumberRow(name, text(data.getXValue(s, i)), text(data.getYValue(s, i))));
+                    }
                 }
             }
         }
         return rows;
+    }
+
+    /** The panels of a chart; itself if it has one only. */
+    private static List<XYPlot> panels(JFreeChart chart) {
+        return chart.getPlot() instanceof CombinedDomainXYPlot all
+                ? all.getSubplots().stream().map(XYPlot.class::cast).toList()
+                : List.of((XYPlot) chart.getPlot());
+    }
+
+    /** Name of a curve; where there are several panels, with what it is a curve of. */
+    private static String name(JFreeChart chart, XYPlot panel, int series) {
+        String name = name(panel.getDataset(), series);
+        return panel == chart.getPlot()
+                ? name
+                : WindowTexts.get("numbers.panel", name, panel.getRangeAxis().getLabel());
     }
 
     /** Every known point of a map: temperature [degC], speed [rev/s] or flow [m3/s], share [%]. */
@@ -46,13 +65,14 @@ final class ChartNumbers {
 
     /** Values of all curves at one place along the chart. */
     static String readOut(JFreeChart chart, double x) {
-        XYPlot plot = (XYPlot) chart.getPlot();
-        XYDataset data = plot.getDataset();
         StringBuilder words = new StringBuilder(WindowTexts.get("readout", text(x)));
-        for (int s = 0; s < data.getSeriesCount(); s++) {
-            double y = DatasetUtils.findYValue(data, s, x);
-            if (Double.isFinite(y)) {
-                words.append("   ").append(WindowTexts.get("readout.value", name(data, s), text(y)));
+        for (XYPlot plot : panels(chart)) {
+            XYDataset data = plot.getDataset();
+            for (int s = 0; s < data.getSeriesCount(); s++) {
+                double y = DatasetUtils.findYValue(data, s, x);
+                if (Double.isFinite(y)) {
+                    words.append("   ").append(WindowTexts.get("readout.value", name(chart, plot, s), text(y)));
+                }
             }
         }
         return words.toString();

@@ -25,6 +25,7 @@ import org.coldpleat.ui.chart.cutaway.CutawayDrawing;
 import org.coldpleat.ui.chart.cutaway.CutawayPainter;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.LogAxis;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.XYPlot;
 
@@ -64,7 +65,11 @@ final class ChartPane extends BorderPane {
         copy.setOnAction(event -> copy());
         Button whole = new Button(WindowTexts.get("whole"));
         whole.setOnAction(event -> whole());
-        table.setOnAction(event -> setCenter(table.isSelected() ? numbers : picture));
+        table.setOnAction(event -> {
+            if (saving.isPresent()) {
+                setCenter(table.isSelected() ? numbers : picture);
+            }
+        });
         readOut.setId(id + "-readout");
         readOut.setWrapText(true);
         note.setId(id + "-note");
@@ -95,7 +100,21 @@ final class ChartPane extends BorderPane {
             }
         });
         numbers.getItems().setAll(rows);
+        setCenter(table.isSelected() ? numbers : picture);
         picture.show((g2, area) -> shown.draw(g2, area, info), description);
+    }
+
+    /** Says in place of a picture why there is none. */
+    void empty(String words) {
+        chart = Optional.empty();
+        saving = Optional.empty();
+        numbers.getItems().clear();
+        readOut.setText("");
+        Label why = new Label(words);
+        why.setId(picture.getId() + "-empty");
+        why.setWrapText(true);
+        why.getStyleClass().add("sheet");
+        setCenter(why);
     }
 
     /** Says something about the picture beside its buttons; blank says nothing. */
@@ -153,20 +172,24 @@ final class ChartPane extends BorderPane {
         chart.ifPresent(shown -> {
             place = share(sheetX);
             ValueAxis axis = ((XYPlot) shown.getPlot()).getDomainAxis();
-            double x = axis.getLowerBound() + place * axis.getRange().getLength();
-            readOut.setText(ChartNumbers.readOut(shown, x));
+            readOut.setText(ChartNumbers.readOut(shown, at(axis, place)));
         });
     }
 
-    /** Narrows all axes along the chart to a part of what they show; they are linear, so they stay in step. */
+    /** The value at a part of the length of an axis, in its own measure. */
+    private static double at(ValueAxis axis, double part) {
+        double low = axis.getLowerBound();
+        double high = axis.getUpperBound();
+        return axis instanceof LogAxis ? low * Math.pow(high / low, part) : low + part * (high - low);
+    }
+
+    /** Narrows all axes along the chart to a part of what they show; those of one chart share a measure. */
     private void zoomTo(double one, double other) {
         chart.ifPresent(shown -> {
             XYPlot plot = (XYPlot) shown.getPlot();
             for (int i = 0; i < plot.getDomainAxisCount(); i++) {
                 ValueAxis axis = plot.getDomainAxis(i);
-                double from = axis.getLowerBound();
-                double length = axis.getRange().getLength();
-                axis.setRange(from + Math.min(one, other) * length, from + Math.max(one, other) * length);
+                axis.setRange(at(axis, Math.min(one, other)), at(axis, Math.max(one, other)));
             }
             picture.repaint();
         });

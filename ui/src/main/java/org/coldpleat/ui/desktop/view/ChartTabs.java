@@ -8,12 +8,15 @@ import javafx.scene.Node;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TextArea;
+import org.coldpleat.model.run.ColdStartRequest;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.Glance;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.model.run.ServiceResult;
+import org.coldpleat.model.run.StartOutline;
 import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.ui.chart.ColdStartCharts;
 import org.coldpleat.ui.chart.RunCharts;
 import org.coldpleat.ui.chart.ServiceCharts;
 import org.coldpleat.ui.chart.ShareGrid;
@@ -35,6 +38,7 @@ final class ChartTabs extends TabPane {
     private static final String POINT = "point";
     private static final String MAP = "map";
     private static final String COURSE = "course";
+    private static final String COLD_START = "coldStart";
     private static final String EXPLAIN = "explain";
 
     private final CaseService service;
@@ -45,6 +49,7 @@ final class ChartTabs extends TabPane {
     private final ChartPane map = new ChartPane("chart-map");
     private final ChartPane opening = new ChartPane("chart-opening");
     private final ChartPane drop = new ChartPane("chart-drop");
+    private final ChartPane coldStart = new ChartPane("chart-coldStart");
     private final ChartPane cutaway = new ChartPane("cutaway");
     private final TextArea page = text("page");
     private final TextArea explanation = text("explanation");
@@ -70,17 +75,18 @@ final class ChartTabs extends TabPane {
         tab("shareMap", map);
         tab("opening", opening);
         tab("drop", drop);
+        tab("coldStart", coldStart);
         tab("page", page);
         tab("explanation", explanation);
         pressure.onWhole(this::curves);
         share.onWhole(this::curves);
-        for (ChartPane pane : new ChartPane[] {map, opening, drop}) {
+        for (ChartPane pane : new ChartPane[] {map, opening, drop, coldStart}) {
             pane.onWhole(this::late);
         }
         for (Node live : new Node[] {pressure, share, cutaway}) {
             live.getStyleClass().add("live");
         }
-        for (Node later : new Node[] {map, opening, drop, page, explanation}) {
+        for (Node later : new Node[] {map, opening, drop, coldStart, page, explanation}) {
             later.getStyleClass().add("later");
         }
         getSelectionModel().selectedItemProperty().addListener(observed -> late());
@@ -109,7 +115,7 @@ final class ChartTabs extends TabPane {
         glance = Optional.empty();
         course = Optional.empty();
         quick.cancel(POINT);
-        List.of(MAP, COURSE, EXPLAIN).forEach(worker::cancel);
+        List.of(MAP, COURSE, COLD_START, EXPLAIN).forEach(worker::cancel);
         setVisible(false);
     }
 
@@ -197,7 +203,26 @@ final class ChartTabs extends TabPane {
                 course = result;
                 result.ifPresent(this::loading);
             });
+        } else if (shown.getContent() == coldStart) {
+            start(opened);
         }
+    }
+
+    /** The start as the case states it, or why there is none to show. */
+    private void start(OpenedCase opened) {
+        Optional<StartOutline> outline = service.startOutline(opened);
+        if (outline.isEmpty() || outline.get().from() >= outline.get().hot()) {
+            worker.cancel(COLD_START);
+            coldStart.empty(WindowTexts.get(outline.isEmpty() ? "coldStart.none" : "coldStart.hot"));
+            return;
+        }
+        worker.run(
+                COLD_START,
+                () -> service.coldStart(opened, ColdStartRequest.AS_STATED),
+                result -> result.ifPresent(start -> chart(
+                        coldStart,
+                        ColdStartCharts.timeline(start, opened.candidates()),
+                        ColdStartCharts.timelineDescription(start))));
     }
 
     private void loading(ServiceResult result) {

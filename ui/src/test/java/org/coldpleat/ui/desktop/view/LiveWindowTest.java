@@ -3,14 +3,17 @@ package org.coldpleat.ui.desktop.view;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.control.Label;
+import javafx.scene.control.TabPane;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.ToggleButton;
@@ -136,6 +139,38 @@ class LiveWindowTest {
                         .orElseThrow());
         assertEquals(Pages.comparison(service.compare(opened()), UnitSystem.METRIC), page());
         assertEquals(rows(RunCharts.sheets(service.compare(opened())).get(0)), curves());
+    }
+
+    @Test
+    void theStartIsWorkedOutWhenLookedAtAndACaseWithoutOneSaysSo(FxRobot robot) throws Exception {
+        PicturePane timeline = probe.node("#chart-coldStart", PicturePane.class);
+        assertNull(timeline.getAccessibleText());
+        robot.interact(() -> {
+            TabPane tabs = probe.node("#tabs", TabPane.class);
+            tabs.getTabs().stream()
+                    .filter(tab -> tab.getId().equals("tab-coldStart"))
+                    .forEach(tab -> tabs.getSelectionModel().select(tab));
+        });
+        WindowProbe.until(60, () -> timeline.getAccessibleText() != null);
+        assertTrue(timeline.getAccessibleText().contains("Slate"), timeline.getAccessibleText());
+        probe.picture("start-up");
+        assertFalse(probe.has("#chart-coldStart-empty"));
+        robot.interact(() -> {
+            try {
+                window.open(withoutStart());
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        });
+        WindowProbe.until(60, () -> probe.has("#chart-coldStart-empty"));
+        assertFalse(probe.has("#chart-coldStart"));
+    }
+
+    /** The same case without its start, and without the duty that takes the warming up from it. */
+    private static Path withoutStart() throws IOException {
+        Path file = Files.createTempFile("coldpleat", ".yaml");
+        String text = Files.readString(HUT);
+        return Files.writeString(file, text.replaceAll("(?m)^(?:start|duty):.*\\R(?:(?:[ #].*)?\\R)*", ""));
     }
 
     @Test
