@@ -1,5 +1,6 @@
 package org.coldpleat.ui.commandline;
 
+import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.shared.quantity.UnitSystem;
@@ -45,6 +46,9 @@ final class ConfidenceCommand implements Callable<Integer> {
     @Option(names = "--units", paramLabel = "UNITS", descriptionKey = "units", defaultValue = "metric")
     private UnitSystem units;
 
+    @Option(names = "--plots", paramLabel = "DIR", descriptionKey = "plots")
+    private Path plots;
+
     ConfidenceCommand(CaseService service, Console console) {
         this.service = service;
         this.console = console;
@@ -65,6 +69,9 @@ final class ConfidenceCommand implements Callable<Integer> {
                     case JSON -> ConfidenceJson.of(result);
                     case CSV -> ConfidenceCsv.of(result, units);
                 });
+        if (plots != null) {
+            Pictures.ofConfidence(result, opened.invented(), plots, console);
+        }
         return ExitCode.DONE;
     }
 }

@@ -8,6 +8,7 @@ import java.util.Locale;
 import org.coldpleat.model.run.ColdStart;
 import org.coldpleat.model.run.ColdStartSweep;
 import org.coldpleat.model.run.Comparison;
+import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.model.run.EvidenceReport;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.MultiPassReport;
@@ -19,6 +20,7 @@ import org.coldpleat.model.run.TestReport;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.ui.chart.ChartFiles;
 import org.coldpleat.ui.chart.ColdStartCharts;
+import org.coldpleat.ui.chart.ConfidenceChart;
 import org.coldpleat.ui.chart.ResidualChart;
 import org.coldpleat.ui.chart.RunCharts;
 import org.coldpleat.ui.chart.ServiceCharts;
@@ -91,6 +93,16 @@ final class Pictures {
                 ColdStartCharts.sweepDescription(sweep),
                 folder,
                 "coldstart-sweep-" + fileName(sweep.schedule()),
+                console);
+    }
+
+    /** The chance of an open valve over oil temperature. */
+    static void ofConfidence(ConfidenceResult result, boolean invented, Path folder, Console console) {
+        write(
+                ConfidenceChart.of(result, invented),
+                ConfidenceChart.description(result),
+                folder,
+                "chance-open",
                 console);
     }
 

@@ -22,6 +22,7 @@ import org.coldpleat.ui.commandline.CommandLineTest.Run;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.FixtureCase;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -74,6 +75,15 @@ class OutputTest {
     void planOfADemoCaseKeepsToItsSchema(String test) throws Exception {
         String json = onDemo("ridge-hut-generator", "plan", test, "--candidate", "Slate", "--format", "json");
         assertEquals(List.of(), faults("plan-v1.schema.json", json));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"ridge-hut-generator", "clinic-van", "half-the-area", "harbour-launch"})
+    void confidenceOfADemoCaseKeepsToItsSchema(String demo, @TempDir Path folder) throws Exception {
+        String json = onDemo(demo, "confidence", "--draws", "64", "--format", "json", "--plots", folder.toString());
+        assertEquals(List.of(), faults("confidence-v1.schema.json", json));
+        assertFalse(json.contains("NaN"), "JSON knows no NaN");
+        assertTrue(Files.size(folder.resolve("chance-open.svg")) > 0);
     }
 
     @ParameterizedTest
