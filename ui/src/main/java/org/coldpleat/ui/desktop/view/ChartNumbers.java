@@ -41,7 +41,7 @@ final class ChartNumbers {
     /** Name of a curve; where there are several panels, with what it is a curve of. */
     private static String name(JFreeChart chart, XYPlot panel, int series) {
         String name = name(panel.getDataset(), series);
-        return panel == chart.getPlot()
+        return panels(chart).size() == 1
                 ? name
                 : WindowTexts.get("numbers.panel", name, panel.getRangeAxis().getLabel());
     }
