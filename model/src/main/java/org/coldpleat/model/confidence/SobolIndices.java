@@ -130,7 +130,10 @@ public record SobolIndices(double variance, List<Share> shares, int evaluations,
         return new SobolIndices(best[0], shares, rows.length * (groups.size() + 2), rows.length - count);
     }
 
-    /** Variance, then first and total index of each group. */
+    /** Variance below which an answer counts as the same in all draws, over its square [1]. */
+    private static final double ROUNDING = 1e-20;
+
+    /** Variance, then first and total index of each group; not a number where a group moves what else does not vary. */
     private static double[] indices(List<double[]> rows, int[] picked, int groups) {
         double mean = 0;
         for (int i : picked) {
@@ -150,9 +153,12 @@ public record SobolIndices(double variance, List<Share> shares, int evaluations,
             }
         }
         variance /= 2.0 * picked.length;
-        for (int g = 0; g < groups && variance > 0; g++) {
-            result[1 + 2 * g] = 1 - result[1 + 2 * g] / (2 * picked.length * variance);
-            result[2 + 2 * g] = result[2 + 2 * g] / (2 * picked.length * variance);
+        boolean flat = !(variance > ROUNDING * Math.max(1, mean * mean));
+        for (int g = 0; g < groups; g++) {
+            double moved = result[1 + 2 * g] + result[2 + 2 * g];
+            double whole = 2 * picked.length * variance;
+            result[1 + 2 * g] = !flat ? 1 - result[1 + 2 * g] / whole : moved == 0 ? 0 : Double.NaN;
+            result[2 + 2 * g] = !flat ? result[2 + 2 * g] / whole : moved == 0 ? 0 : Double.NaN;
         }
         result[0] = variance;
         return result;

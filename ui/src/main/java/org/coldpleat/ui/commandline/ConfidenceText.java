@@ -85,7 +85,7 @@ final class ConfidenceText {
                     .filter(one -> one.group().equals(gain.group()))
                     .findFirst()
                     .orElseThrow();
-            if (share.total() > SMALLEST_SHOWN) {
+            if (!(share.total() <= SMALLEST_SHOWN)) {
                 table.row(
                         Sentences.measurement(gain.group().replaceAll("#.*", "")),
                         spread(share.first(), share.firstError()),
@@ -115,6 +115,12 @@ final class ConfidenceText {
     }
 
     private static String spread(double share, double error) {
+        if (!Double.isFinite(share)) {
+            return Texts.get("confidence.unknown");
+        }
+        if (!Double.isFinite(error)) {
+            return Texts.get("confidence.errorUnknown", Figures.fixed(share, 2));
+        }
         return Texts.get("confidence.plusMinus", Figures.fixed(share, 2), Figures.fixed(error, 2));
     }
 

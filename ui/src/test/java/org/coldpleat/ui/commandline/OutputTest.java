@@ -84,6 +84,10 @@ class OutputTest {
         assertEquals(List.of(), faults("confidence-v1.schema.json", json));
         assertFalse(json.contains("NaN"), "JSON knows no NaN");
         assertTrue(Files.size(folder.resolve("chance-open.svg")) > 0);
+        // a share is about 1 at most; its sampling error is of that size or not known
+        json.lines()
+                .filter(line -> line.contains("Error\": ") && !line.contains("null"))
+                .forEach(line -> assertTrue(Double.parseDouble(line.replaceAll(".*: |,", "")) < 2, line));
     }
 
     @ParameterizedTest

@@ -37,9 +37,10 @@ final class ValidationPage {
 
             A line says that one law met one value. It does not say that a filter is good for an engine.
             """;
-    private static final String HEAD =
-            "| quantity | source | expected | computed | deviation | tolerance | why this tolerance | status | rows | test |\n"
-                    + "| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |\n";
+    private static final String HEAD = """
+            | quantity | source | expected | computed | deviation | tolerance | why this tolerance | status | rows | test |
+            | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |
+            """;
     private static final Comparator<CheckRow> WORST_FIRST = Comparator.comparingDouble(
                     (CheckRow row) -> -Double.parseDouble(CheckNumbers.digits(row.severity(), 2)))
             .thenComparing(CheckRow::at)
@@ -98,7 +99,7 @@ final class ValidationPage {
     private static String set(CheckRow row) {
         return String.join(
                 "\n",
-                row.topic().ordinal() + "",
+                Integer.toString(List.of(Topic.values()).indexOf(row.topic())),
                 row.test(),
                 row.quantity().toLowerCase(Locale.ROOT),
                 row.source(),

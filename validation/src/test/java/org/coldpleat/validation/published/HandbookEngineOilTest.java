@@ -62,7 +62,7 @@ class HandbookEngineOilTest {
 
             if (kelvin <= 320) {
                 check(
-                                oil == LINE
+                                oil.equals(LINE)
                                         ? "viscosity to 320 K in the band of the line"
                                         : "viscosity to 320 K in the band of the line with a point at 273 K")
                         .at(kelvin + " K")
