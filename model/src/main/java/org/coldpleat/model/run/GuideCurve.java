@@ -69,6 +69,17 @@ record GuideCurve(double from, double to, double[] values, List<Optional<Operati
         return values[i] + share * (values[i + 1] - values[i]);
     }
 
+    /** Greatest slope less the least one between two temperatures [1/K]. */
+    double bend(double cold, double warm) {
+        double greatest = Double.NEGATIVE_INFINITY;
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = below(cold); i <= below(warm); i++) {
+            greatest = Math.max(greatest, values[i + 1] - values[i]);
+            least = Math.min(least, values[i + 1] - values[i]);
+        }
+        return (greatest - least) * last() / (to - from);
+    }
+
     /** Where it falls through 0 from open to shut at the warmest, or where it comes nearest [K]. */
     double likeliest() {
         int top = last();

@@ -28,8 +28,8 @@ final class GuidedOpening {
     /** Width below which a stretch with both ends shut is left aside [K]. */
     private static final double FINEST = 0.1;
 
-    /** Part of the change of the unmoved curve over a stretch by which a draw may turn off unseen [1]. */
-    private static final double TURN = 0.5;
+    /** How far a draw may move a bend of the unmoved curve along the temperature [K]. */
+    private static final double NEARBY = 15;
 
     /** Beyond the warmest look the addition is taken to stay below so many times what it is there [1]. */
     private static final double BEYOND = 2;
@@ -118,32 +118,35 @@ final class GuidedOpening {
         return coldEnd ? guide.from() : Double.NaN;
     }
 
+    /**
+     * Where between two shut looks the curve might be open [K], or nothing. Between the looks it is taken to stay below the
+     * prediction plus a parabola over the stretch, as high as the addition changes and the guide, thereabouts, bends.
+     */
     private double doubt(Look cold, Look warm) {
-        if (warm.temperature() - cold.temperature() <= FINEST) {
+        double width = warm.temperature() - cold.temperature();
+        if (width <= FINEST) {
             return Double.NaN;
         }
-        double turn = TIMES * Math.abs(warm.added() - cold.added());
-        double highest = Math.max(cold.value(), warm.value());
-        double highestBetween = Double.NEGATIVE_INFINITY;
-        double at = 0.5 * (cold.temperature() + warm.temperature());
-        double before = cold.value();
+        double turn = TIMES * Math.abs(warm.added() - cold.added())
+                + width / 4 * guide.bend(cold.temperature() - NEARBY, warm.temperature() + NEARBY);
+        double middle = 0.5 * (cold.temperature() + warm.temperature());
+        double at = middle;
+        double highest = predicted(cold, warm, middle, guide.at(middle)) + turn;
         for (int i = guide.below(cold.temperature()) + 1;
                 i <= guide.last() && guide.temperature(i) < warm.temperature();
                 i++) {
-            double value = predicted(cold, warm, guide.temperature(i), guide.values()[i]);
-            if (value > highestBetween) {
-                highestBetween = value;
+            double share = (guide.temperature(i) - cold.temperature()) / width;
+            double value =
+                    predicted(cold, warm, guide.temperature(i), guide.values()[i]) + 4 * share * (1 - share) * turn;
+            if (value > highest) {
+                highest = value;
                 at = guide.temperature(i);
             }
-            turn += TURN * Math.abs(value - before);
-            before = value;
         }
-        turn += TURN * Math.abs(warm.value() - before);
-        highest = Math.max(highest, highestBetween);
-        if (highest + turn <= 0) {
+        if (highest <= 0) {
             return Double.NaN;
         }
-        double edge = 0.1 * (warm.temperature() - cold.temperature());
+        double edge = 0.1 * width;
         return Math.min(Math.max(at, cold.temperature() + edge), warm.temperature() - edge);
     }
 
