@@ -31,6 +31,9 @@ public record FlapValve(
     private static final int MAX_STEPS = 200;
     private static final int SHARP_STEPS = 4;
 
+    /** Miss, over the flow, from which one more Newton step leaves nothing but rounding [1]: it about squares. */
+    private static final double LAST_STEP = 1e-9;
+
     public FlapValve {
         Require.positive("compliance", compliance, "m/Pa");
         Require.notNegative("preload", preload, "Pa");
@@ -98,12 +101,17 @@ public record FlapValve(
                 new BracketedNewton(0, wanted * fluid.dynamicViscosity() / leak, sharpEdged(wanted, fluid));
         double before = Double.NaN;
         for (int i = 0; i < MAX_STEPS; i++) {
-            double miss = wanted - flowRate(newton.point(), fluid);
-            if (Math.abs(miss) <= 1e-14 * wanted || newton.point() == before || newton.isExhausted()) {
+            double dp = newton.point();
+            double miss = wanted - flowRate(dp, fluid);
+            if (Math.abs(miss) <= 1e-14 * wanted || dp == before || newton.isExhausted()) {
                 break;
             }
-            before = newton.point();
-            newton.step(miss, -flowSlope(newton.point(), fluid));
+            double slope = flowSlope(dp, fluid);
+            if (Math.abs(miss) <= LAST_STEP * wanted) {
+                return Math.copySign(dp + miss / slope, flowRate);
+            }
+            before = dp;
+            newton.step(miss, -slope);
         }
         return Math.copySign(newton.point(), flowRate);
     }

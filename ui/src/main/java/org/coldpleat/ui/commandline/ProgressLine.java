@@ -2,11 +2,12 @@ package org.coldpleat.ui.commandline;
 
 import org.coldpleat.ui.service.Advance;
 
-/** Shows the advance of a run on one line of a terminal. */
+/** Shows the advance of a run on one line of a terminal; cancels it when the thread that asked is interrupted. */
 final class ProgressLine implements Advance {
     private static final double WHOLE = 100;
 
     private final Console console;
+    private final Thread asking = Thread.currentThread();
     private long shown = -1;
 
     ProgressLine(Console console) {
@@ -25,6 +26,6 @@ final class ProgressLine implements Advance {
 
     @Override
     public boolean cancelled() {
-        return Thread.currentThread().isInterrupted();
+        return asking.isInterrupted();
     }
 }

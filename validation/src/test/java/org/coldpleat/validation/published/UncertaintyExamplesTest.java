@@ -177,49 +177,67 @@ class UncertaintyExamplesTest {
                 .within(0.0005, "half a unit of the last printed digit");
     }
 
-    /** JCGM 101:2008, 9.2.2, table 2: sum of four standard normal quantities, u = 2.00, 95 % interval -3.92 to 3.92. */
+    /** JCGM 101:2008, 9.2.2, table 2 (from memory): sum of four standard normal quantities, u = 2.00, 95 % interval -3.92 to 3.92. */
     @Test
     void sumOfNormals() {
         Outcomes sum = draw(
                 x -> new double[] {x[0] + x[1] + x[2] + x[3]},
                 List.of(normal("a", 0, 1), normal("b", 0, 1), normal("c", 0, 1), normal("d", 0, 1)));
-        ExternalCheck.of(Topic.CONFIDENCE, "four normals: deviation of the sum", "JCGM 101:2008, 9.2.2, table 2")
+        ExternalCheck.of(
+                        Topic.CONFIDENCE,
+                        "four normals: deviation of the sum",
+                        "JCGM 101:2008, 9.2.2, table 2 (from memory)")
                 .expected(2.00, "1")
                 .computed(sum.standardDeviation())
                 .within(0.005, "half a unit of the last printed digit");
-        ExternalCheck.of(Topic.CONFIDENCE, "four normals: lower end of 95 %", "JCGM 101:2008, 9.2.2, table 2")
+        ExternalCheck.of(
+                        Topic.CONFIDENCE,
+                        "four normals: lower end of 95 %",
+                        "JCGM 101:2008, 9.2.2, table 2 (from memory)")
                 .expected(-3.92, "1")
                 .computed(sum.low())
                 .within(0.015, "half a printed unit plus the spread of a quantile of 131072 draws");
-        ExternalCheck.of(Topic.CONFIDENCE, "four normals: upper end of 95 %", "JCGM 101:2008, 9.2.2, table 2")
+        ExternalCheck.of(
+                        Topic.CONFIDENCE,
+                        "four normals: upper end of 95 %",
+                        "JCGM 101:2008, 9.2.2, table 2 (from memory)")
                 .expected(3.92, "1")
                 .computed(sum.high())
                 .within(0.015, "half a printed unit plus the spread of a quantile of 131072 draws");
     }
 
-    /** JCGM 101:2008, 9.2.3, table 3: sum of four rectangular quantities of unit deviation, -3.88 to 3.88. */
+    /** JCGM 101:2008, 9.2.3, table 3 (from memory): sum of four rectangular quantities of unit deviation, -3.88 to 3.88. */
     @Test
     void sumOfRectangulars() {
         double w = Math.sqrt(3);
         Outcomes sum = draw(
                 x -> new double[] {x[0] + x[1] + x[2] + x[3]},
                 List.of(between("a", -w, w), between("b", -w, w), between("c", -w, w), between("d", -w, w)));
-        ExternalCheck.of(Topic.CONFIDENCE, "four rectangulars: deviation of the sum", "JCGM 101:2008, 9.2.3, table 3")
+        ExternalCheck.of(
+                        Topic.CONFIDENCE,
+                        "four rectangulars: deviation of the sum",
+                        "JCGM 101:2008, 9.2.3, table 3 (from memory)")
                 .expected(2.00, "1")
                 .computed(sum.standardDeviation())
                 .within(0.005, "half a unit of the last printed digit");
         // tolerance: half a printed unit plus the spread of a quantile of 131072 draws
-        ExternalCheck.of(Topic.CONFIDENCE, "four rectangulars: lower end of 95 %", "JCGM 101:2008, 9.2.3, table 3")
+        ExternalCheck.of(
+                        Topic.CONFIDENCE,
+                        "four rectangulars: lower end of 95 %",
+                        "JCGM 101:2008, 9.2.3, table 3 (from memory)")
                 .expected(-3.88, "1")
                 .computed(sum.low())
                 .within(0.012, "half a printed unit plus the spread of a quantile of 131072 draws");
-        ExternalCheck.of(Topic.CONFIDENCE, "four rectangulars: upper end of 95 %", "JCGM 101:2008, 9.2.3, table 3")
+        ExternalCheck.of(
+                        Topic.CONFIDENCE,
+                        "four rectangulars: upper end of 95 %",
+                        "JCGM 101:2008, 9.2.3, table 3 (from memory)")
                 .expected(3.88, "1")
                 .computed(sum.high())
                 .within(0.012, "half a printed unit plus the spread of a quantile of 131072 draws");
     }
 
-    /** JCGM 101:2008, 9.2.4: three unit rectangulars and one ten times as wide; GUM interval 19.9, drawn 17.0. */
+    /** JCGM 101:2008, 9.2.4 (from memory): three unit rectangulars and one ten times as wide; GUM interval 19.9, drawn 17.0. */
     @Test
     void sumWithOneDominantRectangular() {
         double w = Math.sqrt(3);
@@ -227,15 +245,24 @@ class UncertaintyExamplesTest {
         List<Unknown> unknowns =
                 List.of(between("a", -w, w), between("b", -w, w), between("c", -w, w), between("d", -10 * w, 10 * w));
         Outcomes sum = draw(model, unknowns);
-        ExternalCheck.of(Topic.CONFIDENCE, "one dominant rectangular: uncertainty, first order", "JCGM 101:2008, 9.2.4")
+        ExternalCheck.of(
+                        Topic.CONFIDENCE,
+                        "one dominant rectangular: uncertainty, first order",
+                        "JCGM 101:2008, 9.2.4 (from memory)")
                 .expected(10.1, "1")
                 .computed(FirstOrder.propagate(model, unknowns).standardUncertainty(0))
                 .within(0.05, "half a unit of the last printed digit");
-        ExternalCheck.of(Topic.CONFIDENCE, "one dominant rectangular: lower end of 95 %", "JCGM 101:2008, 9.2.4")
+        ExternalCheck.of(
+                        Topic.CONFIDENCE,
+                        "one dominant rectangular: lower end of 95 %",
+                        "JCGM 101:2008, 9.2.4 (from memory)")
                 .expected(-17.0, "1")
                 .computed(sum.low())
                 .within(0.06, "half a printed unit plus the spread of a quantile of 131072 draws");
-        ExternalCheck.of(Topic.CONFIDENCE, "one dominant rectangular: upper end of 95 %", "JCGM 101:2008, 9.2.4")
+        ExternalCheck.of(
+                        Topic.CONFIDENCE,
+                        "one dominant rectangular: upper end of 95 %",
+                        "JCGM 101:2008, 9.2.4 (from memory)")
                 .expected(17.0, "1")
                 .computed(sum.high())
                 .within(0.06, "half a printed unit plus the spread of a quantile of 131072 draws");
@@ -379,14 +406,17 @@ class UncertaintyExamplesTest {
     }
 
     /**
-     * JCGM 101:2008, 9.4.2.2: comparison loss X1^2 + X2^2 of a power meter, both 0 with u = 0.005. First order gives no
+     * JCGM 101:2008, 9.4.2.2 (from memory): comparison loss X1^2 + X2^2 of a power meter, both 0 with u = 0.005. First order gives no
      * uncertainty at all; the distribution is exponential: estimate 50e-6, u = 50e-6, shortest 95 % interval 0 to 150e-6.
      */
     @Test
     void comparisonLossAtZero() {
         Model loss = x -> new double[] {x[0] * x[0] + x[1] * x[1]};
         List<Unknown> unknowns = List.of(normal("real", 0, 0.005), normal("imaginary", 0, 0.005));
-        ExternalCheck.of(Topic.CONFIDENCE, "comparison loss: uncertainty, first order", "JCGM 101:2008, 9.4.2.2")
+        ExternalCheck.of(
+                        Topic.CONFIDENCE,
+                        "comparison loss: uncertainty, first order",
+                        "JCGM 101:2008, 9.4.2.2 (from memory)")
                 .expected(0, "1")
                 .computed(FirstOrder.propagate(loss, unknowns).standardUncertainty(0))
                 .within(1e-12, "vanishes to first order");
@@ -397,16 +427,22 @@ class UncertaintyExamplesTest {
                 .within(
                         0.1e-6,
                         "sampling spread; the median is exact for this distribution"); // exact for this distribution
-        ExternalCheck.of(Topic.CONFIDENCE, "comparison loss: deviation", "JCGM 101:2008, 9.4.2.2")
+        ExternalCheck.of(Topic.CONFIDENCE, "comparison loss: deviation", "JCGM 101:2008, 9.4.2.2 (from memory)")
                 .expected(50e-6, "1")
                 .computed(drawn.standardDeviation())
                 .within(0.5e-6, "sampling spread of 131072 draws");
         double[] shortest = drawn.shortestInterval(0.95);
-        ExternalCheck.of(Topic.CONFIDENCE, "comparison loss: lower end of the shortest 95 %", "JCGM 101:2008, 9.4.2.2")
+        ExternalCheck.of(
+                        Topic.CONFIDENCE,
+                        "comparison loss: lower end of the shortest 95 %",
+                        "JCGM 101:2008, 9.4.2.2 (from memory)")
                 .expected(0, "1")
                 .computed(shortest[0])
                 .within(0.1e-6, "sampling spread of 131072 draws");
-        ExternalCheck.of(Topic.CONFIDENCE, "comparison loss: upper end of the shortest 95 %", "JCGM 101:2008, 9.4.2.2")
+        ExternalCheck.of(
+                        Topic.CONFIDENCE,
+                        "comparison loss: upper end of the shortest 95 %",
+                        "JCGM 101:2008, 9.4.2.2 (from memory)")
                 .expected(150e-6, "1")
                 .computed(shortest[1])
                 .within(0.8e-6, "sampling spread of 131072 draws");
