@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.coldpleat.model.coldstart.OpeningFinder;
 import org.coldpleat.model.oil.Oil;
 import org.coldpleat.shared.casefile.CaseDocument;
@@ -232,6 +233,23 @@ public final class ResolvedCase {
     Optional<Integer> positionOf(String name) {
         int position = candidateNames().indexOf(name);
         return position < 0 ? Optional.empty() : Optional.of(position);
+    }
+
+    /**
+     * Position of a candidate that must be there.
+     *
+     * @throws IllegalArgumentException if there is no candidate of that name
+     */
+    public int requirePosition(String name) {
+        return positionOf(name)
+                .orElseThrow(() -> new IllegalArgumentException("no candidate " + name + " in " + candidateNames()));
+    }
+
+    /** Position of the one candidate asked for, or of all. */
+    int[] positions(Optional<String> candidate) {
+        return candidate
+                .map(name -> new int[] {requirePosition(name)})
+                .orElseGet(() -> IntStream.range(0, candidates.size()).toArray());
     }
 
     /** A state by name. */

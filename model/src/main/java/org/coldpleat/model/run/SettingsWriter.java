@@ -40,15 +40,7 @@ final class SettingsWriter {
     }
 
     static SettingsResult write(ResolvedCase resolved, Optional<String> candidate, double from, double to) {
-        int[] positions = candidate
-                .map(name -> new int[] {
-                    resolved.positionOf(name)
-                            .orElseThrow(() -> new IllegalArgumentException(
-                                    "no candidate " + name + " in " + resolved.candidateNames()))
-                })
-                .orElseGet(
-                        () -> IntStream.range(0, resolved.candidates().size()).toArray());
-        return new SettingsWriter(resolved, positions, from, to).result();
+        return new SettingsWriter(resolved, resolved.positions(candidate), from, to).result();
     }
 
     private record Task(int index, Design design, double setting, double measured) {}

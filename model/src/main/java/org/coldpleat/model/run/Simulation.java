@@ -81,7 +81,7 @@ public final class Simulation {
      * @throws IllegalArgumentException if the case has no such candidate or state
      */
     public static PointResult point(ResolvedCase resolved, String candidate, String state, double temperature) {
-        return PointWriter.inState(resolved, position(resolved, candidate), duty(resolved, state), temperature);
+        return PointWriter.inState(resolved, resolved.requirePosition(candidate), duty(resolved, state), temperature);
     }
 
     /**
@@ -94,7 +94,7 @@ public final class Simulation {
      */
     public static PointResult pointAtFlow(ResolvedCase resolved, String candidate, double flow, double temperature) {
         Duty duty = new Duty(Duty.FLOW_STAND, "", flow);
-        return PointWriter.inState(resolved, position(resolved, candidate), duty, temperature);
+        return PointWriter.inState(resolved, resolved.requirePosition(candidate), duty, temperature);
     }
 
     /**
@@ -104,7 +104,7 @@ public final class Simulation {
      * @throws IllegalArgumentException if the case has no such candidate
      */
     public static MapResult map(ResolvedCase resolved, String candidate) {
-        return MapWriter.map(resolved, position(resolved, candidate));
+        return MapWriter.map(resolved, resolved.requirePosition(candidate));
     }
 
     /** True if the case says how the engine is started, so that {@link #coldStart} can be asked for. */
@@ -174,7 +174,7 @@ public final class Simulation {
             ResolvedCase resolved, String candidate, Optional<String> state, Optional<String> quantity) {
         Duty duty = state.map(name -> duty(resolved, name))
                 .orElseGet(() -> resolved.duties().get(0));
-        return Explainer.explain(resolved, position(resolved, candidate), duty, quantity);
+        return Explainer.explain(resolved, resolved.requirePosition(candidate), duty, quantity);
     }
 
     /** Names of the numbers that can be explained. */
@@ -201,7 +201,7 @@ public final class Simulation {
 
     /** True if the sheet of a candidate says what a virtual multi-pass test needs: a capacity or family, and a rating. */
     public static boolean hasMultiPass(ResolvedCase resolved, String candidate) {
-        return MultiPassWriter.isPossible(resolved, position(resolved, candidate));
+        return MultiPassWriter.isPossible(resolved, resolved.requirePosition(candidate));
     }
 
     /**
@@ -212,7 +212,8 @@ public final class Simulation {
      * @throws IllegalArgumentException if there is no such candidate or its sheet says too little
      */
     public static MultiPassReport multiPass(ResolvedCase resolved, String candidate, double leakShare) {
-        return MultiPassWriter.run(resolved, position(resolved, candidate), new Leak(leakShare, Leak.Kind.LAMINAR_GAP));
+        return MultiPassWriter.run(
+                resolved, resolved.requirePosition(candidate), new Leak(leakShare, Leak.Kind.LAMINAR_GAP));
     }
 
     /**
@@ -222,7 +223,7 @@ public final class Simulation {
      * @throws IllegalArgumentException if the case has no such candidate
      */
     public static EvidenceReport evidence(ResolvedCase resolved, String candidate) {
-        return EvidenceWriter.report(resolved, position(resolved, candidate));
+        return EvidenceWriter.report(resolved, resolved.requirePosition(candidate));
     }
 
     /** Tests that can be planned. */
@@ -239,13 +240,7 @@ public final class Simulation {
      * @throws IllegalArgumentException if there is no such candidate or test, or the sheet says too little for it
      */
     public static TestPlan plan(ResolvedCase resolved, String candidate, String test, OptionalDouble resolution) {
-        return PlanWriter.plan(resolved, position(resolved, candidate), test, resolution);
-    }
-
-    private static int position(ResolvedCase resolved, String candidate) {
-        return resolved.positionOf(candidate)
-                .orElseThrow(() ->
-                        new IllegalArgumentException("no candidate " + candidate + " in " + resolved.candidateNames()));
+        return PlanWriter.plan(resolved, resolved.requirePosition(candidate), test, resolution);
     }
 
     private static Duty duty(ResolvedCase resolved, String state) {

@@ -35,14 +35,7 @@ final class Starter {
     Starter(ResolvedCase resolved, ColdStartRequest request) {
         this.resolved = resolved;
         plan = new StartPlan(resolved, request);
-        positions = request.candidate()
-                .map(name -> new int[] {
-                    resolved.positionOf(name)
-                            .orElseThrow(() -> new IllegalArgumentException(
-                                    "no candidate " + name + " in " + resolved.candidateNames()))
-                })
-                .orElseGet(
-                        () -> IntStream.range(0, resolved.candidates().size()).toArray());
+        positions = resolved.positions(request.candidate());
     }
 
     ColdStart run() {

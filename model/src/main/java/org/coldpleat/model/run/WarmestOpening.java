@@ -18,7 +18,6 @@ final class WarmestOpening {
     private static final int CELLS = 16;
     private static final double TOLERANCE = 1e-7;
     private static final double SMALLEST_RATIO = 1e-12;
-    private static final double GOLDEN = (3 - Math.sqrt(5)) / 2;
 
     /** Stretch below which a highest point is not followed any further [K]. */
     private static final double FINEST = 0.1;
@@ -81,31 +80,14 @@ final class WarmestOpening {
 
     /** Golden section about a highest grid point, until it is open or the stretch is short. */
     private double overTheTop(double grid, double step, double atGrid) {
-        double a = Math.max(from, grid - step);
-        double b = grid;
-        double c = Math.min(to, grid + step);
-        double best = atGrid;
-        while (c - a > FINEST) {
-            boolean wideLeft = b - a > c - b;
-            double x = wideLeft ? b - GOLDEN * (b - a) : b + GOLDEN * (c - b);
-            double value = look(x);
-            if (Double.isNaN(value)) {
-                return Double.NaN;
-            }
-            if (value > 0) {
-                double shut = Math.min(to, grid + step);
-                return crossing(x, value, shut, look(shut));
-            }
-            if (value > best) {
-                a = wideLeft ? a : b;
-                c = wideLeft ? b : c;
-                b = x;
-                best = value;
-            } else if (wideLeft) {
-                a = x;
-            } else {
-                c = x;
-            }
+        GoldenSection.Top top = GoldenSection.climb(
+                this::look, Math.max(from, grid - step), grid, Math.min(to, grid + step), atGrid, FINEST, 0);
+        if (Double.isNaN(top.value())) {
+            return Double.NaN;
+        }
+        if (top.value() > 0) {
+            double shut = Math.min(to, grid + step);
+            return crossing(top.at(), top.value(), shut, look(shut));
         }
         return Double.NEGATIVE_INFINITY;
     }

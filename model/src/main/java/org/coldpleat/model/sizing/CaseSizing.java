@@ -36,7 +36,7 @@ public final class CaseSizing {
 
     /** What stands in the way of a request; empty if nothing does. */
     public static Optional<Notice> obstacle(ResolvedCase resolved, SizingRequest request) {
-        int position = position(resolved, request);
+        int position = resolved.requirePosition(request.candidate());
         Design design = Design.of(resolved, position);
         boolean valve = design.in(resolved, duty(resolved, request)).hasValve();
         boolean needsValve = request.target().kind() != Target.Kind.ELEMENT_BELOW;
@@ -58,15 +58,6 @@ public final class CaseSizing {
         return Optional.of(Notice.of(code, Severity.WARNING, request.candidate()));
     }
 
-    private static int position(ResolvedCase resolved, SizingRequest request) {
-        int position = resolved.candidateNames().indexOf(request.candidate());
-        if (position < 0) {
-            throw new IllegalArgumentException(
-                    "no candidate " + request.candidate() + " in " + resolved.candidateNames());
-        }
-        return position;
-    }
-
     private static int duty(ResolvedCase resolved, SizingRequest request) {
         int duty = resolved.stateNames().indexOf(request.target().state());
         if (duty < 0) {
@@ -76,7 +67,7 @@ public final class CaseSizing {
     }
 
     private static Optional<DirtLoad> load(ResolvedCase resolved, SizingRequest request) {
-        int position = position(resolved, request);
+        int position = resolved.requirePosition(request.candidate());
         return request.loadedAfter().isPresent()
                 ? DirtLoad.after(resolved, position, request.loadedAfter().getAsDouble())
                 : DirtLoad.ofShare(resolved, position, request.loadedShare().orElseThrow());
@@ -93,7 +84,7 @@ public final class CaseSizing {
         obstacle(resolved, request).ifPresent(notice -> {
             throw new IllegalArgumentException("request cannot be met: " + notice);
         });
-        int position = position(resolved, request);
+        int position = resolved.requirePosition(request.candidate());
         Design clean = Design.of(resolved, position);
         Trials trials = Trials.of(resolved, request.target());
         List<Draw> draws = draws(resolved, request, position);

@@ -1,6 +1,7 @@
 package org.coldpleat.model.sizing;
 
 import org.coldpleat.model.run.DesignState;
+import org.coldpleat.model.run.GoldenSection;
 import org.coldpleat.shared.source.Source;
 
 /**
@@ -15,7 +16,6 @@ import org.coldpleat.shared.source.Source;
 record Margin(Target target, double to) {
     private static final double STEP = 4;
     private static final double FINEST = 0.05;
-    private static final double GOLDEN = (3 - Math.sqrt(5)) / 2;
 
     /** A margin as bad as this or worse is not told apart [1]. */
     static final double WORST = -50;
@@ -58,29 +58,8 @@ record Margin(Target target, double to) {
 
     /** Golden section about the lowest grid point; at an end of the range it stays there unless the curve dips inside. */
     private double lowest(DesignState state, double low, double middle, double high, double known) {
-        double a = low;
-        double b = middle;
-        double c = high;
-        double best = known;
-        while (c - a > FINEST) {
-            boolean wideLeft = b - a > c - b;
-            double x = wideLeft ? b - GOLDEN * (b - a) : b + GOLDEN * (c - b);
-            double value = at(state, x);
-            if (Double.isNaN(value)) {
-                return Double.NaN;
-            }
-            if (value < best) {
-                a = wideLeft ? a : b;
-                c = wideLeft ? b : c;
-                b = x;
-                best = value;
-            } else if (wideLeft) {
-                a = x;
-            } else {
-                c = x;
-            }
-        }
-        return best;
+        return -GoldenSection.climb(x -> -at(state, x), low, middle, high, -known, FINEST, Double.POSITIVE_INFINITY)
+                .value();
     }
 
     private double at(DesignState state, double temperature) {

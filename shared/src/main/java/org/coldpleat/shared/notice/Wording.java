@@ -45,4 +45,36 @@ public final class Wording {
         }
         return new MessageFormat(pattern(code), Locale.ROOT).format(values.toArray());
     }
+
+    /** The text of a code, which must be there, with values in its numbered places; quotes stand for themselves. */
+    public String filled(String code, String... values) {
+        return fill(pattern(code), List.of(values));
+    }
+
+    /** The text of a code made of data; a code without text stands for itself. */
+    public String patternOr(String code, String otherwise) {
+        return has(code) ? pattern(code) : otherwise;
+    }
+
+    /** Puts values into the numbered places of a text, one pass, so that a value may hold braces itself. */
+    public static String fill(String pattern, List<String> values) {
+        StringBuilder filled = new StringBuilder();
+        int at = 0;
+        while (at < pattern.length()) {
+            int open = pattern.indexOf('{', at);
+            int close = open < 0 ? -1 : pattern.indexOf('}', open);
+            if (close < 0) {
+                break;
+            }
+            String inside = pattern.substring(open + 1, close);
+            filled.append(pattern, at, open);
+            if (inside.matches("\\d{1,2}") && Integer.parseInt(inside) < values.size()) {
+                filled.append(values.get(Integer.parseInt(inside)));
+            } else {
+                filled.append(pattern, open, close + 1);
+            }
+            at = close + 1;
+        }
+        return filled.append(pattern.substring(at)).toString();
+    }
 }

@@ -1,19 +1,14 @@
 package org.coldpleat.ui.chart;
 
-import java.util.Locale;
-import java.util.ResourceBundle;
+import org.coldpleat.shared.notice.Wording;
 
 /** Words in the charts, by key. */
 final class ChartTexts {
-    private static final ResourceBundle TEXTS = ResourceBundle.getBundle("org.coldpleat.ui.chart.charts", Locale.ROOT);
+    private static final Wording TEXTS = Wording.beside(ChartTexts.class, "charts");
 
     private ChartTexts() {}
 
     static String get(String key, String... values) {
-        String text = TEXTS.getString(key);
-        for (int i = 0; i < values.length; i++) {
-            text = text.replace("{" + i + "}", values[i]);
-        }
-        return text;
+        return TEXTS.filled(key, values);
     }
 }

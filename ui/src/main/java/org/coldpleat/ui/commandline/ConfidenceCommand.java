@@ -1,9 +1,7 @@
 package org.coldpleat.ui.commandline;
 
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.coldpleat.model.run.ConfidenceResult;
-import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.service.Advance;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
@@ -18,16 +16,6 @@ final class ConfidenceCommand implements Callable<Integer> {
     private static final int FEWEST_DRAWS = 16;
     private static final int MOST_DRAWS = 1 << 20;
 
-    /** How the result can be written. */
-    enum Format {
-        /** A page for a terminal. */
-        TEXT,
-        /** JSON in coherent SI. */
-        JSON,
-        /** A table for a spreadsheet. */
-        CSV
-    }
-
     private final CaseService service;
     private final Console console;
 
@@ -40,14 +28,8 @@ final class ConfidenceCommand implements Callable<Integer> {
     @Option(names = "--seed", paramLabel = "S", descriptionKey = "confidence.seed", defaultValue = "1")
     private long seed;
 
-    @Option(names = "--format", paramLabel = "FORMAT", descriptionKey = "confidence.format", defaultValue = "text")
-    private Format format;
-
-    @Option(names = "--units", paramLabel = "UNITS", descriptionKey = "units", defaultValue = "metric")
-    private UnitSystem units;
-
-    @Option(names = "--plots", paramLabel = "DIR", descriptionKey = "plots")
-    private Path plots;
+    @Mixin
+    private OutputArguments output;
 
     ConfidenceCommand(CaseService service, Console console) {
         this.service = service;
@@ -64,14 +46,12 @@ final class ConfidenceCommand implements Callable<Integer> {
         ConfidenceResult result = service.confidence(opened, draws, seed, advance)
                 .orElseThrow(() -> new Stop(ExitCode.FAILURE, Texts.get("error.cancelled")));
         console.result(
-                switch (format) {
-                    case TEXT -> ConfidenceText.of(result, units);
+                switch (output.format()) {
+                    case TEXT -> ConfidenceText.of(result, output.units());
                     case JSON -> ConfidenceJson.of(result);
-                    case CSV -> ConfidenceCsv.of(result, units);
+                    case CSV -> ConfidenceCsv.of(result, output.units());
                 });
-        if (plots != null) {
-            Pictures.ofConfidence(result, opened.invented(), plots, console);
-        }
+        output.plots().ifPresent(folder -> Pictures.ofConfidence(result, opened.invented(), folder, console));
         return ExitCode.DONE;
     }
 }

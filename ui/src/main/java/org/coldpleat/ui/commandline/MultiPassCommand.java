@@ -25,8 +25,8 @@ final class MultiPassCommand implements Callable<Integer> {
     @Option(names = "--leak", paramLabel = "SHARE", descriptionKey = "multipass.leak")
     private String leak;
 
-    @Option(names = "--format", paramLabel = "FORMAT", descriptionKey = "service.format", defaultValue = "text")
-    private ServiceCommand.Format format;
+    @Option(names = "--format", paramLabel = "FORMAT", descriptionKey = "format", defaultValue = "text")
+    private OutputArguments.Format format;
 
     @Option(names = "--plots", paramLabel = "DIR", descriptionKey = "plots")
     private Path plots;

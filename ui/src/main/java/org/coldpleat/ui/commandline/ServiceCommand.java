@@ -1,10 +1,8 @@
 package org.coldpleat.ui.commandline;
 
-import java.nio.file.Path;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.coldpleat.model.run.ServiceResult;
-import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import picocli.CommandLine.Command;
@@ -17,16 +15,6 @@ final class ServiceCommand implements Callable<Integer> {
     private static final double HOUR = 3600;
     private static final double MOST_HOURS = 100_000;
 
-    /** How a service life can be written. */
-    enum Format {
-        /** A page for a terminal. */
-        TEXT,
-        /** JSON in coherent SI. */
-        JSON,
-        /** A table for a spreadsheet. */
-        CSV
-    }
-
     private final CaseService service;
     private final Console console;
 
@@ -36,14 +24,8 @@ final class ServiceCommand implements Callable<Integer> {
     @Option(names = "--hours", paramLabel = "H", descriptionKey = "service.hours")
     private Double hours;
 
-    @Option(names = "--format", paramLabel = "FORMAT", descriptionKey = "service.format", defaultValue = "text")
-    private Format format;
-
-    @Option(names = "--units", paramLabel = "UNITS", descriptionKey = "units", defaultValue = "metric")
-    private UnitSystem units;
-
-    @Option(names = "--plots", paramLabel = "DIR", descriptionKey = "plots")
-    private Path plots;
+    @Mixin
+    private OutputArguments output;
 
     ServiceCommand(CaseService service, Console console) {
         this.service = service;
@@ -60,14 +42,12 @@ final class ServiceCommand implements Callable<Integer> {
         ServiceResult result = service.service(opened, horizon)
                 .orElseThrow(() -> new Stop(ExitCode.BAD_INPUT, Texts.get("error.noDuty")));
         console.result(
-                switch (format) {
-                    case TEXT -> ServiceText.of(result, units);
+                switch (output.format()) {
+                    case TEXT -> ServiceText.of(result, output.units());
                     case JSON -> ServiceOutput.json(result);
-                    case CSV -> ServiceOutput.csv(result, units);
+                    case CSV -> ServiceOutput.csv(result, output.units());
                 });
-        if (plots != null) {
-            Pictures.ofService(result, plots, console);
-        }
+        output.plots().ifPresent(folder -> Pictures.ofService(result, folder, console));
         return ExitCode.DONE;
     }
 }

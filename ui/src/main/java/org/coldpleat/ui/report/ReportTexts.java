@@ -1,24 +1,19 @@
 package org.coldpleat.ui.report;
 
-import java.util.Locale;
-import java.util.ResourceBundle;
+import org.coldpleat.shared.notice.Wording;
 
 /** Words of the report, by key. */
 final class ReportTexts {
-    private static final ResourceBundle TEXTS = ResourceBundle.getBundle("org.coldpleat.ui.report.report", Locale.ROOT);
+    private static final Wording TEXTS = Wording.beside(ReportTexts.class, "report");
 
     private ReportTexts() {}
 
     static String get(String key, String... values) {
-        String text = TEXTS.getString(key);
-        for (int i = 0; i < values.length; i++) {
-            text = text.replace("{" + i + "}", values[i]);
-        }
-        return text;
+        return TEXTS.filled(key, values);
     }
 
     /** The text of a key made of data; a key without text stands for itself. */
     static String getOr(String key, String otherwise) {
-        return TEXTS.containsKey(key) ? TEXTS.getString(key) : otherwise;
+        return TEXTS.patternOr(key, otherwise);
     }
 }

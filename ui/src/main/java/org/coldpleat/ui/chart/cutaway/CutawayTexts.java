@@ -1,20 +1,14 @@
 package org.coldpleat.ui.chart.cutaway;
 
-import java.util.Locale;
-import java.util.ResourceBundle;
+import org.coldpleat.shared.notice.Wording;
 
 /** Words in the cutaway drawing, by key. */
 final class CutawayTexts {
-    private static final ResourceBundle TEXTS =
-            ResourceBundle.getBundle("org.coldpleat.ui.chart.cutaway.cutaway", Locale.ROOT);
+    private static final Wording TEXTS = Wording.beside(CutawayTexts.class, "cutaway");
 
     private CutawayTexts() {}
 
     static String get(String key, String... values) {
-        String text = TEXTS.getString(key);
-        for (int i = 0; i < values.length; i++) {
-            text = text.replace("{" + i + "}", values[i]);
-        }
-        return text;
+        return TEXTS.filled(key, values);
     }
 }

@@ -1,20 +1,14 @@
 package org.coldpleat.ui.desktop.view;
 
-import java.util.Locale;
-import java.util.ResourceBundle;
+import org.coldpleat.shared.notice.Wording;
 
 /** Words of the window, by key. */
 final class WindowTexts {
-    private static final ResourceBundle TEXTS =
-            ResourceBundle.getBundle("org.coldpleat.ui.desktop.view.window", Locale.ROOT);
+    private static final Wording TEXTS = Wording.beside(WindowTexts.class, "window");
 
     private WindowTexts() {}
 
     static String get(String key, String... values) {
-        String text = TEXTS.getString(key);
-        for (int i = 0; i < values.length; i++) {
-            text = text.replace("{" + i + "}", values[i]);
-        }
-        return text;
+        return TEXTS.filled(key, values);
     }
 }
