@@ -14,9 +14,8 @@ import org.hipparchus.ode.events.Action;
 import org.hipparchus.ode.events.AdaptableInterval;
 import org.hipparchus.ode.events.ODEEventDetector;
 import org.hipparchus.ode.events.ODEEventHandler;
-import org.hipparchus.ode.nonstiff.DormandPrince54Integrator;
+import org.hipparchus.ode.nonstiff.AdaptiveStepsizeIntegrator;
 import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
-import org.hipparchus.ode.nonstiff.EmbeddedRungeKuttaIntegrator;
 import org.hipparchus.ode.sampling.ODEStateInterpolator;
 
 /**
@@ -31,8 +30,8 @@ final class StartLeg {
     /** Tolerance below which the method of order 8 is the cheaper one [K]. */
     private static final double FINE = 1e-7;
 
-    /** Growth of a step over the one before [1]; small, since the flushing of the element is stiff. */
-    private static final double GROWTH = 2;
+    /** Step of the temperatures for the derivatives of the rates [K]. */
+    private static final double DIFFERENCE = 1e-4;
 
     private static final double SHORTEST_STEP = 1e-10;
     private static final double EVENT_TIME = 1e-10;
@@ -92,10 +91,10 @@ final class StartLeg {
         double[] relative = new double[StartPlant.SIZE];
         double shortest = Math.min(SHORTEST_STEP, 1e-3 * (target - start));
         double longest = Math.min(LONGEST_STEP, target - start);
-        EmbeddedRungeKuttaIntegrator integrator = plant.spec.tolerance() < FINE
+        AdaptiveStepsizeIntegrator integrator = plant.spec.tolerance() < FINE
                 ? new DormandPrince853Integrator(shortest, longest, absolute, relative)
-                : new DormandPrince54Integrator(shortest, longest, absolute, relative);
-        integrator.setMaxGrowth(GROWTH);
+                : new RosenbrockIntegrator(
+                        shortest, longest, absolute, StartPlant.PUMPED, DIFFERENCE, plant.spec.trace().isPresent());
         for (StartSwitch item : switches) {
             if (item.isLive()) {
                 integrator.addEventDetector(new Crossing(
