@@ -13,18 +13,18 @@ import org.hipparchus.ode.ODEStateAndDerivative;
  * @param byTime of each rate [1/s]
  */
 record RateSlopes(double[][] byState, double[] byTime) {
-    /** Part of a step over which the rates are followed for their derivative by time [1]. */
-    private static final double TIME_PART = 1e-4;
+    /** Time over which the rates are followed for their derivative by time [s]. */
+    private static final double AHEAD = 1e-6;
 
     /**
      * Derivatives at a state.
      *
      * @param leading components the rates depend on, the first ones [1]
      * @param difference of a leading component
-     * @param ahead step to be taken [s]; 0 if the rates do not depend on the time
+     * @param timed whether the rates depend on the time as well
      */
     static RateSlopes at(
-            AbstractIntegrator rates, ODEStateAndDerivative start, int leading, double difference, double ahead) {
+            AbstractIntegrator rates, ODEStateAndDerivative start, int leading, double difference, boolean timed) {
         double[] state = start.getCompleteState();
         double[] rate = start.getCompleteDerivative();
         double[][] byState = new double[state.length][leading];
@@ -37,8 +37,8 @@ record RateSlopes(double[][] byState, double[] byTime) {
             }
         }
         double[] byTime = new double[state.length];
-        double later = start.getTime() + TIME_PART * ahead;
-        if (later > start.getTime()) {
+        if (timed) {
+            double later = start.getTime() + AHEAD;
             double[] other = rates.computeDerivatives(later, state);
             for (int i = 0; i < state.length; i++) {
                 byTime[i] = (other[i] - rate[i]) / (later - start.getTime());

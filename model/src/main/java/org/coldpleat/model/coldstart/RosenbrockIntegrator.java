@@ -37,7 +37,7 @@ final class RosenbrockIntegrator extends AdaptiveStepsizeIntegrator {
      */
     RosenbrockIntegrator(
             double shortest, double longest, double[] tolerance, int leading, double difference, boolean timed) {
-        super("RODAS", shortest, longest, tolerance, new double[tolerance.length]);
+        super("RODASP", shortest, longest, tolerance, new double[tolerance.length]);
         this.leading = leading;
         this.difference = difference;
         this.timed = timed;
@@ -51,7 +51,7 @@ final class RosenbrockIntegrator extends AdaptiveStepsizeIntegrator {
         double wanted = firstStep();
         do {
             ODEStateAndDerivative start = getStepStart();
-            RateSlopes slopes = RateSlopes.at(this, start, leading, difference, timed ? wanted : 0);
+            RateSlopes slopes = RateSlopes.at(this, start, leading, difference, timed);
             RosenbrockStep step = attempt(start, slopes, Math.min(wanted, finalTime - start.getTime()));
             double error = error(step);
             while (error > 1) {

@@ -51,7 +51,8 @@ final class RosenbrockInterpolator extends AbstractODEStateInterpolator {
             EquationsMapper mapper, double time, double theta, double thetaH, double oneMinusThetaH) {
         double[] from = getGlobalPreviousState().getCompleteState();
         double[] to = getGlobalCurrentState().getCompleteState();
-        double length = getGlobalCurrentState().getTime() - getGlobalPreviousState().getTime();
+        double length =
+                getGlobalCurrentState().getTime() - getGlobalPreviousState().getTime();
         double left = 1 - theta;
         double[] state = new double[from.length];
         double[] rate = new double[from.length];

@@ -9,15 +9,16 @@ import org.hipparchus.ode.EquationsMapper;
 import org.hipparchus.ode.ODEStateAndDerivative;
 
 /**
- * One step of the Rosenbrock method RODAS: six stages, each with one evaluation of the rates and one linear system.
+ * One step of the Rosenbrock method RODASP: six stages, each with one evaluation of the rates and one linear system.
  *
  * @param start of the step
  * @param length [s]
  * @param increments of the stages, in the units of the state
  * @param end state at the end
  */
-@Source("Hairer and Wanner 1996, Solving Ordinary Differential Equations II, 2nd ed., section VI.4, coefficients of "
-        + "method RODAS with its continuous extension of order 3")
+@Source(
+        "Steinebach 1995, Order-reduction of ROW-methods for DAEs and method of lines applications, Preprint 1741, TH "
+                + "Darmstadt; stages as in Hairer and Wanner 1996, Solving Ordinary Differential Equations II, 2nd ed., section IV.7")
 record RosenbrockStep(ODEStateAndDerivative start, double length, double[][] increments, double[] end) {
     static final int ORDER = 4;
 
@@ -25,35 +26,35 @@ record RosenbrockStep(ODEStateAndDerivative start, double length, double[][] inc
     private static final int STAGES = 6;
 
     /** Places of the stages in the step [1]. */
-    private static final double[] PLACES = {0, 0.386, 0.21, 0.63, 1, 1};
+    private static final double[] PLACES = {0, 0.75, 0.21, 0.63, 1, 1};
 
     /** Weights of the rates' derivative by time [1]. */
-    private static final double[] BY_TIME = {0.25, -0.1043, 0.1035, -0.03620000000000023, 0, 0};
+    private static final double[] BY_TIME = {0.25, -0.5, -0.023504, -0.0362, 0, 0};
 
     /** Weights of the earlier increments in the state of a stage [1]. */
     private static final double[][] STATE = {
         {},
-        {1.544},
-        {0.9466785280815826, 0.2557011698983284},
-        {3.314825187068521, 2.896124015972201, 0.9986419139977817},
-        {1.221224509226641, 6.019134481288629, 12.53708332932087, -0.687886036105895},
-        {1.221224509226641, 6.019134481288629, 12.53708332932087, -0.687886036105895, 1},
+        {3},
+        {1.831036793486759, 0.4955183967433795},
+        {2.304376582692669, -0.05249275245743001, -1.176798761832782},
+        {-7.170454962423024, -4.741636671481785, -16.31002631330971, -1.062004044111401},
+        {-7.170454962423024, -4.741636671481785, -16.31002631330971, -1.062004044111401, 1},
     };
 
     /** Weights of the earlier increments, over the step, beside the rates [1]. */
     private static final double[][] SIDE = {
         {},
-        {-5.6688},
-        {-2.430093356833875, -0.2063599157091915},
-        {-0.1073529058151375, -9.594562251023355, -20.47028614809616},
-        {7.496443313967647, -10.24680431464352, -33.99990352819905, 11.7089089320616},
-        {8.083246795921522, -7.981132988064893, -31.52159432874371, 16.31930543123136, -6.058818238834054},
+        {-12},
+        {-8.791795173947035, -2.207865586973518},
+        {10.81793056857153, 6.780270611428266, 19.5348594464241},
+        {34.19095006749676, 15.49671153725963, 54.7476087596413, 14.16005392148534},
+        {34.62605830930532, 15.30084976114473, 56.99955578662667, 18.40807009793095, -5.714285714285717},
     };
 
     /** Weights of the increments in the two shapes that bend the way between the ends [1]. */
     private static final double[][] BENDS = {
-        {10.12623508344586, -7.487995877610167, -34.80091861555747, -7.992771707568823, 1.025137723295662},
-        {-0.6762803392801253, 6.087714651680015, 16.43084320892478, 24.76722511418386, -6.594389125716872},
+        {25.09876703708589, 11.62013104361867, 28.49148307714626, -5.664021568594133, 0},
+        {1.638054557396973, -0.7373619806678748, 8.47791821923899, 15.9925314877952, -1.882352941176471},
     };
 
     static RosenbrockStep take(

@@ -24,10 +24,19 @@ import org.hipparchus.ode.sampling.ODEStateInterpolator;
  * one step, which no sign at the step ends shows.
  */
 final class StartLeg {
-    /** Longest step [s], so that the series stays readable. */
-    private static final double LONGEST_STEP = 30;
+    /** Longest step [s]. */
+    private static final double LONGEST_STEP = 600;
 
-    /** Tolerance below which the method of order 8 is the cheaper one [K]. */
+    /** Farthest points of the record from one another, over the time since the first turn [1], so that it reads well. */
+    private static final double POINT_SPACING = 0.05;
+
+    /** Farthest points of the record from one another [s]. */
+    private static final double WIDEST_SPACING = 30;
+
+    /** Volume kept to beside the temperatures, over the oil's own volume and for each kelvin [1/K]. */
+    private static final double VOLUME_SHARE = 0.1;
+
+    /** Tolerance below which an explicit method of order 8 is the cheaper one [K]. */
     private static final double FINE = 1e-7;
 
     /** Step of the temperatures for the derivatives of the rates [K]. */
@@ -53,7 +62,7 @@ final class StartLeg {
     private final List<StartSwitch.Bypass> valves;
     private final double[] slopes;
 
-    /** Points at the step ends, the start not among them. */
+    /** Points along the way, the ends of the steps among them, the start not. */
     final List<StartRun.Sample> samples = new ArrayList<>();
 
     /**
@@ -94,7 +103,12 @@ final class StartLeg {
         AdaptiveStepsizeIntegrator integrator = plant.spec.tolerance() < FINE
                 ? new DormandPrince853Integrator(shortest, longest, absolute, relative)
                 : new RosenbrockIntegrator(
-                        shortest, longest, absolute, StartPlant.PUMPED, DIFFERENCE, plant.spec.trace().isPresent());
+                        shortest,
+                        longest,
+                        absolute,
+                        StartPlant.PUMPED,
+                        DIFFERENCE,
+                        plant.spec.trace().isPresent());
         for (StartSwitch item : switches) {
             if (item.isLive()) {
                 integrator.addEventDetector(new Crossing(
@@ -131,7 +145,7 @@ final class StartLeg {
                 * spec.thermal().oilMass()
                 * spec.engine().lubricant().heatCapacity(spec.startTemperature());
         double volume = spec.tolerance()
-                * 1e-2
+                * VOLUME_SHARE
                 * spec.thermal().oilMass()
                 / spec.engine().lubricant().at(spec.startTemperature()).density();
         double[] absolute = new double[StartPlant.SIZE];
@@ -177,7 +191,15 @@ final class StartLeg {
             }
         }
         plant.requirePlausible(end.getPrimaryState());
-        samples.add(new StartRun.Sample(to, end.getPrimaryState().clone(), moment(end)));
+        int parts = (int) Math.ceil((to - from) / Math.min(WIDEST_SPACING, Math.max(1, POINT_SPACING * to)));
+        for (int i = 1; i < parts; i++) {
+            samples.add(sample(step.getInterpolatedState(from + i * (to - from) / parts)));
+        }
+        samples.add(sample(end));
+    }
+
+    private StartRun.Sample sample(ODEStateAndDerivative state) {
+        return new StartRun.Sample(state.getTime(), state.getPrimaryState().clone(), moment(state));
     }
 
     /** Golden section toward the highest point of the ratio within a step. */
@@ -207,10 +229,7 @@ final class StartLeg {
         if (ratio(valve, top) > 1 + HIDDEN && Double.isNaN(hidden)) {
             hidden = top.getTime();
         }
-        swings.add(new Swing(
-                valve.which,
-                ratio(valve, top),
-                new StartRun.Sample(top.getTime(), top.getPrimaryState(), moment(top))));
+        swings.add(new Swing(valve.which, ratio(valve, top), sample(top)));
     }
 
     /** The rates in the form the integrator wants. */

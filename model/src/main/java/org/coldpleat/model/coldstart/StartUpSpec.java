@@ -63,23 +63,6 @@ public record StartUpSpec(
                 tolerance);
     }
 
-    /** The same start with an element that has the temperature of the oil: far fewer steps. */
-    public StartUpSpec withoutHoldUp() {
-        return new StartUpSpec(
-                engine,
-                filter,
-                thermal.withoutHoldUp(
-                        engine.lubricant().at(startTemperature).density(),
-                        engine.lubricant().heatCapacity(startTemperature)),
-                trace,
-                schedule,
-                startTemperature,
-                galleryVolume,
-                hotTemperature,
-                horizon,
-                tolerance);
-    }
-
     /** The same start with another filter. */
     public StartUpSpec withFilter(FilterAssembly other) {
         return new StartUpSpec(

@@ -80,18 +80,6 @@ public record ThermalModel(
                 temperature);
     }
 
-    /**
-     * The same with an element that has the temperature of the oil: its oil counts with the sump, its metal with the oil.
-     *
-     * @param density of the oil [kg/m3], above 0
-     * @param heatCapacity of the oil [J/(kg K)], above 0
-     */
-    public ThermalModel withoutHoldUp(double density, double heatCapacity) {
-        double held = elementVolume * Require.positive("density", density, "kg/m3")
-                + elementHeatCapacity / Require.positive("heatCapacity", heatCapacity, "J/(kg K)");
-        return twoMass(oilMass + held, metalHeatCapacity, metalToOil, oilLoss, metalLoss, ambient);
-    }
-
     /** Whether the element has a temperature of its own. */
     public boolean hasHoldUp() {
         return elementVolume > 0;

@@ -21,9 +21,7 @@ import org.coldpleat.shared.source.Validity;
 /**
  * Cold starts of a candidate from the temperatures of the year. Each temperature has a curve of full starts over the
  * resistance of the pack; engine, oil and air are soaked through at the start temperature. With a heat balance in the case
- * every start runs through its schedule, else the oil warms up in a stated time. On the curves the element has the
- * temperature of the oil, which takes a fraction of the steps; full starts at a few ratios correct that, and the error left
- * is measured. Work object of one thread.
+ * every start runs through its schedule, else the oil warms up in a stated time. Work object of one thread.
  */
 @Source("full starts in time; without a heat balance the warm-up is taken as exponential, from a stated time")
 @Validity("without a heat balance the oil warms up as stated whatever the filter does, in one engine state")
@@ -33,9 +31,6 @@ final class SeasonStarts implements ServicePlan.StartDuty {
 
     /** Error of the lines between full starts, over all oil of a start [1]. */
     private static final double LINE_TOLERANCE = 2e-3;
-
-    /** Distance of the corners of the correction in the logarithm of the ratio [1]: two of them reach the element limit. */
-    private static final double CORRECTION_STEP = Math.log(30) / 2;
 
     private static final int TRACE_POINTS = 25;
 
@@ -47,8 +42,6 @@ final class SeasonStarts implements ServicePlan.StartDuty {
     private final DutyCycle.Starts starts;
     private final double hot;
     private final Map<Double, StartUpSpec> clean = new HashMap<>();
-    private final Map<Double, StartUpSpec> reduced = new HashMap<>();
-    private final Map<Double, Map<Long, double[]>> corrections = new HashMap<>();
     private final Map<Double, DoseCurve> curves = new HashMap<>();
     private int unsolved;
 
@@ -61,43 +54,11 @@ final class SeasonStarts implements ServicePlan.StartDuty {
 
     @Override
     public ServicePlan.StartDose at(double temperature, double packRatio) {
-        return curves.computeIfAbsent(temperature, t -> new DoseCurve(ratio -> start(t, ratio), LINE_TOLERANCE))
+        return curves.computeIfAbsent(temperature, t -> new DoseCurve(ratio -> full(t, ratio), LINE_TOLERANCE))
                 .at(packRatio);
     }
 
-    /** A start whose element has the temperature of the oil, corrected for the element's own temperature. */
-    private ServicePlan.StartDose start(double temperature, double packRatio) {
-        double place = Math.log(packRatio) / CORRECTION_STEP;
-        long below = (long) Math.floor(place);
-        double u = place - below;
-        ServicePlan.StartDose quick = quick(temperature, packRatio);
-        double[] low = correction(temperature, below);
-        double[] high = u == 0 ? low : correction(temperature, below + 1);
-        return new ServicePlan.StartDose(
-                Math.max(0, quick.unfilteredVolume() + (1 - u) * low[0] + u * high[0]),
-                Math.max(0, quick.filteredVolume() + (1 - u) * low[1] + u * high[1]));
-    }
-
-    /** Full start less quick one at a corner: unfiltered and filtered oil [m3]. */
-    private double[] correction(double temperature, long number) {
-        return corrections.computeIfAbsent(temperature, t -> new HashMap<>()).computeIfAbsent(number, n -> {
-            double ratio = Math.exp(n * CORRECTION_STEP);
-            ServicePlan.StartDose exact = full(temperature, ratio);
-            ServicePlan.StartDose quick = quick(temperature, ratio);
-            return new double[] {
-                exact.unfilteredVolume() - quick.unfilteredVolume(), exact.filteredVolume() - quick.filteredVolume()
-            };
-        });
-    }
-
-    private ServicePlan.StartDose quick(double temperature, double packRatio) {
-        StartUpSpec spec = reduced.computeIfAbsent(
-                temperature, t -> clean.computeIfAbsent(t, this::spec).withoutHoldUp());
-        return dose(run(spec, packRatio));
-    }
-
-    /** A full start: the element keeps a temperature of its own. */
-    ServicePlan.StartDose full(double temperature, double packRatio) {
+    private ServicePlan.StartDose full(double temperature, double packRatio) {
         return dose(run(clean.computeIfAbsent(temperature, this::spec), packRatio));
     }
 
@@ -163,8 +124,8 @@ final class SeasonStarts implements ServicePlan.StartDuty {
 
     /**
      * Greatest difference found between what was used and a full start, in unfiltered over all oil of the start [1]: in
-     * the middle of every cell of the curves, and, for the element's own temperature, from the coldest start of the year
-     * at the end of the life and at a quarter, a half and three quarters of the way in the logarithm.
+     * the middle of every cell of the curves, and from the coldest start of the year at the end of the life and at a
+     * quarter, a half and three quarters of the way in the logarithm.
      */
     double statedError(double lastRatio) {
         double lines = curves.values().stream()

@@ -14,7 +14,6 @@ import org.coldpleat.model.circuit.Relief;
 import org.coldpleat.model.circuit.Restrictor;
 import org.coldpleat.model.coldstart.BypassTally;
 import org.coldpleat.model.coldstart.FixedStepStart;
-import org.coldpleat.model.coldstart.ReducedStart;
 import org.coldpleat.model.coldstart.StartEvent.Kind;
 import org.coldpleat.model.coldstart.StartPhase;
 import org.coldpleat.model.coldstart.StartPoint;
@@ -230,48 +229,6 @@ class StartUpBalanceTest {
         }
         assertTrue(
                 rows.get(0).connected().openSeconds() > rows.get(7).connected().openSeconds() + 10);
-    }
-
-    @Test
-    void reducedTableKeepsItsStatedErrorAtOtherPoints() {
-        StartUpSpec spec = spec(90e3, 300, StartUpSpec.USUAL_TOLERANCE);
-        double[] temperatures = {248, 253, 258, 263, 268, 273, 278};
-        double[] multipliers = {1, 1.4, 2, 2.8, 4, 5.6, 8};
-        ReducedStart table = ReducedStart.of(spec, temperatures, multipliers);
-        SplittableRandom random = new SplittableRandom(5);
-        double largest = 0;
-        for (int i = 0; i < 30; i++) {
-            double temperature = random.nextDouble(248, 278);
-            double multiplier = Math.exp(random.nextDouble(0, Math.log(8)));
-            FilterAssembly loaded = spec.filter().withElementResistance(2e9 * multiplier);
-            BypassTally full = StartUp.run(spec.coldSoakedAt(temperature).withFilter(loaded))
-                    .total();
-            ReducedStart.Outcome found = table.at(temperature, multiplier);
-            assertTrue(found.inside());
-            largest = Math.max(largest, full.unfilteredVolume());
-            // errors are measured in the middle of the cells, where a smooth curve is missed most; a kink may miss by
-            // more
-            ExternalCheck.of(Topic.START, "unfiltered oil of the table of starts", "full runs, derived here")
-                    .expected(full.unfilteredVolume(), "m3")
-                    .computed(found.unfilteredVolume())
-                    .within(
-                            1.5 * table.errors().unfilteredVolume(),
-                            "errors stated by the table, half as much again where a kink falls between its points");
-            ExternalCheck.of(Topic.START, "filtered oil of the table of starts", "full runs, derived here")
-                    .expected(full.filteredVolume(), "m3")
-                    .computed(found.filteredVolume())
-                    .within(
-                            1.5 * table.errors().filteredVolume(),
-                            "errors stated by the table, half as much again where a kink falls between its points");
-            ExternalCheck.of(Topic.START, "seconds open of the table of starts", "full runs, derived here")
-                    .expected(full.openSeconds(), "s")
-                    .computed(found.openSeconds())
-                    .within(
-                            1.5 * table.errors().openSeconds(),
-                            "errors stated by the table, half as much again where a kink falls between its points");
-        }
-        assertTrue(table.errors().unfilteredVolume() < 0.1 * largest, table.errors() + " of " + largest);
-        assertTrue(!table.at(240, 1).inside() && !table.at(260, 9).inside());
     }
 
     private static ExternalCheck check(String quantity) {
