@@ -147,7 +147,7 @@ class DemoCasesTest {
                 // the search ends within 0.01 K
                 assertFalse(after.openingTemperature() < before.openingTemperature() - 0.02, candidate.name());
             }
-            // reduced starts against full ones: within half a percent of the oil of a start
+            // curves of starts against full ones: within half a percent of the oil of a start
             assertTrue(candidate.startError() < 5e-3, candidate.name() + " " + candidate.startError());
         }
         Run json = run("service", file.toString(), "--format", "json");

@@ -121,7 +121,7 @@ public record ServiceResult(
      * @param hotFactor loading factor, warm
      * @param coldFactor loading factor at the winter start
      * @param massClosure greatest imbalance of the dirt over the size classes [1]
-     * @param startError stated error of the reduced starts, unfiltered over total volume of a start [1]
+     * @param startError stated error of the curves of starts, unfiltered over total volume of a start [1]
      */
     public record Candidate(
             String name,
