@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.coldpleat.model.flow.GoldenSection;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
@@ -24,7 +25,6 @@ import org.coldpleat.shared.source.Validity;
 @Validity("finds intervals and gaps as wide as finestStep where the ratio comes within its local slope of 1; a spike "
         + "narrower than the grid on a flat curve far from 1 would be missed")
 public record OpeningFinder(double low, double high, double gridStep, double finestStep, double tolerance) {
-    private static final double GOLDEN = (3 - Math.sqrt(5)) / 2;
     private static final double STEEPER = 2;
 
     /** Below this change of the ratio [1] a cell is flat to rounding. */
@@ -150,33 +150,11 @@ public record OpeningFinder(double low, double high, double gridStep, double fin
             }
         }
 
-        /** Golden section for the maximum of sign times value; may stop once the limit is crossed. */
+        /** Golden section for the maximum of sign times value; stops once the limit is crossed. */
         private void golden(double left, double middle, double right, double value, int sign) {
-            double a = left;
-            double b = middle;
-            double c = right;
-            double best = sign * value;
-            while (c - a > 0.2 * finestStep) {
-                boolean wideLeft = b - a > c - b;
-                double x = wideLeft ? b - GOLDEN * (b - a) : b + GOLDEN * (c - b);
-                double at = sign * look(x);
-                if (Double.isNaN(at)) {
-                    return;
-                }
-                if (at > best) {
-                    a = wideLeft ? a : b;
-                    c = wideLeft ? b : c;
-                    b = x;
-                    best = at;
-                } else if (wideLeft) {
-                    a = x;
-                } else {
-                    c = x;
-                }
-                if (sign * value <= 0 && best > 0) {
-                    return;
-                }
-            }
+            double known = sign * value;
+            double enough = known > 0 ? Double.POSITIVE_INFINITY : 0;
+            GoldenSection.climb(x -> sign * look(x), left, middle, right, known, 0.2 * finestStep, enough);
         }
 
         Openings answer() {

@@ -1,21 +1,23 @@
 package org.coldpleat.model.coldstart;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import org.coldpleat.model.filter.FilterPart;
 import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.ode.ODEState;
+import org.hipparchus.ode.ODEStateAndDerivative;
 
 /** One run through the schedule: leg after leg, with the discrete state settled in between. Used once. */
 final class StartRun {
     /** Moment of the record. */
-    record Sample(double time, double[] state, StartPlant.Moment moment) {}
+    record Sample(double time, double[] state, StartPlant.Moment moment) {
+        static Sample of(ODEStateAndDerivative state, StartPlant.Moment moment) {
+            return new Sample(state.getTime(), state.getPrimaryState(), moment);
+        }
+    }
 
     private static final int MOST_LEGS = 20_000;
     private static final double SAME_TIME = 1e-9;
@@ -26,11 +28,7 @@ final class StartRun {
     private final StartPlant plant;
     private final List<StartSwitch> switches = new ArrayList<>();
     private final List<StartSwitch.Bypass> valves = new ArrayList<>();
-    private final List<StartEvent> events = new ArrayList<>();
-    private final StartSeries series;
-    private final Map<FilterPart, Peak> partPeaks = new EnumMap<>(FilterPart.class);
-    private Peak dropPeak = new Peak(0, 0);
-    private Peak ratioPeak = new Peak(0, 0);
+    private final StartRecord record;
 
     private double time;
     private double[] state;
@@ -52,7 +50,7 @@ final class StartRun {
                 valves.add(valve);
             }
         }
-        series = new StartSeries(plant, valves);
+        record = new StartRecord(plant, valves);
         if (!plant.isFilling()) {
             fillTime = 0;
         }
@@ -104,8 +102,8 @@ final class StartRun {
                 StartLeg leg = new StartLeg(plant, switches, valves);
                 ODEState end = leg.run(time, state.clone(), target);
                 evaluations += leg.evaluations;
-                if (leg.hidden < end.getTime() - SAME_TIME && leg.hidden > time + SAME_TIME) {
-                    detour = leg.hidden;
+                if (leg.hidden() < end.getTime() - SAME_TIME && leg.hidden() > time + SAME_TIME) {
+                    detour = leg.hidden();
                     continue;
                 }
                 accept(leg, end);
@@ -114,7 +112,7 @@ final class StartRun {
                 } else if (leg.ended != null) {
                     flip(leg.ended, plant.at(time, state));
                     settle(leg.ended);
-                    series.add(new Sample(time, state, plant.at(time, state)), true);
+                    record.keep(new Sample(time, state, plant.at(time, state)));
                     continue;
                 } else if (time == detour) {
                     settle(null);
@@ -152,33 +150,15 @@ final class StartRun {
             openSeconds[plant.isFilling() ? 0 : 1] += seconds;
         }
         for (Sample sample : leg.samples) {
-            record(sample, sample.time() == end.getTime());
+            record.add(sample, sample.time() == end.getTime());
         }
         time = end.getTime();
         state = end.getPrimaryState();
-        for (StartLeg.Swing swing : leg.swings) {
-            Sample top = swing.sample();
-            ratioPeak = ratioPeak.or(swing.ratio(), top.time());
+        for (SwingWatch.Swing swing : leg.swings()) {
+            record.ratio(swing.ratio(), swing.sample().time());
             if (swing.ratio() > 1 - TOUCH) {
-                double oil = plant.oil(top.time(), top.state());
-                events.add(event(top.time(), StartEvent.Kind.VALVE_TOUCHED, swing.valve(), oil, top.moment()));
+                record.event(StartEvent.Kind.VALVE_TOUCHED, swing.valve(), swing.sample());
             }
-        }
-    }
-
-    private void record(Sample sample, boolean keep) {
-        series.add(sample, keep);
-        StartPlant.Moment moment = sample.moment();
-        double at = sample.time();
-        for (Map.Entry<FilterPart, Double> drop : moment.filter().partDrops().entrySet()) {
-            Peak peak = partPeaks.get(drop.getKey());
-            if (peak == null || drop.getValue() > peak.value()) {
-                partPeaks.put(drop.getKey(), new Peak(drop.getValue(), at));
-            }
-        }
-        dropPeak = dropPeak.or(moment.filter().totalDrop(), at);
-        for (StartSwitch.Bypass valve : valves) {
-            ratioPeak = ratioPeak.or(valve.ratio(moment), at);
         }
     }
 
@@ -199,12 +179,12 @@ final class StartRun {
                 }
             }
         }
-        record(new Sample(time, state, plant.at(time, state)), true);
+        record.add(new Sample(time, state, plant.at(time, state)), true);
     }
 
     private void flip(StartSwitch item, StartPlant.Moment before) {
         if (item instanceof StartSwitch.Bypass valve && !valve.isOn()) {
-            ratioPeak = ratioPeak.or(Math.max(1, valve.ratio(before)), time);
+            record.ratio(Math.max(1, valve.ratio(before)), time);
         }
         item.set(!item.isOn());
         StartPlant.Moment after = item.isLaw() ? plant.at(time, state) : before;
@@ -212,18 +192,7 @@ final class StartRun {
     }
 
     private void note(StartEvent.Kind kind, int which, StartPlant.Moment moment) {
-        events.add(event(time, kind, which, plant.oil(time, state), moment));
-    }
-
-    private StartEvent event(double at, StartEvent.Kind kind, int which, double oil, StartPlant.Moment moment) {
-        return new StartEvent(
-                at,
-                kind,
-                which,
-                oil,
-                moment.point().pumpPressure(),
-                moment.point().galleryPressure(),
-                series.leading(moment).difference());
+        record.event(kind, which, new Sample(time, state, moment));
     }
 
     private StartUpResult result(StartStatus status) {
@@ -231,27 +200,22 @@ final class StartRun {
         boolean neverFull = Double.isNaN(fillTime);
         double[] middle = neverFull ? state : atFill;
         double full = neverFull ? time : fillTime;
-        double closed = Double.NaN;
-        double hot = Double.NaN;
-        for (StartEvent event : events) {
-            closed = event.kind() == StartEvent.Kind.VALVE_CLOSES ? event.time() : closed;
-            hot = event.kind() == StartEvent.Kind.HOT_REACHED ? event.time() : hot;
-        }
+        OptionalDouble closed = record.last(StartEvent.Kind.VALVE_CLOSES);
         boolean openAtEnd = plant.isAnyOpen();
         return new StartUpResult(
                 status,
                 time,
-                events,
+                record.events(),
                 tally(full, openSeconds[0], begin, middle),
                 tally(time - full, openSeconds[1], middle, state),
                 neverFull ? OptionalDouble.empty() : OptionalDouble.of(fillTime),
-                openAtEnd || Double.isNaN(closed) ? OptionalDouble.empty() : OptionalDouble.of(closed),
+                openAtEnd ? OptionalDouble.empty() : closed,
                 openAtEnd,
-                Double.isNaN(hot) ? OptionalDouble.empty() : OptionalDouble.of(hot),
-                partPeaks,
-                dropPeak,
-                ratioPeak,
-                series.thinned(),
+                record.last(StartEvent.Kind.HOT_REACHED),
+                record.partPeaks(),
+                record.dropPeak(),
+                record.ratioPeak(),
+                record.points(),
                 spec.trace().isPresent() ? Optional.empty() : Optional.of(balance(begin)),
                 evaluations);
     }

@@ -3,6 +3,7 @@ package org.coldpleat.model.run;
 import java.util.Optional;
 import org.coldpleat.model.circuit.OperatingPoint;
 import org.coldpleat.model.coldstart.Crossing;
+import org.coldpleat.model.flow.GoldenSection;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 

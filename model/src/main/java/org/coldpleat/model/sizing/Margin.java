@@ -1,7 +1,7 @@
 package org.coldpleat.model.sizing;
 
+import org.coldpleat.model.flow.GoldenSection;
 import org.coldpleat.model.run.DesignState;
-import org.coldpleat.model.run.GoldenSection;
 import org.coldpleat.shared.source.Source;
 
 /**

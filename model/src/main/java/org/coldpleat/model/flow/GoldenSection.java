@@ -1,10 +1,13 @@
-package org.coldpleat.model.run;
+package org.coldpleat.model.flow;
 
 import java.util.function.DoubleUnaryOperator;
+import org.coldpleat.shared.source.Source;
 
 /** Follows a value to its top by golden section, from three places of which the middle one is highest. */
+@Source("golden section search, textbook")
 public final class GoldenSection {
-    private static final double GOLDEN = (3 - Math.sqrt(5)) / 2;
+    /** Smaller part of a stretch cut in the golden ratio [1]. */
+    public static final double CUT = (3 - Math.sqrt(5)) / 2;
 
     private GoldenSection() {}
 
@@ -41,7 +44,7 @@ public final class GoldenSection {
         double best = known;
         while (c - a > finest) {
             boolean wideLeft = b - a > c - b;
-            double x = wideLeft ? b - GOLDEN * (b - a) : b + GOLDEN * (c - b);
+            double x = wideLeft ? b - CUT * (b - a) : b + CUT * (c - b);
             double found = value.applyAsDouble(x);
             if (Double.isNaN(found)) {
                 return new Top(x, Double.NaN);
