@@ -18,6 +18,10 @@ final class BearingFilm {
     static final double HOTTEST = 600;
 
     private static final double DIFFERENCE = 0.02;
+
+    /** Change of the film temperature from which the slope of the viscosity is taken anew [K]. */
+    private static final double LEAP = 1;
+
     private static final int MAX_STEPS = 60;
 
     private final Bearings bearings;
@@ -28,7 +32,7 @@ final class BearingFilm {
     private final double sumpViscosity;
 
     private double excess;
-    private double logSlope = -0.05;
+    private double logSlope = Double.NaN;
 
     double flow;
     double flowSlope;
@@ -70,7 +74,7 @@ final class BearingFilm {
             double viscosityBefore = viscosity;
             excess = newton.point();
             viscosity = lubricant.at(temperature + excess).dynamicViscosity();
-            updateLogSlope(before, viscosityBefore, i);
+            updateLogSlope(excess - before, viscosityBefore);
             double conductance = pressureConductance / viscosity;
             flow = pressure * conductance + sideFlow;
             double carried = (heatCapacity * flow + bearings.heatLoss()) / position;
@@ -90,14 +94,13 @@ final class BearingFilm {
         }
     }
 
-    /** Slope of ln(mu) over temperature [1/K]: by difference at the start, then from the last two films if apart. */
-    private void updateLogSlope(double before, double viscosityBefore, int step) {
-        double moved = excess - before;
-        if (step > 0 && Math.abs(moved) > DIFFERENCE && Math.abs(moved) < 1) {
-            logSlope = Math.log(viscosity / viscosityBefore) / moved;
-        } else if (step == 0 || Math.abs(moved) >= 1) {
+    /** Slope of ln(mu) over temperature [1/K]: by difference at first and after a leap, then from two films if apart. */
+    private void updateLogSlope(double moved, double viscosityBefore) {
+        if (Double.isNaN(logSlope) || Math.abs(moved) >= LEAP) {
             double ahead = lubricant.at(temperature + excess + DIFFERENCE).dynamicViscosity();
             logSlope = Math.log(ahead / viscosity) / DIFFERENCE;
+        } else if (Math.abs(moved) > DIFFERENCE) {
+            logSlope = Math.log(viscosity / viscosityBefore) / moved;
         }
     }
 }

@@ -5,6 +5,7 @@ import java.util.Map;
 import org.coldpleat.model.flow.BracketedNewton;
 import org.coldpleat.model.flow.Drop;
 import org.coldpleat.model.flow.Fluid;
+import org.coldpleat.model.flow.Passage;
 import org.coldpleat.model.valve.SpringValve;
 import org.coldpleat.shared.source.Source;
 
@@ -65,7 +66,8 @@ final class FilterSolver {
         BracketedNewton newton = new BracketedNewton(Math.min(0, flow), Math.max(0, flow), startOfFilterFlow(flow));
         for (int i = 0; ; i++) {
             solveFilter(newton.point());
-            double miss = flow - blockValve.flowRate(drop, fluid) - filterFlow;
+            Passage block = blockValve.passage(drop, fluid);
+            double miss = flow - block.flowRate() - filterFlow;
             if (Math.abs(miss) <= TOLERANCE * Math.abs(flow) || newton.isExhausted()) {
                 break;
             }
@@ -73,7 +75,7 @@ final class FilterSolver {
                 converged = false;
                 break;
             }
-            newton.step(miss, -1 - blockValve.flowSlope(drop, fluid) * slope);
+            newton.step(miss, -1 - block.slope() * slope);
         }
     }
 
@@ -88,18 +90,19 @@ final class FilterSolver {
         double mediumSlope = linear + 2 * quadratic * Math.abs(mediumFlow);
         Drop holes = filter.inletHoles().at(flow, fluid);
         Drop flap = filter.antiDrainFlap().at(flow, fluid);
+        Drop bore = filter.outletBore().at(flow, fluid);
         drop = holes.pressureDrop()
                 + flap.pressureDrop()
                 + mediumDrop(mediumFlow)
                 + shared * elementValveFlow
                 + domeMomentum() * flow * Math.abs(flow)
-                + filter.outletBore().pressureDrop(flow, fluid);
+                + bore.pressureDrop();
         slope = holes.slope()
                 + flap.slope()
                 + mediumSlope * (1 - split)
                 + shared * split
                 + 2 * domeMomentum() * Math.abs(flow)
-                + filter.outletBore().slope(flow, fluid);
+                + bore.slope();
     }
 
     /** Finds medium and bypass flow; returns d(bypass flow)/d(flow). */
@@ -114,10 +117,11 @@ final class FilterSolver {
         BracketedNewton newton = new BracketedNewton(Math.min(0, shut), Math.max(0, shut), start(shut));
         for (int i = 0; ; i++) {
             double y = newton.point();
-            elementValveFlow = elementValve.flowRate(y, fluid);
+            Passage valve = elementValve.passage(y, fluid);
+            elementValveFlow = valve.flowRate();
             mediumFlow = flow - elementValveFlow;
             elementValveDifference = y;
-            double valveSlope = elementValve.flowSlope(y, fluid);
+            double valveSlope = valve.slope();
             double mediumSlope = linear + 2 * quadratic * Math.abs(mediumFlow);
             double miss = mediumDrop(mediumFlow) - shared * flow - y;
             boolean done = Math.abs(miss) <= TOLERANCE * Math.abs(shut) || newton.isExhausted();

@@ -89,6 +89,14 @@ public record AdditiveLaw(double laminar, double inertial) implements PressureDr
         return 1 / root(pressureDifference, fluid);
     }
 
+    @Override
+    public Passage passage(double pressureDifference, Fluid fluid) {
+        double root = root(pressureDifference, fluid);
+        double flow =
+                pressureDifference == 0 ? 0 : 2 * pressureDifference / (fluid.dynamicViscosity() * laminar + root);
+        return new Passage(flow, 1 / root);
+    }
+
     private double root(double pressureDifference, Fluid fluid) {
         double c = fluid.dynamicViscosity() * laminar;
         return Math.sqrt(c * c + 4 * fluid.density() * inertial * Math.abs(pressureDifference));

@@ -22,4 +22,14 @@ public interface FlowLaw {
      * @return d(flow)/d(pressure difference) [m3/(s Pa)], at least 0
      */
     double flowSlope(double pressureDifference, Fluid fluid);
+
+    /**
+     * Flow and slope at once, for the price of about one.
+     *
+     * @param pressureDifference pressure before minus pressure after [Pa], any sign
+     * @param fluid oil at the temperature of the part
+     */
+    default Passage passage(double pressureDifference, Fluid fluid) {
+        return new Passage(flowRate(pressureDifference, fluid), flowSlope(pressureDifference, fluid));
+    }
 }

@@ -55,18 +55,17 @@ final class SmoothTable {
         return 6 * s * t * secant(i) + s * (s - 2 * t) * slope[i] + t * (t - 2 * s) * slope[i + 1];
     }
 
+    /** Interval of a place within the table, from where it would be if the nodes were evenly spaced. */
     private int interval(double at) {
-        int low = 0;
-        int high = x.length - 1;
-        while (high - low > 1) {
-            int middle = (low + high) >>> 1;
-            if (at < x[middle]) {
-                high = middle;
-            } else {
-                low = middle;
-            }
+        int last = x.length - 2;
+        int i = Math.min(last, (int) ((at - x[0]) / (x[last + 1] - x[0]) * (last + 1)));
+        while (i > 0 && at < x[i]) {
+            i--;
         }
-        return low;
+        while (i < last && at >= x[i + 1]) {
+            i++;
+        }
+        return i;
     }
 
     private double secant(int i) {

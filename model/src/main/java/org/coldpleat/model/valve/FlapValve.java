@@ -6,6 +6,7 @@ import org.coldpleat.model.flow.Corner;
 import org.coldpleat.model.flow.Drop;
 import org.coldpleat.model.flow.FlowLaw;
 import org.coldpleat.model.flow.Fluid;
+import org.coldpleat.model.flow.Passage;
 import org.coldpleat.model.flow.PressureDropLaw;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
@@ -83,37 +84,26 @@ public record FlapValve(
 
     @Override
     public double flowSlope(double pressureDifference, Fluid fluid) {
+        return passage(pressureDifference, fluid).slope();
+    }
+
+    @Override
+    public Passage passage(double pressureDifference, Fluid fluid) {
         double dp = Math.abs(pressureDifference);
+        double seep = leak / fluid.dynamicViscosity();
         double free = compliance * Corner.ramp(dp - preload, rounding());
-        double liftSlope = compliance
-                * Corner.slope(dp - preload, rounding())
-                * Corner.cappedSlope(free, maximumLift, ROUNDING * maximumLift);
-        return leak / fluid.dynamicViscosity() + slit().flowSlope(lift(dp), liftSlope, dp, fluid);
+        double rounded = ROUNDING * maximumLift;
+        double liftSlope =
+                compliance * Corner.slope(dp - preload, rounding()) * Corner.cappedSlope(free, maximumLift, rounded);
+        Passage lifted = slit().passage(Corner.capped(free, maximumLift, rounded), liftSlope, dp, fluid);
+        return new Passage(
+                seep * pressureDifference + Math.copySign(lifted.flowRate(), pressureDifference),
+                seep + lifted.slope());
     }
 
     @Override
     public double pressureDrop(double flowRate, Fluid fluid) {
-        double wanted = Math.abs(flowRate);
-        if (wanted == 0) {
-            return 0;
-        }
-        BracketedNewton newton =
-                new BracketedNewton(0, wanted * fluid.dynamicViscosity() / leak, sharpEdged(wanted, fluid));
-        double before = Double.NaN;
-        for (int i = 0; i < MAX_STEPS; i++) {
-            double dp = newton.point();
-            double miss = wanted - flowRate(dp, fluid);
-            if (Math.abs(miss) <= 1e-14 * wanted || dp == before || newton.isExhausted()) {
-                break;
-            }
-            double slope = flowSlope(dp, fluid);
-            if (Math.abs(miss) <= LAST_STEP * wanted) {
-                return Math.copySign(dp + miss / slope, flowRate);
-            }
-            before = dp;
-            newton.step(miss, -slope);
-        }
-        return Math.copySign(newton.point(), flowRate);
+        return at(flowRate, fluid).pressureDrop();
     }
 
     @Override
@@ -123,8 +113,24 @@ public record FlapValve(
 
     @Override
     public Drop at(double flowRate, Fluid fluid) {
-        double dp = pressureDrop(flowRate, fluid);
-        return new Drop(dp, 1 / flowSlope(dp, fluid));
+        double wanted = Math.abs(flowRate);
+        if (wanted == 0) {
+            return new Drop(0, 1 / flowSlope(0, fluid));
+        }
+        BracketedNewton newton =
+                new BracketedNewton(0, wanted * fluid.dynamicViscosity() / leak, sharpEdged(wanted, fluid));
+        double before = Double.NaN;
+        for (int i = 0; ; i++) {
+            double dp = newton.point();
+            Passage found = passage(dp, fluid);
+            double miss = wanted - found.flowRate();
+            if (Math.abs(miss) <= LAST_STEP * wanted || dp == before || newton.isExhausted() || i == MAX_STEPS) {
+                double last = Math.max(0, dp + miss / found.slope());
+                return new Drop(Math.copySign(last, flowRate), 1 / found.slope());
+            }
+            before = dp;
+            newton.step(miss, -found.slope());
+        }
     }
 
     /**

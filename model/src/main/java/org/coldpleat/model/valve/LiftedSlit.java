@@ -3,6 +3,7 @@ package org.coldpleat.model.valve;
 import org.coldpleat.model.flow.AdditiveLaw;
 import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.flow.Openings;
+import org.coldpleat.model.flow.Passage;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 
@@ -33,18 +34,17 @@ record LiftedSlit(double edgeLength, double landWidth, double dischargeCoefficie
         return lift < SHUT ? 0 : law(lift).flowRate(pressureDifference, fluid);
     }
 
-    /** Slope of the flow [m3/(s Pa)] when the lift changes with the pressure difference by liftSlope [m/Pa]. */
-    double flowSlope(double lift, double liftSlope, double pressureDifference, Fluid fluid) {
+    /** Flow and its slope when the lift changes with the pressure difference by liftSlope [m/Pa]. */
+    Passage passage(double lift, double liftSlope, double pressureDifference, Fluid fluid) {
         if (lift < SHUT) {
-            return 0;
+            return new Passage(0, 0);
         }
-        AdditiveLaw law = law(lift);
-        double q = law.flowRate(pressureDifference, fluid);
-        double slope = law.flowSlope(pressureDifference, fluid);
+        Passage fixed = law(lift).passage(pressureDifference, fluid);
+        double q = fixed.flowRate();
         double laminarFall = 2 * entrance(lift) / lift + 3 * land(lift) / lift;
         double inertialFall = 2 * inertial(lift) / lift;
         double relief = q * (fluid.dynamicViscosity() * laminarFall + fluid.density() * inertialFall * Math.abs(q));
-        return slope * (1 + relief * liftSlope);
+        return new Passage(q, fixed.slope() * (1 + relief * liftSlope));
     }
 
     /**

@@ -5,6 +5,7 @@ import org.coldpleat.model.flow.BracketedNewton;
 import org.coldpleat.model.flow.Corner;
 import org.coldpleat.model.flow.FlowLaw;
 import org.coldpleat.model.flow.Fluid;
+import org.coldpleat.model.flow.Passage;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
@@ -164,10 +165,15 @@ public record SpringValve(
 
     @Override
     public double flowSlope(double pressureDifference, Fluid fluid) {
+        return passage(pressureDifference, fluid).slope();
+    }
+
+    @Override
+    public Passage passage(double pressureDifference, Fluid fluid) {
         double seep = leak / fluid.dynamicViscosity();
         double free = freeLift(pressureDifference);
         if (free == 0) {
-            return seep;
+            return new Passage(seep * pressureDifference, seep);
         }
         double y = pressureDifference - openingPressure;
         double rounding = ROUNDING * openingPressure;
@@ -175,7 +181,8 @@ public record SpringValve(
         double freeSlope = (seatArea() * Corner.slope(y, rounding) - free * flowForceRate()) / stiffness;
         double limit = countedLift();
         double liftSlope = freeSlope * Corner.cappedSlope(free, limit, ROUNDING * limit);
-        return seep + slit().flowSlope(capped(free, limit), liftSlope, pressureDifference, fluid);
+        Passage lifted = slit().passage(capped(free, limit), liftSlope, pressureDifference, fluid);
+        return new Passage(seep * pressureDifference + lifted.flowRate(), seep + lifted.slope());
     }
 
     /**
@@ -189,11 +196,12 @@ public record SpringValve(
         Require.positive("flowRate", flowRate, "m3/s");
         BracketedNewton newton = new BracketedNewton(0, Double.POSITIVE_INFINITY, 1.01 * openingPressure);
         for (int i = 0; i < 200; i++) {
-            double miss = flowRate - flowRate(newton.point(), fluid);
+            Passage found = passage(newton.point(), fluid);
+            double miss = flowRate - found.flowRate();
             if (Math.abs(miss) <= 1e-13 * flowRate || newton.isExhausted()) {
                 break;
             }
-            newton.step(miss, -flowSlope(newton.point(), fluid));
+            newton.step(miss, -found.slope());
         }
         return newton.point();
     }
