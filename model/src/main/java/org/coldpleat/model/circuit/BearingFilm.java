@@ -33,6 +33,8 @@ final class BearingFilm {
 
     private double excess;
     private double logSlope = Double.NaN;
+    private double lastPressure = Double.NaN;
+    private double excessByPressure;
 
     double flow;
     double flowSlope;
@@ -57,6 +59,7 @@ final class BearingFilm {
     /** Starts from a known film temperature [K]. */
     void startAt(double filmTemperature) {
         excess = Math.max(0, filmTemperature - temperature);
+        lastPressure = Double.NaN;
     }
 
     /** Finds the film at a pressure [Pa] with a side flow [m3/s]. */
@@ -68,7 +71,8 @@ final class BearingFilm {
         }
         double pressureConductance = bearings.conductance();
         double position = bearings.filmPosition();
-        BracketedNewton newton = new BracketedNewton(0, Math.max(0, HOTTEST - temperature), excess);
+        double expected = Double.isNaN(lastPressure) ? excess : excess + excessByPressure * (pressure - lastPressure);
+        BracketedNewton newton = new BracketedNewton(0, Math.max(0, HOTTEST - temperature), expected);
         for (int i = 0; ; i++) {
             double before = excess;
             double viscosityBefore = viscosity;
@@ -87,7 +91,9 @@ final class BearingFilm {
             boolean met = Math.abs(miss) <= 1e-13 * heat || newton.isExhausted();
             if (met || i == MAX_STEPS) {
                 residual = heat == 0 ? 0 : Math.abs(miss) / heat;
-                flowSlope = conductance - flowByExcess * missByPressure / missByExcess;
+                lastPressure = pressure;
+                excessByPressure = -missByPressure / missByExcess;
+                flowSlope = conductance + flowByExcess * excessByPressure;
                 return;
             }
             newton.step(miss, Math.min(missByExcess, -Double.MIN_NORMAL));

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.coldpleat.model.flow.BracketedNewton;
 import org.coldpleat.model.flow.Drop;
 import org.coldpleat.model.flow.Fluid;
+import org.coldpleat.model.flow.Passage;
 import org.coldpleat.shared.source.Source;
 
 /**
@@ -163,8 +164,9 @@ final class CircuitSolver {
             double sensed = outlet ? pumpPressure : galleryPressure;
             double slope = outlet ? pumpSlope : gallerySlope;
             if (relief.law().isPresent()) {
-                surplus -= relief.law().get().flowRate(sensed, sump);
-                surplusSlope -= relief.law().get().flowSlope(sensed, sump) * slope;
+                Passage dumped = relief.law().get().passage(sensed, sump);
+                surplus -= dumped.flowRate();
+                surplusSlope -= dumped.slope() * slope;
             } else {
                 double over = sensed / relief.setPressure() - 1;
                 if (over > excess) {

@@ -131,7 +131,9 @@ public final class CaseDraws {
             for (NamedTemperature named : resolved.named()) {
                 double at = named.temperature();
                 SolvedPoint held = model.heldShutAt(at, guide.flatMap(curve -> curve.near(at)));
-                SolvedPoint point = model.at(at, held.near());
+                // held shut it is the same filter as long as no valve would open
+                boolean shut = held.isAnswer() && (!model.hasValve() || model.ratio(held) <= 1);
+                SolvedPoint point = shut ? held : model.at(at, held.near());
                 ratios.add(model.hasValve() && held.isAnswer() ? model.ratio(held) : Double.NaN);
                 shares.add(point.isAnswer() ? point.filter().bypassShare() : Double.NaN);
                 if (at == resolved.warmestNamed() && point.isAnswer()) {
