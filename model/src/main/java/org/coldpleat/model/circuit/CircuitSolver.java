@@ -47,6 +47,7 @@ final class CircuitSolver {
     private double excess;
     private double excessSlope;
     private int holding;
+    private int steps;
 
     CircuitSolver(EngineCircuit circuit, double speed, double temperature) {
         this.circuit = circuit;
@@ -62,41 +63,45 @@ final class CircuitSolver {
         if (speed == 0) {
             return atRest();
         }
+        Optional<OperatingPoint> known = near.filter(point -> point.status() == SolveStatus.CONVERGED);
         double start = startPressure();
-        double high = Double.POSITIVE_INFINITY;
-        if (near.isPresent() && near.get().status() == SolveStatus.CONVERGED) {
-            start = Math.max(near.get().bearingPressure(), 1e-3 * start);
-            film.startAt(near.get().filmTemperature());
+        if (known.isPresent()) {
+            start = Math.max(known.get().bearingPressure(), 1e-3 * start);
+            film.startAt(known.get().filmTemperature());
+        }
+        // beside a point that is not starved this one hardly is; if it is, no pressure above 0 balances
+        boolean settled = known.isPresent()
+                && !known.get().galleryStarved()
+                && balance(start, Double.POSITIVE_INFINITY) == SolveStatus.CONVERGED;
+        if (settled) {
+            return result(SolveStatus.CONVERGED);
         }
         if (sideDemand > 0) {
             starved = true;
             evaluate(sideDemand);
             starved = surplus < 0 || excess > 0;
         }
-        if (starved) {
-            start = 0.5 * sideDemand;
-            high = sideDemand;
-        }
-        BracketedNewton newton = new BracketedNewton(0, high, start);
-        SolveStatus status = SolveStatus.MAX_ITERATIONS;
-        int steps = 0;
-        while (steps < MAX_STEPS) {
-            steps++;
-            evaluate(newton.point());
-            if (!Double.isFinite(surplus) || !Double.isFinite(pumpPressure)) {
-                status = SolveStatus.NOT_FINITE;
-                break;
-            }
-            if (isBalanced(TOLERANCE) || newton.isExhausted()) {
-                status = isBalanced(ACCEPTED) ? SolveStatus.CONVERGED : SolveStatus.NO_STEADY_STATE;
-                break;
-            }
-            advance(newton);
-        }
+        SolveStatus status = starved ? balance(0.5 * sideDemand, sideDemand) : balance(start, Double.POSITIVE_INFINITY);
         if (starved) {
             film.solve(0, galleryFlow);
         }
-        return result(status, steps);
+        return result(status);
+    }
+
+    /** Follows the unknown from a start, within 0 and a highest value, to where the flows balance. */
+    private SolveStatus balance(double start, double high) {
+        BracketedNewton newton = new BracketedNewton(0, high, start);
+        for (steps = 1; steps <= MAX_STEPS; steps++) {
+            evaluate(newton.point());
+            if (!Double.isFinite(surplus) || !Double.isFinite(pumpPressure)) {
+                return SolveStatus.NOT_FINITE;
+            }
+            if (isBalanced(TOLERANCE) || newton.isExhausted()) {
+                return isBalanced(ACCEPTED) ? SolveStatus.CONVERGED : SolveStatus.NO_STEADY_STATE;
+            }
+            advance(newton);
+        }
+        return SolveStatus.MAX_ITERATIONS;
     }
 
     private double startPressure() {
@@ -207,7 +212,7 @@ final class CircuitSolver {
                 0);
     }
 
-    private OperatingPoint result(SolveStatus status, int steps) {
+    private OperatingPoint result(SolveStatus status) {
         List<Relief> reliefs = circuit.reliefs();
         List<Double> reliefFlows = new ArrayList<>(reliefs.size());
         boolean held = Math.abs(excess) <= ACCEPTED && surplus > 0;

@@ -22,34 +22,45 @@ final class Inputs {
     private final Map<String, Double> moved;
     private final int candidate;
     private final Map<String, Measured> before;
+    private final boolean keepsLedger;
     private final Map<String, Measured> completed = new HashMap<>();
     private final Map<String, Unknown> unknowns = new LinkedHashMap<>();
     private final List<Assumption> assumptions = new ArrayList<>();
 
-    private Inputs(Map<String, Double> moved, int candidate, Map<String, Measured> before) {
+    private Inputs(Map<String, Double> moved, int candidate, Map<String, Measured> before, boolean keepsLedger) {
         this.moved = moved;
         this.candidate = candidate;
         this.before = before;
+        this.keepsLedger = keepsLedger;
     }
 
     /** Reads shared sections as written. */
     static Inputs shared() {
-        return new Inputs(Map.of(), -1, Map.of());
+        return new Inputs(Map.of(), -1, Map.of(), true);
     }
 
     /** Reads the sheet of a candidate as written. */
     static Inputs ofCandidate(int position) {
-        return new Inputs(Map.of(), position, Map.of());
+        return new Inputs(Map.of(), position, Map.of(), true);
     }
 
     /**
      * The same reading with some unknowns moved.
      *
      * @param values path to moved value [SI]; must not change while the reading is used
-     * @param known values of an earlier reading of the same sections, completed with their default spreads
      */
-    Inputs moving(Map<String, Double> values, Map<String, Measured> known) {
-        return new Inputs(values, candidate, known);
+    Inputs moving(Map<String, Double> values) {
+        return new Inputs(values, candidate, Map.of(), true);
+    }
+
+    /**
+     * The same reading with some unknowns moved, for sections whose ledger was kept before.
+     *
+     * @param values path to moved value [SI]; must not change while the reading is used
+     * @param known values of the earlier reading, completed with their default spreads
+     */
+    Inputs movingAgain(Map<String, Double> values, Map<String, Measured> known) {
+        return new Inputs(values, candidate, known, false);
     }
 
     /** Whether this build moves the value of a path. */
@@ -59,13 +70,15 @@ final class Inputs {
 
     /** All values read so far, completed with their default spreads, by path. */
     Map<String, Measured> completed() {
-        return Map.copyOf(completed);
+        return Collections.unmodifiableMap(new HashMap<>(completed));
     }
 
     private Measured complete(String path, Measured written) {
         Measured known = before.get(path);
         Measured complete = known == null ? DefaultSpreads.complete(path, written) : known;
-        completed.put(path, complete);
+        if (keepsLedger) {
+            completed.put(path, complete);
+        }
         return complete;
     }
 
@@ -80,7 +93,7 @@ final class Inputs {
         String path = section.pathOf(key);
         Optional<Measured> complete = section.quantity(key).map(value -> complete(path, value));
         complete.filter(value -> value.provenance().isAssumption())
-                .ifPresent(value -> assumptions.add(new Assumption(path, candidate, value, STATED)));
+                .ifPresent(value -> noteAssumption(path, value, STATED));
         return complete;
     }
 
@@ -106,7 +119,9 @@ final class Inputs {
 
     /** Notes a stand-in value whose spread enters the result through another unknown. */
     void noteAssumption(String path, Measured value, String code) {
-        assumptions.add(new Assumption(path, candidate, value, code));
+        if (keepsLedger) {
+            assumptions.add(new Assumption(path, candidate, value, code));
+        }
     }
 
     /** A value computed from readings, which enters the result as one unknown of its own. */
@@ -127,7 +142,7 @@ final class Inputs {
         Measured complete = complete(path, written);
         note(path, candidate, complete, false);
         if (complete.provenance().isAssumption() || !code.isEmpty()) {
-            assumptions.add(new Assumption(path, candidate, complete, code.isEmpty() ? STATED : code));
+            noteAssumption(path, complete, code.isEmpty() ? STATED : code);
         }
         Double value = moved.get(path);
         if (value == null) {
@@ -144,7 +159,7 @@ final class Inputs {
     }
 
     private void note(String path, int owner, Measured value, boolean upwardOnly) {
-        if (value.spread() != Spread.NONE && value.halfWidth() > 0) {
+        if (keepsLedger && value.spread() != Spread.NONE && value.halfWidth() > 0) {
             unknowns.put(path, new Unknown(path, owner, value, upwardOnly));
         }
     }

@@ -96,7 +96,7 @@ public final class ResolvedCase {
                         best.evidence().median());
                 moved.add(CandidateBuilder.candidate(
                         sheet,
-                        Inputs.ofCandidate(position).moving(values, inputs.completed()),
+                        Inputs.ofCandidate(position).movingAgain(values, inputs.completed()),
                         BenchEvidence.NONE,
                         Optional.of(best.evidence())));
             }
@@ -124,14 +124,14 @@ public final class ResolvedCase {
 
     /** The shared model with some unknowns moved: path to value [SI]. */
     SharedModel sharedMoving(Map<String, Double> moved) {
-        return buildShared(Inputs.shared().moving(moved, sharedValues));
+        return buildShared(Inputs.shared().movingAgain(moved, sharedValues));
     }
 
     /** A candidate with some unknowns moved: path to value [SI]. */
     BuiltCandidate candidateMoving(int position, Map<String, Double> moved) {
         return CandidateBuilder.candidate(
                 document.root().sections("candidates").get(position),
-                Inputs.ofCandidate(position).moving(moved, ownValues.get(position)),
+                Inputs.ofCandidate(position).movingAgain(moved, ownValues.get(position)),
                 bench.get(position),
                 Optional.of(candidates.get(position).evidence()));
     }

@@ -57,7 +57,7 @@ final class StartBuilder {
         this.resolved = resolved;
         this.start = start;
         this.moved = moved;
-        inputs = Inputs.shared().moving(moved, Map.of());
+        inputs = Inputs.shared().moving(moved);
     }
 
     /**
@@ -134,7 +134,7 @@ final class StartBuilder {
         List<Section> sheets = resolved.document().root().sections("candidates");
         List<HoldUp> found = new ArrayList<>();
         for (int i = 0; i < sheets.size(); i++) {
-            Inputs own = Inputs.ofCandidate(i).moving(moved, Map.of());
+            Inputs own = Inputs.ofCandidate(i).moving(moved);
             HoldUp holdUp = HoldUpBuilder.of(sheets.get(i), share, own);
             if (holdUp.oilVolume() == 0) {
                 String name = resolved.candidates().get(i).name();

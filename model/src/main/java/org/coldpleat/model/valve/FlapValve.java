@@ -33,7 +33,7 @@ public record FlapValve(
     private static final int SHARP_STEPS = 4;
 
     /** Miss, over the flow, from which one more Newton step leaves nothing but rounding [1]: it about squares. */
-    private static final double LAST_STEP = 1e-9;
+    private static final double LAST_STEP = 1e-8;
 
     public FlapValve {
         Require.positive("compliance", compliance, "m/Pa");
