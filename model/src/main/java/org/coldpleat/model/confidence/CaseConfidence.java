@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.coldpleat.model.run.CaseDraws;
 import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.model.run.Quantiles;
@@ -191,27 +192,33 @@ public final class CaseConfidence {
     /** Compares a sample of draws with the full search of all open intervals. */
     private static ConfidenceResult.Verified verified(CaseDraws cases, CaseModel model, Propagation all) {
         int sample = Math.min(VERIFIED, all.draws());
+        List<ConfidenceResult.Verified> each = IntStream.range(0, sample)
+                .parallel()
+                .mapToObj(draw -> verified(cases, model, all, draw))
+                .toList();
+        return new ConfidenceResult.Verified(
+                each.stream().mapToInt(ConfidenceResult.Verified::compared).sum(),
+                each.stream().mapToInt(ConfidenceResult.Verified::differing).sum());
+    }
+
+    private static ConfidenceResult.Verified verified(CaseDraws cases, CaseModel model, Propagation all, int draw) {
+        double[] values = all.input(draw);
+        Map<String, Double> moved = new HashMap<>();
+        for (int j = 0; j < values.length; j++) {
+            moved.put(all.unknowns().get(j).name(), values[j]);
+        }
+        Optional<CaseDraws.Common> common = cases.common(moved);
         int compared = 0;
         int differing = 0;
-        List<Unknown> unknowns = all.unknowns();
-        for (int d = 0; d < sample; d++) {
-            double[] values = all.input(d);
-            Map<String, Double> moved = new HashMap<>();
-            for (int j = 0; j < values.length; j++) {
-                moved.put(unknowns.get(j).name(), values[j]);
-            }
-            for (int i = 0; i < cases.resolved().candidateNames().size(); i++) {
-                int candidate = i;
-                for (int s = 0; s < cases.resolved().stateNames().size(); s++) {
-                    double quick = all.answer(d, model.opening(i, s));
-                    if (!Double.isNaN(quick)) {
-                        double full = cases.common(moved)
-                                .flatMap(common -> common.candidate(candidate, moved))
-                                .orElseThrow()
-                                .openingByFullSearch(s);
-                        compared++;
-                        differing += quick == full || Math.abs(quick - full) < SAME ? 0 : 1;
-                    }
+        for (int i = 0; i < cases.resolved().candidateNames().size(); i++) {
+            int candidate = i;
+            Optional<CaseDraws.Own> own = common.flatMap(one -> one.candidate(candidate, moved));
+            for (int s = 0; s < cases.resolved().stateNames().size(); s++) {
+                double quick = all.answer(draw, model.opening(i, s));
+                if (!Double.isNaN(quick)) {
+                    double full = own.orElseThrow().openingByFullSearch(s);
+                    compared++;
+                    differing += quick == full || Math.abs(quick - full) < SAME ? 0 : 1;
                 }
             }
         }

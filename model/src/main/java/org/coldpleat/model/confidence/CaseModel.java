@@ -141,15 +141,7 @@ final class CaseModel implements Model {
 
     /** The opening temperature of one candidate in one state alone [K]. */
     Model openingOnly(int candidate, int state) {
-        return values -> {
-            List<Map<String, Double>> parts = split(values);
-            return new double[] {
-                draws.common(parts.get(0))
-                        .flatMap(common -> common.candidate(candidate, parts.get(candidate + 1)))
-                        .map(own -> own.opening(state))
-                        .orElse(Double.NaN)
-            };
-        };
+        return new OpeningModel(draws, candidate, state);
     }
 
     /** Named temperatures of the case. */

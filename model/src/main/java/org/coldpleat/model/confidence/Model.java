@@ -11,4 +11,12 @@ public interface Model {
      *     {@code NaN} for no answer
      */
     double[] answers(double[] values);
+
+    /**
+     * The same function for calls of one thread, one after the other, that differ from the first two in few values only: it
+     * may remember what they share.
+     */
+    default Model inRow() {
+        return this;
+    }
 }

@@ -75,7 +75,8 @@ public final class NextMeasurement {
             throw new IllegalArgumentException("draws must be at least 16, was " + draws);
         }
         SobolDraws sequence = new SobolDraws(2 * ordered.size(), seed);
-        return Evaluations.run(draws, i -> row(model, answer, ordered, groups, remaining, sequence.point(i)), progress)
+        return Evaluations.run(
+                        draws, i -> row(model.inRow(), answer, ordered, groups, remaining, sequence.point(i)), progress)
                 .map(rows -> gains(rows, groups, ordered, remaining));
     }
 

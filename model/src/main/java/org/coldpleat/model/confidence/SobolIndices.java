@@ -60,7 +60,7 @@ public record SobolIndices(double variance, List<Share> shares, int evaluations,
                 .toList();
         int size = ordered.size();
         SobolDraws sequence = new SobolDraws(2 * size, seed);
-        return Evaluations.run(draws, i -> row(model, answer, ordered, groups, sequence.point(i)), progress)
+        return Evaluations.run(draws, i -> row(model.inRow(), answer, ordered, groups, sequence.point(i)), progress)
                 .map(rows -> summarize(rows, groups, seed));
     }
 

@@ -93,9 +93,43 @@ public final class CaseDraws {
          * @return nothing if no filter can have these values together
          */
         public Optional<Own> candidate(int position, Map<String, Double> values) {
-            return possible(() -> resolved.candidateMoving(position, values))
-                    .map(built -> new Own(shared, position, built));
+            return CaseDraws.this.candidate(position, values).map(this::with);
         }
+
+        /** A filter in this oil and engine. */
+        public Own with(Candidate candidate) {
+            return new Own(shared, candidate.position(), candidate.built());
+        }
+    }
+
+    /** A candidate of one draw by itself, without oil and engine. */
+    public static final class Candidate {
+        private final int position;
+        private final BuiltCandidate built;
+
+        private Candidate(int position, BuiltCandidate built) {
+            this.position = position;
+            this.built = built;
+        }
+
+        private int position() {
+            return position;
+        }
+
+        private BuiltCandidate built() {
+            return built;
+        }
+    }
+
+    /**
+     * One candidate by itself with values moved.
+     *
+     * @param position position of the candidate in the case
+     * @param values path to value of its unknowns [SI]
+     * @return nothing if no filter can have these values together
+     */
+    public Optional<Candidate> candidate(int position, Map<String, Double> values) {
+        return possible(() -> resolved.candidateMoving(position, values)).map(built -> new Candidate(position, built));
     }
 
     /** One candidate of one draw. */
