@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.coldpleat.model.run.CaseDraws;
 import org.coldpleat.model.run.ConfidenceResult;
+import org.coldpleat.model.run.Progress;
 import org.coldpleat.model.run.Quantiles;
 import org.coldpleat.model.run.ResolvedCase;
 

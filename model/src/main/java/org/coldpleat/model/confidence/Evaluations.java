@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
+import org.coldpleat.model.run.Progress;
 
 /** Runs many evaluations in fixed chunks on all processors; the outcome does not depend on the number of threads. */
 public final class Evaluations {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.coldpleat.model.run.Progress;
 import org.coldpleat.shared.source.Source;
 
 /**

@@ -2,6 +2,7 @@ package org.coldpleat.model.confidence;
 
 import java.util.List;
 import java.util.Optional;
+import org.coldpleat.model.run.Progress;
 import org.coldpleat.shared.source.Source;
 
 /**

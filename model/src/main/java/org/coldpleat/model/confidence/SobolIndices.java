@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import org.coldpleat.model.run.Progress;
 import org.coldpleat.shared.source.Source;
 
 /**

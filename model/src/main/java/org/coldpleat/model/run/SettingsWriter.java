@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.coldpleat.model.coldstart.Peak;
 import org.coldpleat.model.coldstart.StartUp;
@@ -39,13 +40,17 @@ final class SettingsWriter {
                 : Optional.empty();
     }
 
-    static SettingsResult write(ResolvedCase resolved, Optional<String> candidate, double from, double to) {
-        return new SettingsWriter(resolved, resolved.positions(candidate), from, to).result();
+    /** The comparison; nothing if cancelled. */
+    static Optional<SettingsResult> write(
+            ResolvedCase resolved, Optional<String> candidate, double from, double to, Progress progress) {
+        SettingsWriter writer = new SettingsWriter(resolved, resolved.positions(candidate), from, to);
+        SettingsResult result = writer.result(progress);
+        return progress.cancelled() ? Optional.empty() : Optional.of(result);
     }
 
     private record Task(int index, Design design, double setting, double measured) {}
 
-    private SettingsResult result() {
+    private SettingsResult result(Progress progress) {
         Variants variants = new Variants(resolved);
         List<Task> tasks = new ArrayList<>();
         for (int i = 0; i < positions.length; i++) {
@@ -59,7 +64,15 @@ final class SettingsWriter {
                 tasks.add(new Task(i, design, setting, measured));
             }
         }
-        List<SettingsResult.Row> rows = tasks.parallelStream().map(this::row).toList();
+        AtomicInteger done = new AtomicInteger();
+        List<SettingsResult.Row> rows = tasks.parallelStream()
+                .takeWhile(task -> !progress.cancelled())
+                .map(task -> {
+                    SettingsResult.Row row = row(task);
+                    progress.done(done.incrementAndGet(), tasks.size());
+                    return row;
+                })
+                .toList();
         List<SettingsResult.Candidate> candidates = new ArrayList<>();
         for (int i = 0; i < positions.length; i++) {
             List<SettingsResult.Row> own = new ArrayList<>();

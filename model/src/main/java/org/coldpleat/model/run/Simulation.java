@@ -156,10 +156,21 @@ public final class Simulation {
      * @throws IllegalArgumentException if the case has no such candidate, or the settings do not rise
      */
     public static SettingsResult settings(ResolvedCase resolved, Optional<String> candidate, double from, double to) {
+        return settings(resolved, candidate, from, to, Progress.NONE).orElseThrow();
+    }
+
+    /**
+     * The same, watched.
+     *
+     * @param progress told of the advance; may cancel
+     * @return the comparison, or nothing if cancelled
+     */
+    public static Optional<SettingsResult> settings(
+            ResolvedCase resolved, Optional<String> candidate, double from, double to, Progress progress) {
         if (!(from > 0 && to > from)) {
             throw new IllegalArgumentException("from must be above 0 Pa and below to, was " + from + " to " + to);
         }
-        return SettingsWriter.write(resolved, candidate, from, to);
+        return SettingsWriter.write(resolved, candidate, from, to, progress);
     }
 
     /**

@@ -1,7 +1,7 @@
 package org.coldpleat.model.sizing;
 
-import org.coldpleat.model.flow.GoldenSection;
 import org.coldpleat.model.run.DesignState;
+import org.coldpleat.model.run.LowestPoint;
 import org.coldpleat.shared.source.Source;
 
 /**
@@ -53,13 +53,8 @@ record Margin(Target target, double to) {
         }
         double low = target.temperature() + Math.max(0, least - 1) * step;
         double high = target.temperature() + Math.min(cells, least + 1) * step;
-        return lowest(state, low, target.temperature() + least * step, high, values[least]);
-    }
-
-    /** Golden section about the lowest grid point; at an end of the range it stays there unless the curve dips inside. */
-    private double lowest(DesignState state, double low, double middle, double high, double known) {
-        return -GoldenSection.climb(x -> -at(state, x), low, middle, high, -known, FINEST, Double.POSITIVE_INFINITY)
-                .value();
+        return LowestPoint.near(
+                x -> at(state, x), low, target.temperature() + least * step, high, values[least], FINEST);
     }
 
     private double at(DesignState state, double temperature) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.coldpleat.model.run.CaseDraws;
 import org.coldpleat.model.run.ConfidenceResult;
+import org.coldpleat.model.run.Progress;
 import org.coldpleat.model.run.ResolvedCase;
 import org.coldpleat.model.run.Simulation;
 import org.coldpleat.shared.casefile.CaseReader;

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import org.coldpleat.model.confidence.Progress;
+import org.coldpleat.model.run.Progress;
 import org.coldpleat.model.run.Resolution;
 import org.coldpleat.model.run.ResolvedCase;
 import org.coldpleat.model.run.Simulation;

@@ -196,6 +196,8 @@ public final class ChartFiles {
         Path target = file.toAbsolutePath();
         Path part = target.resolveSibling(
                 "." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+        // also when the program is stopped while it writes
+        part.toFile().deleteOnExit();
         try {
             writing.write(part);
             try {

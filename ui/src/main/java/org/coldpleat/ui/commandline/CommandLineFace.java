@@ -69,7 +69,10 @@ public final class CommandLineFace {
                 .setExpandAtFiles(false)
                 .setParameterExceptionHandler((e, args) -> usage(console, e))
                 .setExecutionExceptionHandler((e, command, parsed) -> failure(console, e));
-        int code = commands.execute(words.toArray(String[]::new));
+        int code;
+        try (Interruption told = Interruption.tell(console)) {
+            code = commands.execute(words.toArray(String[]::new));
+        }
         out.flush();
         err.flush();
         return code == ExitCode.DONE && console.isBroken() ? ExitCode.FAILURE : code;

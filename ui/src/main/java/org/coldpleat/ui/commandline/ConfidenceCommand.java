@@ -6,7 +6,6 @@ import org.coldpleat.ui.service.Advance;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -42,7 +41,7 @@ final class ConfidenceCommand implements Callable<Integer> {
             throw new Stop(ExitCode.USAGE, Texts.get("error.draws", FEWEST_DRAWS, MOST_DRAWS, draws));
         }
         OpenedCase opened = caseFile.open(service, console);
-        Advance advance = Ansi.AUTO.enabled() ? new ProgressLine(console) : Advance.NONE;
+        Advance advance = ProgressLine.on(console, "confidence.progress");
         ConfidenceResult result = service.confidence(opened, draws, seed, advance)
                 .orElseThrow(() -> new Stop(ExitCode.FAILURE, Texts.get("error.cancelled")));
         console.result(

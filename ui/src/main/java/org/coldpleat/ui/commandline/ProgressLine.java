@@ -1,17 +1,25 @@
 package org.coldpleat.ui.commandline;
 
 import org.coldpleat.ui.service.Advance;
+import picocli.CommandLine.Help.Ansi;
 
 /** Shows the advance of a run on one line of a terminal; cancels it when the thread that asked is interrupted. */
 final class ProgressLine implements Advance {
     private static final double WHOLE = 100;
 
     private final Console console;
+    private final String words;
     private final Thread asking = Thread.currentThread();
     private long shown = -1;
 
-    ProgressLine(Console console) {
+    private ProgressLine(Console console, String words) {
         this.console = console;
+        this.words = words;
+    }
+
+    /** A line at a terminal with words that take a percentage, nothing elsewhere. */
+    static Advance on(Console console, String words) {
+        return Ansi.AUTO.enabled() ? new ProgressLine(console, words) : Advance.NONE;
     }
 
     @Override
@@ -19,7 +27,7 @@ final class ProgressLine implements Advance {
         long percent = (long) (WHOLE * evaluations / total);
         if (percent != shown) {
             shown = percent;
-            console.err().print("\r" + Texts.get("confidence.progress", percent) + (percent == WHOLE ? "\r\n" : ""));
+            console.err().print("\r" + Texts.get(words, percent) + (percent == WHOLE ? "\r\n" : ""));
             console.err().flush();
         }
     }

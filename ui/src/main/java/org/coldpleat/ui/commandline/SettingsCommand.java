@@ -47,7 +47,13 @@ final class SettingsCommand implements Callable<Integer> {
         if (candidate != null) {
             CaseArgument.requireCandidate(opened, candidate);
         }
-        SettingsResult result = service.settings(opened, Optional.ofNullable(candidate), low, high);
+        SettingsResult result = service.settings(
+                        opened,
+                        Optional.ofNullable(candidate),
+                        low,
+                        high,
+                        ProgressLine.on(console, "settings.progress"))
+                .orElseThrow(() -> new Stop(ExitCode.FAILURE, Texts.get("error.cancelled")));
         console.result(
                 switch (output.format()) {
                     case TEXT -> SettingsText.of(result, opened.candidates(), output.units());

@@ -12,7 +12,6 @@ import org.coldpleat.ui.service.Sentences;
 import org.coldpleat.ui.service.SizingOutcome;
 import org.coldpleat.ui.service.SizingQuestion;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -79,7 +78,7 @@ final class SizeCommand implements Callable<Integer> {
                 share ? dirt(Kind.FRACTION) : OptionalDouble.empty(),
                 draws,
                 seed);
-        Advance advance = Ansi.AUTO.enabled() ? new ProgressLine(console) : Advance.NONE;
+        Advance advance = ProgressLine.on(console, "confidence.progress");
         SizingOutcome outcome = service.size(opened, question, advance);
         outcome.problem().ifPresent(problem -> {
             throw new Stop(ExitCode.BAD_INPUT, Sentences.of(problem));

@@ -197,8 +197,19 @@ public final class CaseService {
      * @param to highest setting [Pa], above from
      */
     public SettingsResult settings(OpenedCase opened, Optional<String> candidate, double from, double to) {
+        return settings(opened, candidate, from, to, Advance.NONE).orElseThrow();
+    }
+
+    /**
+     * The same, watched.
+     *
+     * @param advance told of the advance; may cancel
+     * @return the comparison, or nothing if cancelled
+     */
+    public Optional<SettingsResult> settings(
+            OpenedCase opened, Optional<String> candidate, double from, double to, Advance advance) {
         candidate.ifPresent(name -> requireCandidate(opened, name));
-        return opened.runs().settings(candidate, from, to);
+        return opened.runs().settings(candidate, from, to, advance);
     }
 
     /**

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.coldpleat.model.confidence.CaseConfidence;
-import org.coldpleat.model.confidence.Progress;
 import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.model.run.ColdStart;
 import org.coldpleat.model.run.ColdStartRequest;
@@ -17,6 +16,7 @@ import org.coldpleat.model.run.Glance;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.MultiPassReport;
 import org.coldpleat.model.run.PointResult;
+import org.coldpleat.model.run.Progress;
 import org.coldpleat.model.run.Resolution;
 import org.coldpleat.model.run.ResolvedCase;
 import org.coldpleat.model.run.ServiceResult;
@@ -122,8 +122,8 @@ final class ModelCases {
         }
 
         @Override
-        public SettingsResult settings(Optional<String> candidate, double from, double to) {
-            return Simulation.settings(resolved, candidate, from, to);
+        public Optional<SettingsResult> settings(Optional<String> candidate, double from, double to, Advance advance) {
+            return Simulation.settings(resolved, candidate, from, to, progress(advance));
         }
 
         @Override

@@ -70,7 +70,7 @@ interface Runs {
     }
 
     /** Candidates at one valve setting after another. */
-    default SettingsResult settings(Optional<String> candidate, double from, double to) {
+    default Optional<SettingsResult> settings(Optional<String> candidate, double from, double to, Advance advance) {
         throw new IllegalArgumentException("no settings from " + from + " to " + to + " here");
     }
 

@@ -1,4 +1,4 @@
-package org.coldpleat.model.confidence;
+package org.coldpleat.model.run;
 
 /** Watches a long run and may end it. Called from several threads. */
 public interface Progress {

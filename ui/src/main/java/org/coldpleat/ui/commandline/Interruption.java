@@ -1,0 +1,33 @@
+package org.coldpleat.ui.commandline;
+
+/**
+ * Says in one line that a run was stopped from outside, by Ctrl-C or by a signal to end; closed once the run is over. Files
+ * are written beside their place and moved there whole, so that none is left half written.
+ */
+final class Interruption implements AutoCloseable {
+    private final Thread hook;
+
+    private Interruption(Thread hook) {
+        this.hook = hook;
+    }
+
+    static Interruption tell(Console console) {
+        Thread hook = new Thread(() -> {
+            // ends the line on which the advance stands
+            console.err().println();
+            console.message(Texts.get("error.stopped"));
+            console.err().flush();
+        });
+        Runtime.getRuntime().addShutdownHook(hook);
+        return new Interruption(hook);
+    }
+
+    @Override
+    public void close() {
+        try {
+            Runtime.getRuntime().removeShutdownHook(hook);
+        } catch (IllegalStateException ending) {
+            // the program is ending: the hook has its say
+        }
+    }
+}
