@@ -69,9 +69,12 @@ public final class CommandLineFace {
                 .setExpandAtFiles(false)
                 .setParameterExceptionHandler((e, args) -> usage(console, e))
                 .setExecutionExceptionHandler((e, command, parsed) -> failure(console, e));
+        Interruption interruption = Interruption.tell(console);
         int code;
-        try (Interruption told = Interruption.tell(console)) {
+        try {
             code = commands.execute(words.toArray(String[]::new));
+        } finally {
+            interruption.over();
         }
         out.flush();
         err.flush();

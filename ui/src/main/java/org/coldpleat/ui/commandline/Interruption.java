@@ -1,10 +1,10 @@
 package org.coldpleat.ui.commandline;
 
 /**
- * Says in one line that a run was stopped from outside, by Ctrl-C or by a signal to end; closed once the run is over. Files
+ * Says in one line that a run was stopped from outside, by Ctrl-C or by a signal to end. Files
  * are written beside their place and moved there whole, so that none is left half written.
  */
-final class Interruption implements AutoCloseable {
+final class Interruption {
     private final Thread hook;
 
     private Interruption(Thread hook) {
@@ -22,8 +22,8 @@ final class Interruption implements AutoCloseable {
         return new Interruption(hook);
     }
 
-    @Override
-    public void close() {
+    /** The run is over: from now on there is nothing to say. */
+    void over() {
         try {
             Runtime.getRuntime().removeShutdownHook(hook);
         } catch (IllegalStateException ending) {
