@@ -141,6 +141,7 @@ final class CaseWindow {
     void close() {
         worker.close();
         quick.close();
+        tabs.close();
         files.close();
     }
 
@@ -159,6 +160,7 @@ final class CaseWindow {
     }
 
     private void chosen() {
+        tabs.changed();
         tabs.point();
         tabs.late();
     }
@@ -198,6 +200,7 @@ final class CaseWindow {
         quick.cancel(GLANCE);
         CaseBench bench = files.bench().orElseThrow();
         stale(true);
+        tabs.changed();
         if (!bench.isUnderstood() || bench.opened().isEmpty()) {
             say(problems(bench));
             return;

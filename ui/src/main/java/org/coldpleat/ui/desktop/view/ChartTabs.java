@@ -2,7 +2,6 @@ package org.coldpleat.ui.desktop.view;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.Tab;
@@ -13,12 +12,10 @@ import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.Glance;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.PointResult;
-import org.coldpleat.model.run.ServiceResult;
 import org.coldpleat.model.run.StartOutline;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.ColdStartCharts;
 import org.coldpleat.ui.chart.RunCharts;
-import org.coldpleat.ui.chart.ServiceCharts;
 import org.coldpleat.ui.chart.ShareGrid;
 import org.coldpleat.ui.chart.ShareMapChart;
 import org.coldpleat.ui.chart.StateSheet;
@@ -37,7 +34,6 @@ final class ChartTabs extends TabPane {
 
     private static final String POINT = "point";
     private static final String MAP = "map";
-    private static final String COURSE = "course";
     private static final String COLD_START = "coldStart";
     private static final String EXPLAIN = "explain";
 
@@ -47,16 +43,14 @@ final class ChartTabs extends TabPane {
     private final ChartPane pressure = new ChartPane("chart-pressure");
     private final ChartPane share = new ChartPane("chart-share");
     private final ChartPane map = new ChartPane("chart-map");
-    private final ChartPane opening = new ChartPane("chart-opening");
-    private final ChartPane drop = new ChartPane("chart-drop");
     private final ChartPane coldStart = new ChartPane("chart-coldStart");
     private final ChartPane cutaway = new ChartPane("cutaway");
     private final TextArea page = text("page");
     private final TextArea explanation = text("explanation");
     private final Supplier<Optional<View>> view;
+    private final Studies studies;
     private Optional<Comparison> comparison = Optional.empty();
     private Optional<Glance> glance = Optional.empty();
-    private Optional<ServiceResult> course = Optional.empty();
 
     /**
      * @param worker for what takes long
@@ -68,25 +62,25 @@ final class ChartTabs extends TabPane {
         this.worker = worker;
         this.quick = quick;
         this.view = view;
+        studies = new Studies(service, view);
         setId("tabs");
         tab("pressure", pressure);
         tab("share", share);
         tab("cutaway", cutaway);
         tab("shareMap", map);
-        tab("opening", opening);
-        tab("drop", drop);
         tab("coldStart", coldStart);
+        studies.panes().forEach(pane -> tab(pane.key(), pane));
         tab("page", page);
         tab("explanation", explanation);
         pressure.onWhole(this::curves);
         share.onWhole(this::curves);
-        for (ChartPane pane : new ChartPane[] {map, opening, drop, coldStart}) {
+        for (ChartPane pane : new ChartPane[] {map, coldStart}) {
             pane.onWhole(this::late);
         }
         for (Node live : new Node[] {pressure, share, cutaway}) {
             live.getStyleClass().add("live");
         }
-        for (Node later : new Node[] {map, opening, drop, coldStart, page, explanation}) {
+        for (Node later : new Node[] {map, coldStart, page, explanation}) {
             later.getStyleClass().add("later");
         }
         getSelectionModel().selectedItemProperty().addListener(observed -> late());
@@ -96,8 +90,6 @@ final class ChartTabs extends TabPane {
     void show(Comparison fresh) {
         comparison = Optional.of(fresh);
         glance = Optional.empty();
-        course = Optional.empty();
-        worker.cancel(COURSE);
         setVisible(true);
         redraw();
     }
@@ -113,9 +105,9 @@ final class ChartTabs extends TabPane {
     void clear() {
         comparison = Optional.empty();
         glance = Optional.empty();
-        course = Optional.empty();
         quick.cancel(POINT);
-        List.of(MAP, COURSE, COLD_START, EXPLAIN).forEach(worker::cancel);
+        List.of(MAP, COLD_START, EXPLAIN).forEach(worker::cancel);
+        studies.panes().forEach(StudyPane::clear);
         setVisible(false);
     }
 
@@ -194,17 +186,10 @@ final class ChartTabs extends TabPane {
                     },
                     (ShareGrid grid) ->
                             map.show(ShareMapChart.of(grid), ShareMapChart.description(grid), ChartNumbers.rows(grid)));
-        } else if (shown.getContent() == opening || shown.getContent() == drop) {
-            if (course.isPresent()) {
-                loading(course.get());
-                return;
-            }
-            worker.run(COURSE, () -> service.service(opened, OptionalDouble.empty()), result -> {
-                course = result;
-                result.ifPresent(this::loading);
-            });
         } else if (shown.getContent() == coldStart) {
             start(opened);
+        } else {
+            studies.looked(shown.getContent());
         }
     }
 
@@ -225,9 +210,13 @@ final class ChartTabs extends TabPane {
                         ColdStartCharts.timelineDescription(start))));
     }
 
-    private void loading(ServiceResult result) {
-        chart(opening, ServiceCharts.opening(result), ServiceCharts.openingDescription(result));
-        chart(drop, ServiceCharts.drop(result), ServiceCharts.dropDescription(result));
+    /** Says that the case, or what is looked at, was changed. */
+    void changed() {
+        studies.panes().forEach(StudyPane::changed);
+    }
+
+    void close() {
+        studies.close();
     }
 
     /** Shows what the answer for a candidate was worked out from. */

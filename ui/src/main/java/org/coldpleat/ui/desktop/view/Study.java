@@ -1,0 +1,56 @@
+package org.coldpleat.ui.desktop.view;
+
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.coldpleat.ui.service.Advance;
+import org.jfree.chart.JFreeChart;
+
+/**
+ * A question to a case that takes long to answer.
+ *
+ * @param key by which its words and its parts in the window are found
+ * @param inputs what can be typed into the question
+ * @param about what an answer belongs to besides the case, such as the chosen filter; blank if nothing else
+ * @param answer the answer; called off the thread of the window
+ */
+record Study(String key, List<Input> inputs, Function<ChartTabs.View, String> about, Asking answer) {
+    /**
+     * Something that can be typed into a question.
+     *
+     * @param key by which its words are found
+     * @param proposed what stands there first
+     */
+    record Input(String key, Function<ChartTabs.View, String> proposed) {}
+
+    /** Answers a question. */
+    interface Asking {
+        /**
+         * @param typed what was typed, in the order of the inputs
+         * @param advance told of the advance; may end the work
+         */
+        Answer of(ChartTabs.View view, List<String> typed, Advance advance);
+    }
+
+    /**
+     * A picture of an answer.
+     *
+     * @param name what to choose it by
+     * @param chart draws it anew
+     * @param description what it shows, for readers who cannot see it
+     */
+    record Drawn(String name, Supplier<JFreeChart> chart, String description) {}
+
+    /**
+     * What came of a question.
+     *
+     * @param pictures none if there is nothing to draw
+     * @param words sentences about the pictures, or why there are none
+     */
+    record Answer(List<Drawn> pictures, String words) {
+        /** Why there is nothing to show. */
+        static Answer none(String why) {
+            return new Answer(List.of(), why);
+        }
+    }
+}

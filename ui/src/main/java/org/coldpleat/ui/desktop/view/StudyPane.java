@@ -1,0 +1,266 @@
+package org.coldpleat.ui.desktop.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Supplier;
+import javafx.concurrent.Task;
+import javafx.scene.control.Button;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+import org.coldpleat.ui.service.Advance;
+import org.jfree.chart.JFreeChart;
+
+/**
+ * Asks a study and shows what came of it. The work runs beside the window, says how far it is and can be stopped; an
+ * answer that belongs to values before a change says so until it is worked out anew.
+ */
+final class StudyPane extends BorderPane {
+    private static final String OUTDATED = "outdated";
+
+    private final Study study;
+    private final Executor executor;
+    private final Supplier<Optional<ChartTabs.View>> view;
+    private final ChartPane chart;
+    private final List<TextField> inputs = new ArrayList<>();
+    private final ChoiceBox<String> pictures = new ChoiceBox<>();
+    private final Button run = new Button(WindowTexts.get("study.run"));
+    private final Button stop = new Button(WindowTexts.get("study.stop"));
+    private final ProgressBar progress = new ProgressBar();
+    private final Label note = new Label();
+    private final Label words = new Label();
+    private Optional<Work> work = Optional.empty();
+    private Optional<Study.Answer> answer = Optional.empty();
+    /** What the shown answer, or the one being worked out, belongs to; blank if there is none. */
+    private String belongs = "";
+
+    /**
+     * @param executor where the work is done
+     * @param view what is looked at now; empty if there is nothing to ask about
+     */
+    StudyPane(Study study, Executor executor, Supplier<Optional<ChartTabs.View>> view) {
+        this.study = study;
+        this.executor = executor;
+        this.view = view;
+        chart = new ChartPane("chart-" + study.key());
+        String id = "study-" + study.key();
+        setId(id);
+        FlowPane bar = new FlowPane(6, 4);
+        bar.getStyleClass().add("study-bar");
+        for (Study.Input input : study.inputs()) {
+            TextField field = new TextField();
+            field.setId(id + ":" + input.key());
+            field.setPrefColumnCount(input.key().equals("target") ? 24 : 7);
+            field.setOnAction(event -> run());
+            Label label = new Label(WindowTexts.get("study." + input.key()));
+            label.setLabelFor(field);
+            field.setAccessibleText(label.getText());
+            inputs.add(field);
+            bar.getChildren().addAll(label, field);
+        }
+        run.setId(id + "-run");
+        run.setOnAction(event -> run());
+        stop.setId(id + "-stop");
+        stop.setOnAction(event -> stop("study.stopped"));
+        progress.setId(id + "-progress");
+        progress.setAccessibleText(WindowTexts.get("study.progress"));
+        pictures.setId(id + "-pictures");
+        pictures.setAccessibleText(WindowTexts.get("study.pictures"));
+        pictures.getSelectionModel().selectedIndexProperty().addListener(observed -> draw());
+        note.setId(id + "-note");
+        note.setWrapText(true);
+        note.getStyleClass().add("note");
+        bar.getChildren().addAll(run, stop, progress, pictures, note);
+        words.setId(id + "-words");
+        words.setWrapText(true);
+        ScrollPane sentences = new ScrollPane(words);
+        sentences.setFitToWidth(true);
+        sentences.setAccessibleText(WindowTexts.get("study.words"));
+        sentences.setPrefViewportHeight(72);
+        sentences.visibleProperty().bind(words.textProperty().isNotEmpty());
+        sentences.managedProperty().bind(sentences.visibleProperty());
+        chart.onWhole(this::draw);
+        chart.getStyleClass().add("later");
+        setTop(bar);
+        setCenter(chart);
+        setBottom(new VBox(sentences));
+        working(false);
+        show(Optional.empty());
+    }
+
+    /** Key of the study. */
+    String key() {
+        return study.key();
+    }
+
+    /** Works the answer out when it is looked at for the first time. */
+    void looked() {
+        propose();
+        if (belongs.isEmpty()) {
+            run();
+        }
+    }
+
+    /** Works the answer out anew if what it belongs to was changed. */
+    void follow() {
+        propose();
+        if (isOutdated() || belongs.isEmpty()) {
+            run();
+        }
+    }
+
+    /** Says that the case, or what is looked at, was changed; work on what stood before it is given up. */
+    void changed() {
+        if (work.isPresent() && isOutdated()) {
+            stop("study.overtaken");
+        }
+        mark();
+    }
+
+    /** Forgets everything, because another case is opened. */
+    void clear() {
+        stop("");
+        inputs.forEach(field -> field.setText(""));
+        belongs = "";
+        show(Optional.empty());
+    }
+
+    private void propose() {
+        view.get().ifPresent(now -> {
+            for (int i = 0; i < inputs.size(); i++) {
+                if (inputs.get(i).getText().isBlank()) {
+                    inputs.get(i).setText(study.inputs().get(i).proposed().apply(now));
+                }
+            }
+        });
+    }
+
+    private String belongsTo(ChartTabs.View now) {
+        return now.opened().document().map(one -> one.digest()).orElse("")
+                + study.about().apply(now);
+    }
+
+    private boolean isOutdated() {
+        return !belongs.isEmpty()
+                && !view.get().map(now -> belongs.equals(belongsTo(now))).orElse(false);
+    }
+
+    private void run() {
+        stop("");
+        propose();
+        view.get().ifPresent(now -> {
+            List<String> typed = inputs.stream().map(TextField::getText).toList();
+            Work fresh = new Work(now, typed);
+            work = Optional.of(fresh);
+            belongs = belongsTo(now);
+            working(true);
+            mark();
+            executor.execute(fresh);
+        });
+    }
+
+    private void stop(String why) {
+        if (work.isPresent()) {
+            work.get().cancel();
+            ended();
+            belongs = answer.isPresent() ? "-" : "";
+            mark();
+            note.setText(why.isEmpty() ? "" : WindowTexts.get(why));
+        }
+    }
+
+    private void ended() {
+        work = Optional.empty();
+        progress.progressProperty().unbind();
+        working(false);
+    }
+
+    private void working(boolean on) {
+        run.setDisable(on);
+        stop.setDisable(!on);
+        progress.setVisible(on);
+        if (on) {
+            progress.progressProperty().bind(work.orElseThrow().progressProperty());
+        }
+    }
+
+    private void take(Study.Answer fresh) {
+        ended();
+        show(Optional.of(fresh));
+    }
+
+    private void show(Optional<Study.Answer> fresh) {
+        int before = pictures.getSelectionModel().getSelectedIndex();
+        answer = fresh;
+        List<Study.Drawn> drawn = fresh.map(Study.Answer::pictures).orElse(List.of());
+        words.setText(drawn.isEmpty() ? "" : fresh.orElseThrow().words());
+        pictures.getItems().setAll(drawn.stream().map(Study.Drawn::name).toList());
+        pictures.setVisible(drawn.size() > 1);
+        pictures.setManaged(drawn.size() > 1);
+        if (drawn.isEmpty()) {
+            chart.empty(fresh.map(Study.Answer::words).orElse(WindowTexts.get("study.none")));
+        } else {
+            pictures.getSelectionModel().select(Math.max(0, Math.min(before, drawn.size() - 1)));
+        }
+        mark();
+    }
+
+    private void draw() {
+        int chosen = pictures.getSelectionModel().getSelectedIndex();
+        answer.map(Study.Answer::pictures)
+                .filter(drawn -> chosen >= 0 && chosen < drawn.size())
+                .ifPresent(drawn -> {
+                    JFreeChart picture = drawn.get(chosen).chart().get();
+                    chart.show(picture, drawn.get(chosen).description(), ChartNumbers.rows(picture));
+                });
+    }
+
+    /** Says in words and by its look whether the answer is outdated. */
+    private void mark() {
+        boolean old = answer.isPresent() && (work.isPresent() || isOutdated());
+        chart.getStyleClass().remove(OUTDATED);
+        if (old) {
+            chart.getStyleClass().add(OUTDATED);
+        }
+        note.setText(
+                work.isPresent()
+                        ? WindowTexts.get(old ? "study.again" : "study.working")
+                        : old ? WindowTexts.get("study.outdated") : "");
+    }
+
+    /** One run of the study. */
+    private final class Work extends Task<Study.Answer> {
+        private final ChartTabs.View asked;
+        private final List<String> typed;
+
+        Work(ChartTabs.View asked, List<String> typed) {
+            this.asked = asked;
+            this.typed = typed;
+            setOnSucceeded(event -> take(getValue()));
+            setOnFailed(event -> take(Study.Answer.none(
+                    WindowTexts.get("status.problems", getException().toString()))));
+        }
+
+        @Override
+        protected Study.Answer call() {
+            return study.answer().of(asked, typed, new Advance() {
+                @Override
+                public void done(long evaluations, long total) {
+                    updateProgress(evaluations, total);
+                }
+
+                @Override
+                public boolean cancelled() {
+                    return isCancelled();
+                }
+            });
+        }
+    }
+}
