@@ -10,9 +10,9 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.model.run.ServiceResult;
-import org.coldpleat.model.run.SettingsResult;
 import org.coldpleat.model.run.SizingResult;
 import org.coldpleat.model.run.Verdict;
+import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.quantity.QuantityReading;
@@ -149,7 +149,7 @@ final class Studies {
                 .map(size -> new Study.Answer(
                         List.of(new Study.Drawn(
                                 WindowTexts.get("tab.pleats"), () -> SizeChart.of(size), SizeChart.description(size))),
-                        sentences(size.verdicts())))
+                        sentences(size.verdicts()) + "\n" + notices(size.notices())))
                 .orElseGet(() -> Study.Answer.none(
                         outcome.problem().map(Sentences::of).orElse(WindowTexts.get("study.stopped"))));
     }
@@ -160,13 +160,14 @@ final class Studies {
         if (from.isEmpty() || to.isEmpty() || !(from.get() > 0 && from.get() < to.get())) {
             return Study.Answer.none(WindowTexts.get("study.range", typed.get(0), typed.get(1)));
         }
-        SettingsResult result = service.settings(now.opened(), Optional.empty(), from.get(), to.get());
-        return new Study.Answer(
-                List.of(new Study.Drawn(
-                        WindowTexts.get("tab.settings"),
-                        () -> SettingsChart.of(result),
-                        SettingsChart.description(result))),
-                sentences(result.verdicts()));
+        return service.settings(now.opened(), Optional.empty(), from.get(), to.get(), advance)
+                .map(result -> new Study.Answer(
+                        List.of(new Study.Drawn(
+                                WindowTexts.get("tab.settings"),
+                                () -> SettingsChart.of(result),
+                                SettingsChart.description(result))),
+                        sentences(result.verdicts())))
+                .orElseGet(() -> Study.Answer.none(WindowTexts.get("study.stopped")));
     }
 
     private static Optional<Double> pressure(String typed) {
@@ -186,8 +187,12 @@ final class Studies {
                                 WindowTexts.get("tab.confidence"),
                                 () -> ConfidenceChart.of(sure, now.opened().invented()),
                                 ConfidenceChart.description(sure))),
-                        sure.notices().stream().map(Pages::notice).collect(Collectors.joining("\n"))))
+                        notices(sure.notices())))
                 .orElseGet(() -> Study.Answer.none(WindowTexts.get("study.stopped")));
+    }
+
+    private static String notices(List<Notice> notices) {
+        return notices.stream().map(Pages::notice).collect(Collectors.joining("\n"));
     }
 
     private static String sentences(List<Verdict> verdicts) {

@@ -80,6 +80,7 @@ final class StudyPane extends BorderPane {
         bar.getChildren().addAll(run, stop, progress, pictures, note);
         words.setId(id + "-words");
         words.setWrapText(true);
+        words.getStyleClass().add("sheet");
         ScrollPane sentences = new ScrollPane(words);
         sentences.setFitToWidth(true);
         sentences.setAccessibleText(WindowTexts.get("study.words"));
