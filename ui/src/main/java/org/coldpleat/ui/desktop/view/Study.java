@@ -26,6 +26,8 @@ record Study(String key, List<Input> inputs, Function<ChartTabs.View, String> ab
     /** Answers a question. */
     interface Asking {
         /**
+         * Gives the answer.
+         *
          * @param typed what was typed, in the order of the inputs
          * @param advance told of the advance; may end the work
          */
