@@ -20,6 +20,7 @@ import org.coldpleat.model.run.TestReport;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.ui.chart.ChartFiles;
 import org.coldpleat.ui.chart.ColdStartCharts;
+import org.coldpleat.ui.chart.ConfidenceBars;
 import org.coldpleat.ui.chart.ConfidenceChart;
 import org.coldpleat.ui.chart.ResidualChart;
 import org.coldpleat.ui.chart.RunCharts;
@@ -32,6 +33,7 @@ import org.coldpleat.ui.chart.StateSheet;
 import org.coldpleat.ui.chart.TemperatureCharts;
 import org.coldpleat.ui.chart.cutaway.Cutaway;
 import org.coldpleat.ui.chart.cutaway.CutawayDrawing;
+import org.coldpleat.ui.service.Sentences;
 import org.jfree.chart.JFreeChart;
 
 /** Writes the pictures of a run into a folder. Loaded only when pictures are asked for. */
@@ -104,6 +106,20 @@ final class Pictures {
                 folder,
                 "chance-open",
                 console);
+        write(
+                ConfidenceBars.bands(result, invented),
+                ConfidenceBars.bandsDescription(result),
+                folder,
+                "opening-bands",
+                console);
+        if (!result.focus().measurements().isEmpty()) {
+            write(
+                    ConfidenceBars.shares(result, invented, Sentences::measuredThing),
+                    ConfidenceBars.sharesDescription(result, Sentences::measuredThing),
+                    folder,
+                    "variance-shares",
+                    console);
+        }
     }
 
     /** Two pictures of a multi-pass test: filtration ratio and pressure drop. */

@@ -47,6 +47,13 @@ public final class Sentences {
         return VERDICTS.text(code, List.of());
     }
 
+    /** The thing alone that a group of unknowns is about: the words of its measurement up to the colon. */
+    public static String measuredThing(String group) {
+        String words = measurement(group.replaceAll("#.*", ""));
+        int colon = words.indexOf(':');
+        return colon < 0 ? words : words.substring(0, colon);
+    }
+
     /** Name of a kind of evidence for the medium resistance. */
     public static String evidence(String kind) {
         return VERDICTS.has("evidence." + kind) ? VERDICTS.text("evidence." + kind, List.of()) : kind;
