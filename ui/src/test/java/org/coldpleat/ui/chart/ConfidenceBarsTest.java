@@ -71,8 +71,8 @@ class ConfidenceBarsTest {
     void sharesStandBesideWhatAMeasurementWouldLeave() {
         var both = (CombinedRangeXYPlot)
                 ConfidenceBars.shares(result(), true, group -> "the " + group).getXYPlot();
-        XYPlot shares = (XYPlot) both.getSubplots().get(0);
-        XYPlot gains = (XYPlot) both.getSubplots().get(1);
+        XYPlot shares = both.getSubplots().get(0);
+        XYPlot gains = both.getSubplots().get(1);
         assertEquals(List.of("the first", "the second", "not known: nothing varies"), words(shares));
         assertTrue(gains.getDomainAxis().getRange().contains(5));
         // two bars and two errors for the first group, none for the second
