@@ -42,6 +42,21 @@ public final class CommandLineFace {
             PrintWriter err,
             Predicate<Optional<Path>> window) {
         Console console = new Console(out, err);
+        CommandLine commands = commands(service, console, window);
+        Interruption interruption = Interruption.tell(console);
+        int code;
+        try {
+            code = commands.execute(words.toArray(String[]::new));
+        } finally {
+            interruption.over();
+        }
+        out.flush();
+        err.flush();
+        return code == ExitCode.DONE && console.isBroken() ? ExitCode.FAILURE : code;
+    }
+
+    /** The program with all its commands. */
+    static CommandLine commands(CaseService service, Console console, Predicate<Optional<Path>> window) {
         CommandLine commands = new CommandLine(new ColdpleatCommand())
                 .addSubcommand("compare", new CompareCommand(service, console))
                 .addSubcommand("point", new PointCommand(service, console))
@@ -60,25 +75,15 @@ public final class CommandLineFace {
                 .addSubcommand("pictures", new PicturesCommand(service, console))
                 .addSubcommand("window", new WindowCommand(window))
                 .addSubcommand("check", new CheckCommand(service, console));
-        commands.setResourceBundle(Texts.bundle())
-                .setOut(out)
-                .setErr(err)
+        return commands.setResourceBundle(Texts.bundle())
+                .setOut(console.out())
+                .setErr(console.err())
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
                 .setUsageHelpWidth(HELP_WIDTH)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExpandAtFiles(false)
                 .setParameterExceptionHandler((e, args) -> usage(console, e))
                 .setExecutionExceptionHandler((e, command, parsed) -> failure(console, e));
-        Interruption interruption = Interruption.tell(console);
-        int code;
-        try {
-            code = commands.execute(words.toArray(String[]::new));
-        } finally {
-            interruption.over();
-        }
-        out.flush();
-        err.flush();
-        return code == ExitCode.DONE && console.isBroken() ? ExitCode.FAILURE : code;
     }
 
     private static int usage(Console console, ParameterException e) {

@@ -3,6 +3,7 @@ package org.coldpleat.ui.desktop.view;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.application.Application;
+import javafx.scene.image.Image;
 import javafx.stage.Stage;
 import org.coldpleat.ui.service.CaseService;
 
@@ -11,6 +12,7 @@ public final class WindowApplication extends Application {
     @Override
     public void start(Stage stage) {
         CaseWindow window = new CaseWindow(stage, CaseService.standard());
+        stage.getIcons().add(new Image(WindowApplication.class.getResourceAsStream("icon.png")));
         stage.setOnHidden(event -> window.close());
         List<String> files = getParameters().getRaw();
         stage.show();
