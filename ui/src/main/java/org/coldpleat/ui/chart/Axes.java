@@ -6,6 +6,8 @@ import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.Unit;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.shared.quantity.Units;
 import org.jfree.chart.axis.AxisLocation;
 import org.jfree.chart.axis.NumberAxis;
@@ -19,8 +21,6 @@ import org.jfree.data.Range;
 final class Axes {
     static final DoubleUnaryOperator CELSIUS = Units.require(Kind.TEMPERATURE, "degC")::fromSi;
     static final DoubleUnaryOperator KILOPASCAL = Units.require(Kind.PRESSURE_DIFFERENCE, "kPa")::fromSi;
-    private static final double KPA_PER_PSI =
-            Units.require(Kind.PRESSURE_DIFFERENCE, "psi").factor() / 1000;
 
     private static final RectangleInsets TICK_ROOM = new RectangleInsets(7, 5, 7, 5);
     private static final double NARROW = 45;
@@ -30,29 +30,49 @@ final class Axes {
 
     /** Oil temperature in °C at the bottom with °F at the top. */
     static void temperature(XYPlot plot, double fromKelvin, double toKelvin) {
-        NumberAxis celsius = linear(ChartTexts.get("axis.celsius"));
-        celsius.setRange(CELSIUS.applyAsDouble(fromKelvin), CELSIUS.applyAsDouble(toKelvin));
-        double span = toKelvin - fromKelvin;
-        celsius.setTickUnit(new NumberTickUnit(span <= NARROW ? 5 : span <= MEDIUM ? 10 : 20, whole()));
-        NumberAxis fahrenheit = linear(ChartTexts.get("axis.fahrenheit"));
-        fahrenheit.setTickUnit(new NumberTickUnit(span <= NARROW ? 10 : span <= MEDIUM ? 20 : 40, whole()));
-        plot.setDomainAxis(0, celsius);
-        plot.setDomainAxis(1, fahrenheit);
-        plot.setDomainAxisLocation(1, AxisLocation.TOP_OR_LEFT);
-        follow(celsius, fahrenheit, c -> 1.8 * c + 32);
+        temperature(plot, fromKelvin, toKelvin, ChartUnits.of(UnitSystem.METRIC));
     }
 
-    /** Pressure difference in kPa at the left with psi at the right, both linear or both logarithmic. */
-    static void pressure(XYPlot plot, double lowKilopascal, double highKilopascal, boolean logarithmic) {
-        ValueAxis kilopascal = logarithmic ? new DecadeAxis("") : linear("");
-        ValueAxis psi = logarithmic ? new DecadeAxis("") : linear("");
-        dress(kilopascal, ChartTexts.get("axis.kilopascal"));
-        dress(psi, ChartTexts.get("axis.psi"));
-        kilopascal.setRange(lowKilopascal, highKilopascal);
-        plot.setRangeAxis(0, kilopascal);
-        plot.setRangeAxis(1, psi);
+    /** Oil temperature at the bottom, with a second axis at the top. */
+    static void temperature(XYPlot plot, double fromKelvin, double toKelvin, ChartUnits units) {
+        NumberAxis near = degrees(
+                ChartTexts.get("axis.temperature", units.temperature().symbol()),
+                units.temperature(),
+                toKelvin - fromKelvin);
+        near.setRange(
+                units.temperature().fromSi(fromKelvin), units.temperature().fromSi(toKelvin));
+        NumberAxis far = degrees(
+                units.farTemperature().symbol(), units.farTemperature(), toKelvin - fromKelvin);
+        plot.setDomainAxis(0, near);
+        plot.setDomainAxis(1, far);
+        plot.setDomainAxisLocation(1, AxisLocation.TOP_OR_LEFT);
+        follow(near, far, t -> units.farTemperature().fromSi(units.temperature().toSi(t)));
+    }
+
+    /** A linear axis with a label every 5, 10 or 20 K, or twice as many smaller degrees. */
+    private static NumberAxis degrees(String label, Unit unit, double span) {
+        NumberAxis axis = linear(label);
+        double step = span <= NARROW ? 5 : span <= MEDIUM ? 10 : 20;
+        axis.setTickUnit(new NumberTickUnit(unit.factor() < 1 ? 2 * step : step, whole()));
+        return axis;
+    }
+
+    /**
+     * Pressure difference at the left with a second axis at the right, both linear or both logarithmic.
+     *
+     * @param low in the pressure unit of the chart
+     * @param high in the pressure unit of the chart
+     */
+    static void pressure(XYPlot plot, double low, double high, boolean logarithmic, ChartUnits units) {
+        ValueAxis near = logarithmic ? new DecadeAxis("") : linear("");
+        ValueAxis far = logarithmic ? new DecadeAxis("") : linear("");
+        dress(near, ChartTexts.get("axis.pressure", units.pressure().symbol()));
+        dress(far, units.farPressure().symbol());
+        near.setRange(low, high);
+        plot.setRangeAxis(0, near);
+        plot.setRangeAxis(1, far);
         plot.setRangeAxisLocation(1, AxisLocation.BOTTOM_OR_RIGHT);
-        follow(kilopascal, psi, k -> k / KPA_PER_PSI);
+        follow(near, far, p -> units.farPressure().fromSi(units.pressure().toSi(p)));
     }
 
     /** A second axis of flow in US gallons a minute, at the right of one in liters a minute. */

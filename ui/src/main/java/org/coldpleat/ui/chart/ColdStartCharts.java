@@ -107,7 +107,7 @@ public final class ColdStartCharts {
     private static String legendText(ColdStartCandidate one) {
         double opening = opening(one);
         return Double.isFinite(opening)
-                ? ChartTexts.get("legend.opens", one.name(), Charts.number(opening / 1000))
+                ? ChartTexts.get("legend.opens", one.name(), Charts.number(opening / 1000), "kPa")
                 : ChartTexts.get("legend.noValve", one.name());
     }
 

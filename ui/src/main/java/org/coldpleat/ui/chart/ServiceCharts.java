@@ -180,7 +180,7 @@ public final class ServiceCharts {
         for (int c = 0; c < result.candidates().size(); c++) {
             ServiceResult.Candidate candidate = result.candidates().get(c);
             for (int v = 0; v < values.size(); v++) {
-                XYSeries series = new XYSeries(c + " " + v, false, true);
+                XYSeries series = new XYSeries(c + " " + curve(candidate.name(), v), false, true);
                 for (ServiceResult.Moment moment : candidate.moments()) {
                     add(series, moment.time() / HOUR, values.get(v).applyAsDouble(moment));
                 }
@@ -208,6 +208,15 @@ public final class ServiceCharts {
                 ChartTexts.get(result.invented() ? "subtitle.serviceInvented" : "subtitle.service", result.title()),
                 key,
                 plot);
+    }
+
+    /** Name of the curve of the values, of the lower, or of the upper ends of their bands. */
+    private static String curve(String candidate, int value) {
+        return switch (value) {
+            case 0 -> candidate;
+            case 1 -> ChartTexts.get("series.lower", candidate);
+            default -> ChartTexts.get("series.upper", candidate);
+        };
     }
 
     private static XYPlot plot(XYSeriesCollection curves, LegendItemCollection legend, int count, String axis) {

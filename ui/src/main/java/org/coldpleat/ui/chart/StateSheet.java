@@ -2,6 +2,7 @@ package org.coldpleat.ui.chart;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 
 /**
  * All candidates of one state, for the two charts over oil temperature.
@@ -39,4 +40,16 @@ public record StateSheet(
      * @param temperature [K]
      */
     public record Named(String name, double temperature) {}
+
+    /** The same sheet without some of its candidates; the others keep their looks. */
+    public StateSheet without(Set<String> names) {
+        return new StateSheet(
+                title,
+                state,
+                invented,
+                from,
+                to,
+                named,
+                candidates.stream().filter(one -> !names.contains(one.name())).toList());
+    }
 }

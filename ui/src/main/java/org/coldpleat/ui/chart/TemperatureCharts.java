@@ -3,8 +3,11 @@ package org.coldpleat.ui.chart;
 import java.awt.BasicStroke;
 import java.awt.geom.Line2D;
 import java.util.Arrays;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
+import org.coldpleat.shared.quantity.Unit;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
 import org.jfree.chart.LegendItemCollection;
@@ -28,24 +31,39 @@ public final class TemperatureCharts {
 
     /** Pressure difference across the bypass valve over oil temperature, with the opening pressures. */
     public static JFreeChart pressure(StateSheet sheet) {
+        return pressure(sheet, UnitSystem.METRIC);
+    }
+
+    /** Pressure difference across the bypass valve over oil temperature, in the units that are preferred. */
+    public static JFreeChart pressure(StateSheet sheet, UnitSystem preferred) {
+        ChartUnits units = ChartUnits.of(preferred);
         XYSeriesCollection curves = new XYSeriesCollection();
         LegendItemCollection legend = new LegendItemCollection();
         for (CandidateCurve candidate : sheet.candidates()) {
-            curves.addSeries(series(candidate, candidate.valveDifference(), 1e-3, true));
+            curves.addSeries(series(candidate, candidate.valveDifference(), units.pressure()::fromSi, units, true));
             String text = candidate
                     .openingPressure()
-                    .map(p -> ChartTexts.get("legend.opens", candidate.name(), Charts.number(p.value() / 1000)))
+                    .map(p -> ChartTexts.get(
+                            "legend.opens",
+                            candidate.name(),
+                            Charts.number(units.pressure().fromSi(p.value())),
+                            units.pressure().symbol()))
                     .orElseGet(() -> ChartTexts.get("legend.noValve", candidate.name()));
             legend.add(legendItem(candidate.index(), text));
         }
-        XYPlot plot = plot(sheet, curves, legend);
-        pressureAxis(plot, sheet);
+        XYPlot plot = plot(sheet, curves, legend, units);
+        pressureAxis(plot, sheet, units);
         for (CandidateCurve candidate : sheet.candidates()) {
             candidate.openingPressure().ifPresent(pressure -> {
-                limit(plot, candidate.index(), pressure);
+                limit(plot, candidate.index(), pressure, units.pressure());
                 candidate
                         .openings()
-                        .forEach(opening -> opening(plot, candidate.index(), opening, pressure.value() / 1000));
+                        .forEach(opening -> opening(
+                                plot,
+                                candidate.index(),
+                                opening,
+                                units.pressure().fromSi(pressure.value()),
+                                units.temperature()));
             });
         }
         return Charts.chart(ChartTexts.get("pressure.title"), subtitle(sheet), ChartTexts.get("key.pressure"), plot);
@@ -53,13 +71,19 @@ public final class TemperatureCharts {
 
     /** Share of the oil that goes round the medium over oil temperature. */
     public static JFreeChart share(StateSheet sheet) {
+        return share(sheet, UnitSystem.METRIC);
+    }
+
+    /** Share of the oil that goes round the medium over oil temperature, in the units that are preferred. */
+    public static JFreeChart share(StateSheet sheet, UnitSystem preferred) {
+        ChartUnits units = ChartUnits.of(preferred);
         XYSeriesCollection curves = new XYSeriesCollection();
         LegendItemCollection legend = new LegendItemCollection();
         for (CandidateCurve candidate : sheet.candidates()) {
-            curves.addSeries(series(candidate, candidate.bypassShare(), 100, false));
+            curves.addSeries(series(candidate, candidate.bypassShare(), part -> 100 * part, units, false));
             legend.add(legendItem(candidate.index(), ChartTexts.get("legend.share", candidate.name())));
         }
-        XYPlot plot = plot(sheet, curves, legend);
+        XYPlot plot = plot(sheet, curves, legend, units);
         NumberAxis axis = Axes.linear(ChartTexts.get("axis.share"));
         double highest = sheet.candidates().stream()
                 .flatMapToDouble(c -> Arrays.stream(c.bypassShare()))
@@ -71,7 +95,7 @@ public final class TemperatureCharts {
         axis.setTickUnit(new NumberTickUnit(top / 5));
         plot.setRangeAxis(axis);
         for (CandidateCurve candidate : sheet.candidates()) {
-            candidate.openings().forEach(opening -> opening(plot, candidate.index(), opening, 0));
+            candidate.openings().forEach(opening -> opening(plot, candidate.index(), opening, 0, units.temperature()));
         }
         return Charts.chart(ChartTexts.get("share.title"), subtitle(sheet), ChartTexts.get("key.share"), plot);
     }
@@ -94,59 +118,65 @@ public final class TemperatureCharts {
         return ChartTexts.get(sheet.invented() ? "subtitle.invented" : "subtitle", sheet.title(), sheet.state());
     }
 
-    private static XYPlot plot(StateSheet sheet, XYSeriesCollection curves, LegendItemCollection legend) {
+    private static XYPlot plot(
+            StateSheet sheet, XYSeriesCollection curves, LegendItemCollection legend, ChartUnits units) {
         int[] indices =
                 sheet.candidates().stream().mapToInt(CandidateCurve::index).toArray();
         XYPlot plot = Charts.plot(curves, new CurveRenderer(indices));
-        Axes.temperature(plot, sheet.from(), sheet.to());
+        Axes.temperature(plot, sheet.from(), sheet.to(), units);
         plot.setFixedLegendItems(legend);
         for (StateSheet.Named named : sheet.named()) {
             plot.addDomainMarker(
-                    Charts.namedLine(Axes.CELSIUS.applyAsDouble(named.temperature()), named.name()), Layer.BACKGROUND);
+                    Charts.namedLine(units.temperature().fromSi(named.temperature()), named.name()), Layer.BACKGROUND);
         }
         return plot;
     }
 
-    private static XYSeries series(CandidateCurve candidate, double[] values, double scale, boolean positiveOnly) {
+    private static XYSeries series(
+            CandidateCurve candidate,
+            double[] values,
+            DoubleUnaryOperator scale,
+            ChartUnits units,
+            boolean positiveOnly) {
         XYSeries series = new XYSeries(candidate.index() + " " + candidate.name(), false, true);
         for (int i = 0; i < values.length; i++) {
-            double value = scale * values[i];
+            double value = scale.applyAsDouble(values[i]);
             boolean shown = Double.isFinite(value) && (!positiveOnly || value > 0);
-            series.add(Axes.CELSIUS.applyAsDouble(candidate.temperature()[i]), shown ? value : Double.NaN);
+            series.add(units.temperature().fromSi(candidate.temperature()[i]), shown ? value : Double.NaN);
         }
         return series;
     }
 
-    private static void pressureAxis(XYPlot plot, StateSheet sheet) {
+    private static void pressureAxis(XYPlot plot, StateSheet sheet, ChartUnits units) {
         double[] shown = sheet.candidates().stream()
                 .flatMapToDouble(c -> DoubleStream.concat(
                         Arrays.stream(c.valveDifference()),
                         c.openingPressure().stream().flatMapToDouble(p -> DoubleStream.of(p.low(), p.high()))))
                 .filter(p -> Double.isFinite(p) && p > 0)
-                .map(p -> p / 1000)
+                .map(units.pressure()::fromSi)
                 .toArray();
         double high = HEADROOM * Arrays.stream(shown).max().orElse(1);
         double low = Math.max(Arrays.stream(shown).min().orElse(high) / HEADROOM, high / GREATEST_SPAN);
         boolean logarithmic = high / low > LOGARITHMIC_FROM;
-        Axes.pressure(plot, logarithmic ? low : 0, high, logarithmic);
+        Axes.pressure(plot, logarithmic ? low : 0, high, logarithmic, units);
     }
 
-    private static void limit(XYPlot plot, int index, Span pressure) {
-        IntervalMarker band = new IntervalMarker(pressure.low() / 1000, pressure.high() / 1000);
+    private static void limit(XYPlot plot, int index, Span pressure, Unit unit) {
+        IntervalMarker band = new IntervalMarker(unit.fromSi(pressure.low()), unit.fromSi(pressure.high()));
         band.setPaint(ChartTheme.band(index));
         band.setAlpha(1);
         band.setOutlinePaint(null);
         plot.addRangeMarker(band, Layer.BACKGROUND);
-        ValueMarker line = new ValueMarker(pressure.value() / 1000);
+        ValueMarker line = new ValueMarker(unit.fromSi(pressure.value()));
         line.setPaint(ChartTheme.color(index));
         line.setStroke(ChartTheme.limitLine());
         line.setAlpha(1);
         plot.addRangeMarker(line, Layer.BACKGROUND);
     }
 
-    private static void opening(XYPlot plot, int index, Span temperature, double y) {
-        double low = Axes.CELSIUS.applyAsDouble(temperature.low());
-        double high = Axes.CELSIUS.applyAsDouble(temperature.high());
+    private static void opening(XYPlot plot, int index, Span temperature, double y, Unit unit) {
+        double low = unit.fromSi(temperature.low());
+        double high = unit.fromSi(temperature.high());
         plot.addAnnotation(new XYLineAnnotation(
                 low,
                 y,
@@ -155,7 +185,7 @@ public final class TemperatureCharts {
                 new BasicStroke(ChartTheme.SPAN_WIDTH, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER),
                 ChartTheme.span(index)));
         plot.addAnnotation(
-                new RingAnnotation(Axes.CELSIUS.applyAsDouble(temperature.value()), y, ChartTheme.color(index)));
+                new RingAnnotation(unit.fromSi(temperature.value()), y, ChartTheme.color(index)));
     }
 
     static LegendItem legendItem(int index, String text) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.coldpleat.ui.chart.ShareGrid;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.data.general.DatasetUtils;
@@ -18,17 +19,38 @@ final class ChartNumbers {
     static List<NumberRow> rows(JFreeChart chart) {
         List<NumberRow> rows = new ArrayList<>();
         for (XYPlot plot : panels(chart)) {
-            XYDataset data = plot.getDataset();
-            for (int s = 0; s < data.getSeriesCount(); s++) {
-                for (int i = 0; i < data.getItemCount(s); i++) {
-                    if (Double.isFinite(data.getYValue(s, i))) {
-                        String name = name(chart, plot, s);
-                        rows.add(new NumberRow(name, text(data.getXValue(s, i)), text(data.getYValue(s, i))));
-                    }
+            for (int d = 0; d < plot.getDatasetCount(); d++) {
+                if (plot.getDataset(d) != null) {
+                    add(rows, plot.getDataset(d), chart, plot);
                 }
             }
         }
         return rows;
+    }
+
+    private static void add(List<NumberRow> rows, XYDataset data, JFreeChart chart, XYPlot plot) {
+        for (int s = 0; s < data.getSeriesCount(); s++) {
+            String name = name(data, s);
+            String full = panels(chart).size() == 1
+                    ? name
+                    : WindowTexts.get("numbers.panel", name, plot.getRangeAxis().getLabel());
+            for (int i = 0; i < data.getItemCount(s); i++) {
+                if (Double.isFinite(data.getYValue(s, i))) {
+                    rows.add(new NumberRow(full, text(data.getXValue(s, i)), text(data.getYValue(s, i))));
+                }
+            }
+        }
+    }
+
+    /** What is told along a chart, with its unit. */
+    static String along(JFreeChart chart) {
+        return ((XYPlot) chart.getPlot()).getDomainAxis().getLabel();
+    }
+
+    /** What is told up a chart, with its unit; a general word where there are several panels. */
+    static String across(JFreeChart chart) {
+        List<XYPlot> panels = panels(chart);
+        return panels.size() == 1 ? panels.get(0).getRangeAxis().getLabel() : WindowTexts.get("numbers.y");
     }
 
     /** The panels of a chart; itself if it has one only. */
@@ -36,14 +58,6 @@ final class ChartNumbers {
         return chart.getPlot() instanceof CombinedDomainXYPlot all
                 ? all.getSubplots().stream().map(XYPlot.class::cast).toList()
                 : List.of((XYPlot) chart.getPlot());
-    }
-
-    /** Name of a curve; where there are several panels, with what it is a curve of. */
-    private static String name(JFreeChart chart, XYPlot panel, int series) {
-        String name = name(panel.getDataset(), series);
-        return panels(chart).size() == 1
-                ? name
-                : WindowTexts.get("numbers.panel", name, panel.getRangeAxis().getLabel());
     }
 
     /** Every known point of a map: temperature [degC], speed [rev/s] or flow [m3/s], share [%]. */
@@ -63,19 +77,29 @@ final class ChartNumbers {
         return rows;
     }
 
-    /** Values of all curves at one place along the chart. */
+    /** Values of all curves at one place along the chart, with their units. */
     static String readOut(JFreeChart chart, double x) {
-        StringBuilder words = new StringBuilder(WindowTexts.get("readout", text(x)));
+        String at = value(x, ((XYPlot) chart.getPlot()).getDomainAxis());
+        StringBuilder words = new StringBuilder(WindowTexts.get("readout", at));
         for (XYPlot plot : panels(chart)) {
             XYDataset data = plot.getDataset();
             for (int s = 0; s < data.getSeriesCount(); s++) {
                 double y = DatasetUtils.findYValue(data, s, x);
                 if (Double.isFinite(y)) {
-                    words.append("   ").append(WindowTexts.get("readout.value", name(chart, plot, s), text(y)));
+                    words.append("   ")
+                            .append(WindowTexts.get("readout.value", name(data, s), value(y, plot.getRangeAxis())));
                 }
             }
         }
         return words.toString();
+    }
+
+    /** A value with the unit of its axis, which stands behind the last comma of the label. */
+    private static String value(double value, ValueAxis axis) {
+        int comma = axis.getLabel().lastIndexOf(", ");
+        return comma < 0
+                ? text(value)
+                : WindowTexts.get("readout.unit", text(value), axis.getLabel().substring(comma + 2));
     }
 
     /** Keys of curves begin with a number that keeps like names apart. */

@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
@@ -17,42 +19,34 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToolBar;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import org.coldpleat.ui.chart.ChartFiles;
 import org.coldpleat.ui.chart.cutaway.CutawayDrawing;
 import org.coldpleat.ui.chart.cutaway.CutawayPainter;
-import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
-import org.jfree.chart.axis.LogAxis;
-import org.jfree.chart.axis.ValueAxis;
-import org.jfree.chart.plot.XYPlot;
 
 /** A chart with its numbers behind it, a read-out, zoom along the chart, and ways to take the picture along. */
 final class ChartPane extends BorderPane {
-    private static final double LEAST_DRAG = 8;
-    private static final double STEP = 0.02;
-    private static final double ZOOM = 0.8;
-
     /** Writes a picture to a file. */
     private interface Saving {
         void to(File file) throws IOException;
     }
 
     private final PicturePane picture;
+    private final ChartReader reader;
     private final TableView<NumberRow> numbers = new TableView<>();
     private final Label readOut = new Label();
+    private final VBox foot = new VBox(4, readOut);
     private final Label note = new Label();
     private final ToggleButton table = new ToggleButton(WindowTexts.get("numbers"));
-    private final ChartRenderingInfo info = new ChartRenderingInfo();
-    private Optional<JFreeChart> chart = Optional.empty();
     private Optional<Saving> saving = Optional.empty();
-    private double pressedAt;
-    private double place = 0.5;
+    private Runnable reset = () -> {};
 
     ChartPane(String id) {
         picture = new PicturePane(id);
+        reader = new ChartReader(picture, readOut::setText, this::whole);
         numbers.setId(id + "-numbers");
         table.setId(id + "-table");
         numbers.setAccessibleText(WindowTexts.get("numbers"));
@@ -63,6 +57,9 @@ final class ChartPane extends BorderPane {
         save.setOnAction(event -> choose());
         Button copy = new Button(WindowTexts.get("copyPicture"));
         copy.setOnAction(event -> copy());
+        Button copyNumbers = new Button(WindowTexts.get("copyNumbers"));
+        copyNumbers.setId(id + "-copyNumbers");
+        copyNumbers.setOnAction(event -> copyNumbers());
         Button whole = new Button(WindowTexts.get("whole"));
         whole.setOnAction(event -> whole());
         table.setOnAction(event -> {
@@ -74,24 +71,12 @@ final class ChartPane extends BorderPane {
         readOut.setWrapText(true);
         note.setId(id + "-note");
         note.getStyleClass().add("note");
-        setTop(new ToolBar(table, save, copy, whole, note));
+        setTop(new ToolBar(table, save, copy, copyNumbers, whole, note));
         setCenter(picture);
-        setBottom(readOut);
-        picture.setOnMouseMoved(event -> read(picture.sheetX(event.getX())));
-        picture.setOnMousePressed(event -> {
-            picture.requestFocus();
-            pressedAt = event.getX();
-        });
-        picture.setOnMouseReleased(event -> {
-            if (Math.abs(event.getX() - pressedAt) > LEAST_DRAG) {
-                zoomTo(share(picture.sheetX(pressedAt)), share(picture.sheetX(event.getX())));
-            }
-        });
-        picture.setOnKeyPressed(this::key);
+        setBottom(foot);
     }
 
     void show(JFreeChart shown, String description, List<NumberRow> rows) {
-        chart = Optional.of(shown);
         saving = Optional.of(file -> {
             if (file.getName().endsWith(".svg")) {
                 ChartFiles.writeSvg(shown, file.toPath(), description);
@@ -100,16 +85,23 @@ final class ChartPane extends BorderPane {
             }
         });
         numbers.getItems().setAll(rows);
+        numbers.getColumns().get(1).setText(ChartNumbers.along(shown));
+        numbers.getColumns().get(2).setText(ChartNumbers.across(shown));
         setCenter(table.isSelected() ? numbers : picture);
-        picture.show((g2, area) -> shown.draw(g2, area, info), description);
+        reader.take(Optional.of(shown));
+        picture.show(reader::draw, description);
+    }
+
+    /** Puts something that belongs to the picture under it. */
+    void under(Node node) {
+        foot.getChildren().add(0, node);
     }
 
     /** Says in place of a picture why there is none. */
     void empty(String words) {
-        chart = Optional.empty();
+        reader.take(Optional.empty());
         saving = Optional.empty();
         numbers.getItems().clear();
-        readOut.setText("");
         Label why = new Label(words);
         why.setId(picture.getId() + "-empty");
         why.setWrapText(true);
@@ -144,59 +136,6 @@ final class ChartPane extends BorderPane {
         numbers.getColumns().add(column);
     }
 
-    private void key(KeyEvent event) {
-        switch (event.getCode()) {
-            case LEFT -> step(-STEP);
-            case RIGHT -> step(STEP);
-            case PLUS, ADD, EQUALS -> zoomTo(place - ZOOM * place, place + ZOOM * (1 - place));
-            case DIGIT0, NUMPAD0, HOME -> whole();
-            default -> {
-                return;
-            }
-        }
-        event.consume();
-    }
-
-    private void step(double by) {
-        place = Math.min(1, Math.max(0, place + by));
-        Rectangle2D area = info.getPlotInfo().getDataArea();
-        read(area.getX() + place * area.getWidth());
-    }
-
-    private double share(double sheetX) {
-        Rectangle2D area = info.getPlotInfo().getDataArea();
-        return Math.min(1, Math.max(0, (sheetX - area.getX()) / Math.max(1, area.getWidth())));
-    }
-
-    private void read(double sheetX) {
-        chart.ifPresent(shown -> {
-            place = share(sheetX);
-            ValueAxis axis = ((XYPlot) shown.getPlot()).getDomainAxis();
-            readOut.setText(ChartNumbers.readOut(shown, at(axis, place)));
-        });
-    }
-
-    /** The value at a part of the length of an axis, in its own measure. */
-    private static double at(ValueAxis axis, double part) {
-        double low = axis.getLowerBound();
-        double high = axis.getUpperBound();
-        return axis instanceof LogAxis ? low * Math.pow(high / low, part) : low + part * (high - low);
-    }
-
-    /** Narrows all axes along the chart to a part of what they show; those of one chart share a measure. */
-    private void zoomTo(double one, double other) {
-        chart.ifPresent(shown -> {
-            XYPlot plot = (XYPlot) shown.getPlot();
-            for (int i = 0; i < plot.getDomainAxisCount(); i++) {
-                ValueAxis axis = plot.getDomainAxis(i);
-                axis.setRange(at(axis, Math.min(one, other)), at(axis, Math.max(one, other)));
-            }
-            picture.repaint();
-        });
-    }
-
-    private Runnable reset = () -> {};
-
     /** What shows the whole chart again. */
     void onWhole(Runnable action) {
         reset = action;
@@ -227,5 +166,23 @@ final class ChartPane extends BorderPane {
         ClipboardContent content = new ClipboardContent();
         content.putImage(picture.snapshot(null, null));
         Clipboard.getSystemClipboard().setContent(content);
+        readOut.setText(WindowTexts.get("copied"));
+    }
+
+    private void copyNumbers() {
+        ClipboardContent content = new ClipboardContent();
+        content.putString(numbersText());
+        Clipboard.getSystemClipboard().setContent(content);
+        readOut.setText(WindowTexts.get("copied"));
+    }
+
+    /** The table as lines of cells that a spreadsheet takes in. */
+    String numbersText() {
+        StringBuilder text = new StringBuilder(
+                numbers.getColumns().stream().map(TableColumn::getText).collect(Collectors.joining("\t", "", "\n")));
+        for (NumberRow row : numbers.getItems()) {
+            text.append(String.join("\t", row.series(), row.x(), row.y())).append('\n');
+        }
+        return text.toString();
     }
 }

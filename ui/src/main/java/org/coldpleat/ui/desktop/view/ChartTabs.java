@@ -23,6 +23,7 @@ import org.coldpleat.ui.chart.TemperatureCharts;
 import org.coldpleat.ui.chart.cutaway.Cutaway;
 import org.coldpleat.ui.chart.cutaway.CutawayDrawing;
 import org.coldpleat.ui.commandline.Pages;
+import org.coldpleat.ui.desktop.viewmodel.ShownCandidates;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import org.jfree.chart.JFreeChart;
@@ -45,6 +46,10 @@ final class ChartTabs extends TabPane {
     private final ChartPane map = new ChartPane("chart-map");
     private final ChartPane coldStart = new ChartPane("chart-coldStart");
     private final ChartPane cutaway = new ChartPane("cutaway");
+    private final ShownCandidates curvesShown = new ShownCandidates();
+    private final List<CandidateLegend> legends = List.of(
+            new CandidateLegend("legend-pressure", curvesShown, this::curves),
+            new CandidateLegend("legend-share", curvesShown, this::curves));
     private final TextArea page = text("page");
     private final TextArea explanation = text("explanation");
     private final Supplier<Optional<View>> view;
@@ -72,6 +77,8 @@ final class ChartTabs extends TabPane {
         studies.panes().forEach(pane -> tab(pane.key(), pane));
         tab("page", page);
         tab("explanation", explanation);
+        pressure.under(legends.get(0));
+        share.under(legends.get(1));
         pressure.onWhole(this::curves);
         share.onWhole(this::curves);
         for (ChartPane pane : new ChartPane[] {map, coldStart}) {
@@ -105,6 +112,7 @@ final class ChartTabs extends TabPane {
     void clear() {
         comparison = Optional.empty();
         glance = Optional.empty();
+        curvesShown.all();
         quick.cancel(POINT);
         List.of(MAP, COLD_START, EXPLAIN).forEach(worker::cancel);
         studies.panes().forEach(StudyPane::clear);
@@ -121,9 +129,12 @@ final class ChartTabs extends TabPane {
 
     private void curves() {
         Optional<StateSheet> sheet = view.get().flatMap(now -> sheet(now.state()));
-        sheet.ifPresent(curves -> {
-            chart(pressure, TemperatureCharts.pressure(curves), TemperatureCharts.pressureDescription(curves));
-            chart(share, TemperatureCharts.share(curves), TemperatureCharts.shareDescription(curves));
+        sheet.ifPresent(all -> {
+            UnitSystem units = view.get().orElseThrow().units();
+            StateSheet curves = all.without(curvesShown.hidden());
+            legends.forEach(legend -> legend.offer(all.candidates()));
+            chart(pressure, TemperatureCharts.pressure(curves, units), TemperatureCharts.pressureDescription(curves));
+            chart(share, TemperatureCharts.share(curves, units), TemperatureCharts.shareDescription(curves));
             String note = glance.isPresent() ? WindowTexts.get("note.glance") : "";
             pressure.note(note);
             share.note(note);

@@ -11,6 +11,7 @@ import javafx.scene.image.ImageView;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.layout.Region;
+import javafx.scene.shape.Line;
 
 /** Shows a picture that is painted by Java2D, at the size of the pane. */
 final class PicturePane extends Region {
@@ -18,26 +19,38 @@ final class PicturePane extends Region {
     private static final double SHEET_HEIGHT = 820;
 
     private final ImageView view = new ImageView();
+    private final Line line = new Line();
     private Optional<BiConsumer<Graphics2D, Rectangle2D>> picture = Optional.empty();
+
+    private Runnable painted = () -> {};
 
     PicturePane(String id) {
         setId(id);
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setMinSize(200, 150);
-        getChildren().add(view);
+        line.setVisible(false);
+        line.setManaged(false);
+        line.setMouseTransparent(true);
+        line.getStyleClass().add("reading");
+        getChildren().addAll(view, line);
     }
 
     /**
      * Shows a picture.
      *
-     * @param painted how to paint it on an area
+     * @param paints how to paint it on an area
      * @param description what it shows, for readers who cannot see it
      */
-    void show(BiConsumer<Graphics2D, Rectangle2D> painted, String description) {
-        picture = Optional.of(painted);
+    void show(BiConsumer<Graphics2D, Rectangle2D> paints, String description) {
+        picture = Optional.of(paints);
         setAccessibleText(description);
         paint();
+    }
+
+    /** Who is told whenever the picture was painted, which may have moved what is on it. */
+    void onPainted(Runnable told) {
+        painted = told;
     }
 
     /** Paints the same picture anew. */
@@ -48,6 +61,20 @@ final class PicturePane extends Region {
     /** From a place in the pane to a place on the sheet the picture is painted on. */
     double sheetX(double x) {
         return x / scale();
+    }
+
+    /** Draws an upright line over the picture, at a place on its sheet. */
+    void line(double sheetX, double top, double bottom) {
+        line.setStartX(Math.rint(scale() * sheetX) + 0.5);
+        line.setEndX(line.getStartX());
+        line.setStartY(scale() * top);
+        line.setEndY(scale() * bottom);
+        line.setVisible(true);
+    }
+
+    /** Takes the line away. */
+    void clearLine() {
+        line.setVisible(false);
     }
 
     private double scale() {
@@ -79,5 +106,6 @@ final class PicturePane extends Region {
         WritableImage shown = new WritableImage(width, height);
         shown.getPixelWriter().setPixels(0, 0, width, height, PixelFormat.getIntArgbPreInstance(), pixels, 0, width);
         view.setImage(shown);
+        painted.run();
     }
 }
