@@ -41,8 +41,7 @@ final class Axes {
                 toKelvin - fromKelvin);
         near.setRange(
                 units.temperature().fromSi(fromKelvin), units.temperature().fromSi(toKelvin));
-        NumberAxis far = degrees(
-                units.farTemperature().symbol(), units.farTemperature(), toKelvin - fromKelvin);
+        NumberAxis far = degrees(units.farTemperature().symbol(), units.farTemperature(), toKelvin - fromKelvin);
         plot.setDomainAxis(0, near);
         plot.setDomainAxis(1, far);
         plot.setDomainAxisLocation(1, AxisLocation.TOP_OR_LEFT);

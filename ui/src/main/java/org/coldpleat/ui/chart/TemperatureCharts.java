@@ -184,8 +184,7 @@ public final class TemperatureCharts {
                 y,
                 new BasicStroke(ChartTheme.SPAN_WIDTH, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER),
                 ChartTheme.span(index)));
-        plot.addAnnotation(
-                new RingAnnotation(unit.fromSi(temperature.value()), y, ChartTheme.color(index)));
+        plot.addAnnotation(new RingAnnotation(unit.fromSi(temperature.value()), y, ChartTheme.color(index)));
     }
 
     static LegendItem legendItem(int index, String text) {

@@ -21,7 +21,8 @@ class ChartReaderTest {
         PicturePane picture = new PicturePane("picture");
         ChartReader reader = new ChartReader(picture, words -> {}, () -> {});
         reader.take(Optional.of(chart));
-        reader.draw(new BufferedImage(600, 400, BufferedImage.TYPE_INT_RGB).createGraphics(),
+        reader.draw(
+                new BufferedImage(600, 400, BufferedImage.TYPE_INT_RGB).createGraphics(),
                 new Rectangle2D.Double(0, 0, 600, 400));
         picture.getOnKeyPressed().handle(WindowProbe.key(KeyCode.PLUS));
         XYPlot plot = chart.getXYPlot();

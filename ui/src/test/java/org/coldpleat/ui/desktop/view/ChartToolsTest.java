@@ -70,7 +70,8 @@ class ChartToolsTest {
 
     private void keys(KeyCode... codes) {
         for (KeyCode code : codes) {
-            robot.interact(() -> probe.node("#chart-pressure", PicturePane.class).fireEvent(WindowProbe.key(code)));
+            robot.interact(
+                    () -> probe.node("#chart-pressure", PicturePane.class).fireEvent(WindowProbe.key(code)));
         }
         WaitForAsyncUtils.waitForFxEvents();
     }
@@ -105,7 +106,8 @@ class ChartToolsTest {
         press("#legend-pressure:Copper");
         assertEquals(List.of("Slate", "Fjord", "Moss"), series());
         assertFalse(probe.node("#legend-share:Copper", ToggleButton.class).isSelected());
-        assertEquals(page, probe.node("#page", javafx.scene.control.TextArea.class).getText());
+        assertEquals(
+                page, probe.node("#page", javafx.scene.control.TextArea.class).getText());
         probe.type("#field:candidates[0].pleats.count", "41");
         ready();
         assertEquals(List.of("Slate", "Fjord", "Moss"), series());
