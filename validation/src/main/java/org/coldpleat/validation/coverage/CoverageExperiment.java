@@ -1,5 +1,8 @@
 package org.coldpleat.validation.coverage;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -23,6 +26,7 @@ import org.coldpleat.shared.casefile.CaseReading;
  * 95 % bands hold the truth and how often the filter stated to open in warmer oil does.
  */
 public final class CoverageExperiment {
+    private static final int PICTURE = 3;
     private static final int TENTHS = 10;
 
     private Tally openings = Tally.NONE;
@@ -132,8 +136,11 @@ public final class CoverageExperiment {
                 .orElseThrow(() -> new IllegalStateException(text));
     }
 
-    /** Prints the tables: number of teardowns (500), draws for each (512), the so-manieth compared at first order (5). */
-    public static void main(String[] arguments) {
+    /**
+     * Prints the tables: number of teardowns (500), draws for each (512), the so-manieth compared at first order (5); draws
+     * the stated chances into a file if one is named.
+     */
+    public static void main(String[] arguments) throws IOException {
         int teardowns = argument(arguments, 0, 500);
         Coverage found = run(0, teardowns, argument(arguments, 1, 512), argument(arguments, 2, 5));
         print("all", found.openings());
@@ -146,6 +153,9 @@ public final class CoverageExperiment {
         for (Coverage.Tenth tenth : found.pairs()) {
             System.out.printf(
                     Locale.ROOT, "%.3f,%.3f,%.3f,%d%n", tenth.stated(), tenth.found(), tenth.error(), tenth.count());
+        }
+        if (arguments.length > PICTURE) {
+            Files.writeString(Path.of(arguments[PICTURE]), ReliabilityPicture.of(found.pairs(), teardowns));
         }
     }
 
