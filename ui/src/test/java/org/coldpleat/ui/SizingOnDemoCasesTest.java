@@ -27,6 +27,7 @@ import org.coldpleat.model.run.SizingResult;
 import org.coldpleat.model.run.SizingResult.Answer;
 import org.coldpleat.model.run.SizingResult.Status;
 import org.coldpleat.model.run.SizingResult.Variable;
+import org.coldpleat.shared.casefile.CaseDraft;
 import org.coldpleat.ui.commandline.CommandLineFace;
 import org.coldpleat.ui.service.Advance;
 import org.coldpleat.ui.service.CaseService;
@@ -151,7 +152,10 @@ class SizingOnDemoCasesTest {
     }
 
     private static double opening(String text, String state) {
-        OpenedCase opened = SERVICE.openText("written.yaml", text).opened().orElseThrow();
+        OpenedCase opened = SERVICE.openDraft(
+                        "written.yaml", CaseDraft.open("written.yaml", text).draft(), Optional.empty())
+                .opened()
+                .orElseThrow();
         return SERVICE.compare(opened).candidates().get(0).states().stream()
                 .filter(one -> one.state().equals(state))
                 .findFirst()

@@ -22,7 +22,7 @@ final class CaseResolver {
 
     private CaseResolver() {}
 
-    static Resolution resolve(CaseDocument document) {
+    static Resolution resolve(CaseDocument document, Optional<ResolvedCase> before) {
         Section root = document.root();
         Problems problems = new Problems(document.file());
         Section oil = root.section("oil").orElseThrow();
@@ -45,7 +45,8 @@ final class CaseResolver {
                 to,
                 named(range),
                 duties(root),
-                made.orElseThrow().notices());
+                made.orElseThrow().notices(),
+                before);
         testsThatGiveNothing(resolved, root, problems);
         return problems.isEmpty()
                 ? new Resolution(Optional.of(resolved), List.of())

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.coldpleat.model.coldstart.OpeningFinder;
-import org.coldpleat.model.oil.Oil;
 import org.coldpleat.shared.casefile.CaseDocument;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.notice.Notice;
@@ -16,7 +15,7 @@ import org.coldpleat.shared.quantity.Measured;
 
 /**
  * A case in computing form: SI values with their spreads, defaults named, and the way back to every input. Immutable;
- * can be built anew with some unknowns moved.
+ * can be built anew with some unknowns moved, and hands parts that stay as they are on to the case of a changed document.
  */
 public final class ResolvedCase {
     private final CaseDocument document;
@@ -24,89 +23,42 @@ public final class ResolvedCase {
     private final double to;
     private final List<NamedTemperature> named;
     private final List<Duty> duties;
-    private final SharedModel shared;
+    private final ResolvedShared shared;
+    private final List<ResolvedOwn> own;
     private final List<BuiltCandidate> candidates;
-    private final List<BenchEvidence> bench;
-    private final Map<String, Unknown> sharedUnknowns;
-    private final List<Map<String, Unknown>> ownUnknowns;
-    private final Oil oil;
-    private final Map<String, Measured> sharedValues;
-    private final List<Map<String, Measured>> ownValues;
     private final List<Assumption> assumptions;
     private final List<Notice> oilNotices;
 
+    /** @param before a case with much the same document, of which every part is taken that says the same; empty for none */
     ResolvedCase(
             CaseDocument document,
             double from,
             double to,
             List<NamedTemperature> named,
             List<Duty> duties,
-            List<Notice> oilNotices) {
+            List<Notice> oilNotices,
+            Optional<ResolvedCase> before) {
         this.document = document;
         this.from = from;
         this.to = to;
         this.named = List.copyOf(named);
         this.duties = List.copyOf(duties);
         this.oilNotices = List.copyOf(oilNotices);
-        Inputs common = Inputs.shared();
-        oil = OilBuilder.oil(document.root().section("oil").orElseThrow(), common);
-        shared = buildShared(common);
-        sharedUnknowns = common.unknowns();
-        sharedValues = common.completed();
-        List<Assumption> assumed = new ArrayList<>(common.assumptions());
-        List<BuiltCandidate> built = new ArrayList<>();
-        List<BenchEvidence> tests = new ArrayList<>();
-        List<Map<String, Unknown>> own = new ArrayList<>();
-        List<Map<String, Measured>> values = new ArrayList<>();
+        shared = ResolvedShared.of(document.root(), before.map(one -> one.shared));
+        boolean sameOil = before.map(one -> one.shared.hasOilOf(shared)).orElse(false);
+        List<ResolvedOwn> parts = new ArrayList<>();
+        List<Assumption> assumed = new ArrayList<>(shared.assumptions());
         List<Section> sheets = document.root().sections("candidates");
         for (int i = 0; i < sheets.size(); i++) {
-            Inputs inputs = Inputs.ofCandidate(i);
-            tests.add(bench(sheets.get(i), i));
-            built.add(CandidateBuilder.candidate(sheets.get(i), inputs, tests.get(i), Optional.empty()));
-            own.add(inputs.unknowns());
-            values.add(inputs.completed());
-            assumed.addAll(inputs.assumptions());
+            int position = i;
+            Optional<ResolvedOwn> there =
+                    before.filter(one -> position < one.own.size()).map(one -> one.own.get(position));
+            parts.add(ResolvedOwn.of(sheets.get(i), i, shared.oil(), coldestNamed(), there, sameOil));
+            assumed.addAll(parts.get(i).assumptions());
         }
-        candidates = List.copyOf(built);
-        bench = List.copyOf(tests);
-        ownUnknowns = List.copyOf(own);
-        ownValues = List.copyOf(values);
+        own = List.copyOf(parts);
+        candidates = own.stream().map(ResolvedOwn::built).toList();
         assumptions = distinct(assumed);
-    }
-
-    /**
-     * Evaluates the tests of a candidate in the surroundings that its sheet gives them. What a scale test says is needed
-     * first, since a filter without a stated opening pressure has its valve from there.
-     */
-    private BenchEvidence bench(Section sheet, int position) {
-        Optional<Section> tests = sheet.section("tests");
-        if (tests.isEmpty()) {
-            return BenchEvidence.NONE;
-        }
-        Inputs inputs = Inputs.ofCandidate(position);
-        BuiltCandidate best = CandidateBuilder.candidate(sheet, inputs, BenchEvidence.NONE, Optional.empty());
-        String medium = sheet.path() + "." + CandidateBuilder.RESISTANCE;
-        List<BuiltCandidate> moved = new ArrayList<>();
-        for (Unknown unknown : inputs.unknowns().values()) {
-            if (!unknown.path().equals(medium)) {
-                Map<String, Double> values = Map.of(
-                        unknown.path(),
-                        unknown.moved(1),
-                        medium,
-                        best.evidence().median());
-                moved.add(CandidateBuilder.candidate(
-                        sheet,
-                        Inputs.ofCandidate(position).movingAgain(values, inputs.completed()),
-                        BenchEvidence.NONE,
-                        Optional.of(best.evidence())));
-            }
-        }
-        return BenchReader.read(
-                sheet,
-                Inputs.ofCandidate(position),
-                BenchOil.of(tests, oil, Inputs.shared()),
-                new Surroundings(best, moved, false),
-                coldestNamed());
     }
 
     private static List<Assumption> distinct(List<Assumption> all) {
@@ -115,25 +67,14 @@ public final class ResolvedCase {
         return List.copyOf(byPath.values());
     }
 
-    private SharedModel buildShared(Inputs inputs) {
-        OilLubricant lubricant = new OilLubricant(OilBuilder.shifted(oil, inputs));
-        Optional<EngineModel> engine =
-                document.root().section("engine").map(section -> EngineBuilder.engine(section, lubricant, inputs));
-        return new SharedModel(lubricant, engine);
-    }
-
     /** The shared model with some unknowns moved: path to value [SI]. */
     SharedModel sharedMoving(Map<String, Double> moved) {
-        return buildShared(Inputs.shared().movingAgain(moved, sharedValues));
+        return shared.moving(moved);
     }
 
     /** A candidate with some unknowns moved: path to value [SI]. */
     BuiltCandidate candidateMoving(int position, Map<String, Double> moved) {
-        return CandidateBuilder.candidate(
-                document.root().sections("candidates").get(position),
-                Inputs.ofCandidate(position).movingAgain(moved, ownValues.get(position)),
-                bench.get(position),
-                Optional.of(candidates.get(position).evidence()));
+        return own.get(position).moving(moved);
     }
 
     /** The document this case was made from. */
@@ -199,12 +140,12 @@ public final class ResolvedCase {
     }
 
     SharedModel shared() {
-        return shared;
+        return shared.model();
     }
 
     /** What the tests of a candidate gave. */
     BenchEvidence bench(int position) {
-        return bench.get(position);
+        return own.get(position).bench();
     }
 
     List<BuiltCandidate> candidates() {
@@ -213,12 +154,12 @@ public final class ResolvedCase {
 
     /** Unknowns all candidates share, by path. */
     Map<String, Unknown> sharedUnknowns() {
-        return sharedUnknowns;
+        return shared.unknowns();
     }
 
     /** Unknowns of one candidate, by path. */
     Map<String, Unknown> ownUnknowns(int position) {
-        return Collections.unmodifiableMap(ownUnknowns.get(position));
+        return own.get(position).unknowns();
     }
 
     List<Assumption> assumptions() {

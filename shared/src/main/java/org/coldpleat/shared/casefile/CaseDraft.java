@@ -75,6 +75,16 @@ public final class CaseDraft {
         return mark + body;
     }
 
+    /** The text without the mark some editors put in front. */
+    String body() {
+        return body;
+    }
+
+    /** What stands in the text; empty if nothing does. */
+    Optional<Tree> root() {
+        return root;
+    }
+
     /** Everything that stands in the text as it was typed, by its full path; what is blank is left out. */
     public Map<String, String> values() {
         return values;

@@ -70,9 +70,24 @@ public final class CaseReader {
             return CaseReading.of(problems);
         }
         Optional<Tree> tree = TreeBuilder.build(body, problems);
-        if (!problems.isEmpty()) {
-            return CaseReading.of(problems);
-        }
+        return problems.isEmpty() ? read(fileName, body, tree, Optional.empty()) : CaseReading.of(problems);
+    }
+
+    /**
+     * Reads a draft, whose text was taken apart when it was written. What comes of it is what {@link #read(String,
+     * String)} makes of its text.
+     *
+     * @param fileName name to use in messages
+     * @param before the draft as it was read before its last change; empty for none
+     */
+    public static CaseReading read(String fileName, CaseDraft draft, Optional<CaseDocument> before) {
+        return draft.body().length() > LARGEST_FILE
+                ? read(fileName, draft.text())
+                : read(fileName, draft.body(), draft.root(), before.map(CaseDocument::root));
+    }
+
+    private static CaseReading read(String fileName, String body, Optional<Tree> tree, Optional<Section> before) {
+        Problems problems = new Problems(fileName);
         if (tree.isEmpty() || (tree.get() instanceof Scalar scalar && scalar.isBlank())) {
             problems.add(0, 0, "file.empty");
             return CaseReading.of(problems);
@@ -84,7 +99,7 @@ public final class CaseReader {
         if (!checkVersion(keys, problems)) {
             return CaseReading.of(problems);
         }
-        Section root = new CaseWalker(problems).section(keys, CaseSchema.ROOT, Place.ROOT, Provenance.MEASURED);
+        Section root = new CaseWalker(problems).section(keys, CaseSchema.ROOT, Place.ROOT, Provenance.MEASURED, before);
         CaseChecks checks = new CaseChecks(problems);
         checks.check(root);
         List<LoggedTemperature> trace = startTrace(root, fileName, problems, checks);

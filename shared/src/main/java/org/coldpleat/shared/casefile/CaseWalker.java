@@ -29,8 +29,15 @@ final class CaseWalker {
         this.quantities = new QuantityNode(problems);
     }
 
-    /** The section that a group of keys makes. */
-    Section section(Keys keys, SchemaNode schema, Place place, Provenance inherited) {
+    /**
+     * The section that a group of keys makes.
+     *
+     * @param before what stood there in an earlier version of the file that had no problems; taken where it reads the same
+     */
+    Section section(Keys keys, SchemaNode schema, Place place, Provenance inherited, Optional<Section> before) {
+        if (before.isPresent() && before.get().isOf(keys, schema, place)) {
+            return before.get();
+        }
         Provenance provenance = schema.provenance().orElse(inherited);
         Map<String, Entry> entries = new LinkedHashMap<>();
         for (Pair pair : pairs(keys, place)) {
@@ -39,7 +46,8 @@ final class CaseWalker {
             if (below == null) {
                 unknown(pair.key(), schema, place);
             } else if (!(pair.value() instanceof Scalar scalar && scalar.isBlank())) {
-                entries.put(key, entry(pair.value(), below, place.key(key), provenance));
+                entries.put(
+                        key, entry(pair.value(), below, place.key(key), provenance, before.map(old -> old.entry(key))));
             }
         }
         for (String key : schema.required()) {
@@ -48,7 +56,7 @@ final class CaseWalker {
                 problems.add(place.key(key), keys.line(), keys.column(), "key.missing", key, words);
             }
         }
-        return new Section(place, keys.line(), keys.column(), schema, entries);
+        return new Section(place, keys, schema, entries);
     }
 
     /** The pairs that can stand: doubled keys and values split by a decimal comma are noted and left out. */
@@ -103,7 +111,7 @@ final class CaseWalker {
         }
     }
 
-    private Entry entry(Tree tree, SchemaNode schema, Place place, Provenance inherited) {
+    private Entry entry(Tree tree, SchemaNode schema, Place place, Provenance inherited, Optional<Entry> before) {
         Entry nothing = Entry.empty(tree);
         if (tree instanceof Spoiled) {
             return nothing;
@@ -113,7 +121,7 @@ final class CaseWalker {
             case QUANTITY -> quantities.entry(tree, schema, place, provenance);
             case SECTION -> {
                 if (tree instanceof Keys keys) {
-                    yield nothing.withSection(section(keys, schema, place, provenance));
+                    yield nothing.withSection(section(keys, schema, place, provenance, before.flatMap(Entry::section)));
                 }
                 wrongType(
                         tree,
@@ -122,7 +130,13 @@ final class CaseWalker {
                         String.join(", ", schema.properties().keySet()));
                 yield nothing;
             }
-            case LIST -> list(tree, schema, place, provenance);
+            case LIST ->
+                list(
+                        tree,
+                        schema,
+                        place,
+                        provenance,
+                        before.map(Entry::sections).orElse(List.of()));
             case TEXT, CHOICE, FLAG, INTEGER -> {
                 if (tree instanceof Scalar scalar) {
                     yield scalar(scalar, schema, place);
@@ -133,7 +147,7 @@ final class CaseWalker {
         };
     }
 
-    private Entry list(Tree tree, SchemaNode schema, Place place, Provenance provenance) {
+    private Entry list(Tree tree, SchemaNode schema, Place place, Provenance provenance, List<Section> before) {
         Entry nothing = Entry.empty(tree);
         if (!(tree instanceof Items items)) {
             wrongType(tree, "list", place, "");
@@ -152,7 +166,8 @@ final class CaseWalker {
             Tree item = items.items().get(i);
             Place at = place.item(i, name(item));
             if (item instanceof Keys keys) {
-                sections.add(section(keys, each, at, each.provenance().orElse(provenance)));
+                Optional<Section> old = i < before.size() ? Optional.of(before.get(i)) : Optional.empty();
+                sections.add(section(keys, each, at, each.provenance().orElse(provenance), old));
             } else {
                 wrongType(item, "keys", at, String.join(", ", each.properties().keySet()));
             }

@@ -2,6 +2,7 @@ package org.coldpleat.shared.casefile;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.coldpleat.shared.quantity.Measured;
 
 /** What stands behind one key, as far as it was understood. */
@@ -48,5 +49,18 @@ record Entry(
 
     Entry withSections(List<Section> values) {
         return new Entry(line, column, quantity, typicalAsked, text, flag, section, List.copyOf(values), note);
+    }
+
+    /** True if another entry says the same, wherever it stands. */
+    boolean saysSame(Entry other) {
+        return typicalAsked == other.typicalAsked
+                && quantity.equals(other.quantity)
+                && text.equals(other.text)
+                && flag.equals(other.flag)
+                && note.equals(other.note)
+                && Section.saysSame(section, other.section)
+                && sections.size() == other.sections.size()
+                && IntStream.range(0, sections.size())
+                        .allMatch(i -> sections.get(i).saysSame(other.sections.get(i)));
     }
 }

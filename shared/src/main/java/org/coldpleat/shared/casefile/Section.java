@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.coldpleat.shared.casefile.Tree.Keys;
 import org.coldpleat.shared.quantity.Measured;
 
 /**
@@ -15,15 +16,13 @@ import org.coldpleat.shared.quantity.Measured;
  */
 public final class Section {
     private final Place place;
-    private final int line;
-    private final int column;
+    private final Keys written;
     private final SchemaNode schema;
     private final Map<String, Entry> entries;
 
-    Section(Place place, int line, int column, SchemaNode schema, Map<String, Entry> entries) {
+    Section(Place place, Keys written, SchemaNode schema, Map<String, Entry> entries) {
         this.place = place;
-        this.line = line;
-        this.column = column;
+        this.written = written;
         this.schema = schema;
         this.entries = Collections.unmodifiableMap(new LinkedHashMap<>(entries));
     }
@@ -40,7 +39,7 @@ public final class Section {
 
     /** Line where the section begins, from 1. */
     public int line() {
-        return line;
+        return written.line();
     }
 
     /** The keys given, in the order of the file; blank ones are left out. */
@@ -63,7 +62,7 @@ public final class Section {
     /** Line where the value of a key stands, from 1; the line of the section if the key was not given. */
     public int lineOf(String key) {
         node(key);
-        return entries.containsKey(key) ? entries.get(key).line() : line;
+        return entries.containsKey(key) ? entries.get(key).line() : line();
     }
 
     /** The quantity of a key; empty if not given or if the typical value was asked for by name. */
@@ -120,6 +119,29 @@ public final class Section {
                 .toList();
     }
 
+    /**
+     * True if another section of the same place says the same, wherever in its file it stands: the same keys with the
+     * same values, words and remarks, down to the last one below.
+     */
+    public boolean saysSame(Section other) {
+        return this == other
+                || (place.equals(other.place)
+                        && schema == other.schema
+                        && entries.keySet().equals(other.entries.keySet())
+                        && entries.keySet().stream()
+                                .allMatch(key -> entries.get(key).saysSame(other.entries.get(key))));
+    }
+
+    /** True if two sections say the same, or neither is there. */
+    public static boolean saysSame(Optional<Section> one, Optional<Section> other) {
+        return one.isPresent() ? other.isPresent() && one.get().saysSame(other.get()) : other.isEmpty();
+    }
+
+    /** True if what stands in a file for a section of this place reads as this one does, at the same lines. */
+    boolean isOf(Keys tree, SchemaNode node, Place at) {
+        return schema == node && place.equals(at) && written.readsAs(tree);
+    }
+
     Entry entry(String key) {
         return entries.get(key);
     }
@@ -129,7 +151,7 @@ public final class Section {
     }
 
     int column() {
-        return column;
+        return written.column();
     }
 
     private Optional<Entry> find(String key, SchemaNode.Type type) {

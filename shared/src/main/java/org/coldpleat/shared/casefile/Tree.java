@@ -15,6 +15,32 @@ sealed interface Tree {
 
     int end();
 
+    /** True if another tree reads the same and stands at the same lines and columns; its indices may differ. */
+    default boolean readsAs(Tree other) {
+        if (line() != other.line() || column() != other.column()) {
+            return false;
+        }
+        if (this instanceof Scalar one && other instanceof Scalar two) {
+            return one.plain() == two.plain() && one.text().equals(two.text());
+        }
+        if (this instanceof Items one && other instanceof Items two) {
+            return one.raw().equals(two.raw()) && allRead(one.items(), two.items());
+        }
+        return this instanceof Keys one
+                && other instanceof Keys two
+                && one.inline() == two.inline()
+                && allRead(one.keys(), two.keys())
+                && allRead(one.values(), two.values());
+    }
+
+    private static boolean allRead(List<? extends Tree> some, List<? extends Tree> others) {
+        boolean same = some.size() == others.size();
+        for (int i = 0; same && i < some.size(); i++) {
+            same = some.get(i).readsAs(others.get(i));
+        }
+        return same;
+    }
+
     /** One value. {@code plain} is false if it was quoted or a text block. */
     record Scalar(String text, boolean plain, int line, int column, int start, int end) implements Tree {
         /** True for a value left blank: unknown, never zero. */
@@ -30,7 +56,15 @@ sealed interface Tree {
     record Spoiled(int line, int column, int start, int end) implements Tree {}
 
     /** Keys with values; {@code inline} is true inside braces. */
-    record Keys(List<Pair> pairs, boolean inline, int line, int column, int start, int end) implements Tree {}
+    record Keys(List<Pair> pairs, boolean inline, int line, int column, int start, int end) implements Tree {
+        List<Scalar> keys() {
+            return pairs.stream().map(Pair::key).toList();
+        }
+
+        List<Tree> values() {
+            return pairs.stream().map(Pair::value).toList();
+        }
+    }
 
     /** One key with its value. */
     record Pair(Scalar key, Tree value) {}

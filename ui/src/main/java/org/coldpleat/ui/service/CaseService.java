@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.model.run.ColdStart;
@@ -23,6 +22,7 @@ import org.coldpleat.model.run.SettingsResult;
 import org.coldpleat.model.run.Simulation;
 import org.coldpleat.model.run.StartOutline;
 import org.coldpleat.model.run.TestPlan;
+import org.coldpleat.shared.casefile.CaseDraft;
 
 /**
  * The one door from both faces to the model. Every method is pure apart from {@link #open}, which reads one file, and
@@ -30,26 +30,30 @@ import org.coldpleat.model.run.TestPlan;
  */
 public final class CaseService {
     private final Function<Path, Opening> opener;
-    private final BiFunction<String, String, Opening> reader;
+    private final Drafts drafts;
     private final List<String> explainable;
+
+    /** Resolves a draft, with what it was before its last change. */
+    interface Drafts {
+        Opening open(String name, CaseDraft draft, Optional<OpenedCase> before);
+    }
 
     /** The service over the case reader and the model. */
     public static CaseService standard() {
-        return new CaseService(ModelCases::open, ModelCases::openText, ModelCases.explainable());
+        return new CaseService(ModelCases::open, ModelCases::openDraft, ModelCases.explainable());
     }
 
     CaseService(Function<Path, Opening> opener, List<String> explainable) {
         this(
                 opener,
-                (name, text) -> {
+                (name, draft, before) -> {
                     throw new UnsupportedOperationException("this service reads files only");
                 },
                 explainable);
     }
 
-    private CaseService(
-            Function<Path, Opening> opener, BiFunction<String, String, Opening> reader, List<String> explainable) {
-        this.reader = Objects.requireNonNull(reader, "reader");
+    private CaseService(Function<Path, Opening> opener, Drafts drafts, List<String> explainable) {
+        this.drafts = Objects.requireNonNull(drafts, "drafts");
         this.opener = Objects.requireNonNull(opener, "opener");
         this.explainable = List.copyOf(explainable);
     }
@@ -65,13 +69,15 @@ public final class CaseService {
     }
 
     /**
-     * Reads and resolves a case that is being written.
+     * Resolves a case that is being written.
      *
      * @param name of the file, for messages; files named in the case are looked for beside it
-     * @param text YAML
+     * @param draft the case
+     * @param before the case as it was understood before the last change; what did not change since is taken from there,
+     *     and gives the same numbers
      */
-    public Opening openText(String name, String text) {
-        return reader.apply(name, text);
+    public Opening openDraft(String name, CaseDraft draft, Optional<OpenedCase> before) {
+        return drafts.open(name, draft, before);
     }
 
     /** Compares all candidates in all states over the whole range of oil temperature. */

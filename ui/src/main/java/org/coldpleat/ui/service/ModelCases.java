@@ -28,6 +28,7 @@ import org.coldpleat.model.sizing.CaseSizing;
 import org.coldpleat.model.sizing.SizingRequest;
 import org.coldpleat.model.sizing.TargetText;
 import org.coldpleat.shared.casefile.CaseDocument;
+import org.coldpleat.shared.casefile.CaseDraft;
 import org.coldpleat.shared.casefile.CaseProblem;
 import org.coldpleat.shared.casefile.CaseReader;
 import org.coldpleat.shared.casefile.CaseReading;
@@ -42,18 +43,23 @@ final class ModelCases {
     }
 
     static Opening open(Path file) {
-        return opened(CaseReader.read(file));
+        return opened(CaseReader.read(file), Optional.empty());
     }
 
-    static Opening openText(String name, String text) {
-        return opened(CaseReader.read(name, text));
+    static Opening openDraft(String name, CaseDraft draft, Optional<OpenedCase> before) {
+        Optional<ResolvedCase> known = before.map(OpenedCase::runs)
+                .filter(ModelRuns.class::isInstance)
+                .map(runs -> ((ModelRuns) runs).resolved());
+        return opened(CaseReader.read(name, draft, known.map(ResolvedCase::document)), known);
     }
 
-    private static Opening opened(CaseReading reading) {
+    private static Opening opened(CaseReading reading, Optional<ResolvedCase> before) {
         if (reading.document().isEmpty()) {
             return failed(reading.problems());
         }
-        Resolution resolution = Simulation.resolve(reading.document().get());
+        CaseDocument document = reading.document().get();
+        Resolution resolution =
+                before.isPresent() ? Simulation.resolveAfter(before.get(), document) : Simulation.resolve(document);
         return resolution.resolved().map(ModelCases::opened).orElseGet(() -> failed(resolution.problems()));
     }
 

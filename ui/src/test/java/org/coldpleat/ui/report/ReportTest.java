@@ -10,12 +10,14 @@ import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.coldpleat.shared.casefile.CaseDraft;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.Opening;
 import org.jsoup.Jsoup;
@@ -178,7 +180,8 @@ class ReportTest {
                                 + "\"")
                 .replace("- name: Half", "- name: \"" + second + "\"");
         CaseService service = CaseService.standard();
-        Opening opening = service.openText("hostile.yaml", text);
+        Opening opening = service.openDraft(
+                "hostile.yaml", CaseDraft.open("hostile.yaml", text).draft(), Optional.empty());
         assertTrue(opening.opened().isPresent(), opening.problems().toString());
         ReportInput hostile = ReportCases.input(service, opening.opened().get());
         String out = Report.html(hostile);

@@ -122,7 +122,7 @@ public final class CaseBench {
         saved = draft.text();
         if (!file.equals(Optional.of(to))) {
             file = Optional.of(to);
-            opening = service.openText(name(), draft.text());
+            opening = service.openDraft(name(), draft, good);
             good = opening.opened().or(() -> good);
         }
     }
@@ -220,7 +220,7 @@ public final class CaseBench {
 
     private void take(CaseDraft next) {
         draft = next;
-        opening = service.openText(name(), next.text());
+        opening = service.openDraft(name(), next, good);
         good = opening.opened().or(() -> good);
     }
 }
