@@ -35,7 +35,7 @@ final class CaseWalker {
      * @param before what stood there in an earlier version of the file that had no problems; taken where it reads the same
      */
     Section section(Keys keys, SchemaNode schema, Place place, Provenance inherited, Optional<Section> before) {
-        if (before.isPresent() && before.get().isOf(keys, schema, place)) {
+        if (before.isPresent() && before.get().isOf(keys, place)) {
             return before.get();
         }
         Provenance provenance = schema.provenance().orElse(inherited);

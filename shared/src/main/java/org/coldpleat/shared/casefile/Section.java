@@ -126,7 +126,6 @@ public final class Section {
     public boolean saysSame(Section other) {
         return this == other
                 || (place.equals(other.place)
-                        && schema == other.schema
                         && entries.keySet().equals(other.entries.keySet())
                         && entries.keySet().stream()
                                 .allMatch(key -> entries.get(key).saysSame(other.entries.get(key))));
@@ -138,8 +137,8 @@ public final class Section {
     }
 
     /** True if what stands in a file for a section of this place reads as this one does, at the same lines. */
-    boolean isOf(Keys tree, SchemaNode node, Place at) {
-        return schema == node && place.equals(at) && written.readsAs(tree);
+    boolean isOf(Keys tree, Place at) {
+        return place.equals(at) && written.readsAs(tree);
     }
 
     Entry entry(String key) {
