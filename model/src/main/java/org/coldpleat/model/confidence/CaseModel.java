@@ -141,7 +141,7 @@ final class CaseModel implements Model {
 
     /** The opening temperature of one candidate in one state alone [K]. */
     Model openingOnly(int candidate, int state) {
-        return new OpeningModel(draws, candidate, state);
+        return new OpeningModel(draws, written, candidate, state);
     }
 
     /** Named temperatures of the case. */

@@ -8,8 +8,16 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.coldpleat.model.run.CaseDraws;
 
-/** The opening temperature of one candidate in one state alone [K]. */
-record OpeningModel(CaseDraws draws, int candidate, int state) implements Model {
+/**
+ * The opening temperature of one candidate in one state alone [K].
+ *
+ * @param draws case
+ * @param unknowns all unknowns of the case, in the order of the values
+ * @param candidate position of the candidate
+ * @param state position of the state
+ */
+record OpeningModel(CaseDraws draws, List<org.coldpleat.model.run.Unknown> unknowns, int candidate, int state)
+        implements Model {
     @Override
     public double[] answers(double[] values) {
         return inRow().answers(values);
@@ -33,7 +41,7 @@ record OpeningModel(CaseDraws draws, int candidate, int state) implements Model 
     private Map<String, Double> part(double[] values, int owner) {
         Map<String, Double> part = new HashMap<>();
         for (int j = 0; j < values.length; j++) {
-            org.coldpleat.model.run.Unknown unknown = draws.unknowns().get(j);
+            org.coldpleat.model.run.Unknown unknown = unknowns.get(j);
             if (unknown.candidate() == owner) {
                 part.put(unknown.path(), values[j]);
             }
