@@ -8,6 +8,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.coldpleat.shared.casefile.CaseDraft;
 import org.coldpleat.shared.casefile.CaseWriter;
 import org.coldpleat.ui.service.CaseService;
@@ -140,6 +141,11 @@ public final class CaseBench {
     /** Writes what was typed into a field; blank makes it unknown. False if nothing changed. */
     public boolean edit(String path, String typed) {
         return step(typed.isBlank() ? draft.clear(path) : draft.set(path, typed));
+    }
+
+    /** Makes several changes as one step. False if nothing changed. */
+    public boolean change(UnaryOperator<CaseDraft> changes) {
+        return step(changes.apply(draft));
     }
 
     /** Adds an empty entry to a list. */
