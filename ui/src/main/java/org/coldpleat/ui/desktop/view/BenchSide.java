@@ -7,12 +7,14 @@ import java.util.function.Supplier;
 import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import org.coldpleat.shared.casefile.FieldCatalog;
 import org.coldpleat.ui.desktop.viewmodel.CaseBench;
+import org.coldpleat.ui.desktop.viewmodel.Photographs;
 
 /** The side of the window where a case is written: which sheet, which filter, and the sheet itself. */
 final class BenchSide extends VBox {
@@ -34,8 +36,9 @@ final class BenchSide extends VBox {
     /**
      * @param changed told when the case was changed
      * @param chosen told when another filter was chosen
+     * @param photographs shows the photographs of the chosen filter
      */
-    BenchSide(Supplier<Optional<CaseBench>> bench, Runnable changed, Runnable chosen) {
+    BenchSide(Supplier<Optional<CaseBench>> bench, Runnable changed, Runnable chosen, Runnable photographs) {
         super(4);
         this.bench = bench;
         this.changed = changed;
@@ -63,7 +66,10 @@ final class BenchSide extends VBox {
                 4,
                 button("addFilter", this::add),
                 button("copyFilter", this::copy),
-                button("removeFilter", this::remove));
+                button("removeFilter", this::remove),
+                button("earlier", this::earlier),
+                button("later", this::later),
+                button("photographs", photographs));
         problems.setId("problem");
         problems.setWrapText(true);
         problems.setMinHeight(USE_PREF_SIZE);
@@ -119,6 +125,36 @@ final class BenchSide extends VBox {
             }
             return Math.max(0, number() - 1);
         });
+    }
+
+    /** Moves the chosen filter one place toward the first. */
+    void earlier() {
+        move(-1);
+    }
+
+    /** Moves the chosen filter one place toward the last. */
+    void later() {
+        move(1);
+    }
+
+    private void move(int by) {
+        int to = number() + by;
+        bench.get()
+                .filter(one -> to >= 0 && to < one.candidates().size())
+                .ifPresent(known -> choose(one -> {
+                    one.moveCandidate(number(), to);
+                    return to;
+                }));
+    }
+
+    /** True if a case has a filter to be chosen. */
+    boolean hasFilter(CaseBench one) {
+        return number() < one.candidates().size();
+    }
+
+    /** The photographs of the chosen filter. */
+    Photographs photographs(CaseBench one) {
+        return new Photographs(one, number());
     }
 
     private void choose(Function<CaseBench, Integer> edit) {
@@ -217,8 +253,10 @@ final class BenchSide extends VBox {
     }
 
     private static Button button(String key, Runnable action) {
-        Button button = new Button(WindowTexts.get(key));
+        Button button = new Button(WindowTexts.get("short." + key));
         button.setId(key);
+        button.setAccessibleText(WindowTexts.get(key));
+        button.setTooltip(new Tooltip(WindowTexts.get("tip." + key)));
         button.setOnAction(event -> action.run());
         return button;
     }

@@ -6,13 +6,12 @@ import java.util.Optional;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.control.SplitPane;
-import javafx.scene.input.DragEvent;
-import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.ui.desktop.viewmodel.CaseBench;
+import org.coldpleat.ui.desktop.viewmodel.Photographs;
 import org.coldpleat.ui.desktop.viewmodel.Recovery;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
@@ -40,6 +39,7 @@ final class CaseWindow {
     private final BenchSide side;
     private final ChartTabs tabs;
     private final VerdictPane verdict;
+    private final PhotographWindow photographs;
     private Optional<Comparison> comparison = Optional.empty();
     private boolean comparisonDue;
 
@@ -53,7 +53,7 @@ final class CaseWindow {
         this.service = service;
         files = new FileDesk(stage, service, state, bench -> opened(), this::say);
         bar = new WindowBar(root, this::undo, this::redo, this::look, this::point);
-        side = new BenchSide(files::bench, this::changed, this::chosen);
+        side = new BenchSide(files::bench, this::changed, this::chosen, this::photographs);
         tabs = new ChartTabs(service, worker, quick, this::view);
         verdict = new VerdictPane(tabs::explain);
         root.setTop(new VBox(
@@ -69,7 +69,10 @@ final class CaseWindow {
                         side::add,
                         side::copy,
                         side::remove,
-                        this::stop)),
+                        this::stop,
+                        side::earlier,
+                        side::later,
+                        this::photographs)),
                 bar,
                 new RecoveryBar(files)));
         SplitPane panes = new SplitPane(side, tabs, verdict);
@@ -80,9 +83,10 @@ final class CaseWindow {
         root.setBottom(status);
         Scene scene = new Scene(root, WIDTH, HEIGHT);
         scene.getStylesheets().add(CaseWindow.class.getResource("window.css").toExternalForm());
-        scene.setOnDragOver(this::dragged);
-        scene.setOnDragDropped(this::dropped);
+        FileDrop.on(scene, this::take);
         stage.setScene(scene);
+        photographs = new PhotographWindow(
+                stage, () -> files.bench().filter(side::hasFilter).map(side::photographs), this::changed);
         stage.setOnCloseRequest(event -> {
             if (!files.mayLeave()) {
                 event.consume();
@@ -91,25 +95,14 @@ final class CaseWindow {
         title();
     }
 
-    private static Optional<Path> onlyFile(DragEvent event) {
-        return event.getDragboard().hasFiles()
-                        && event.getDragboard().getFiles().size() == 1
-                ? Optional.of(event.getDragboard().getFiles().get(0).toPath())
-                : Optional.empty();
-    }
-
-    private void dragged(DragEvent event) {
-        if (onlyFile(event).isPresent()) {
-            event.acceptTransferModes(TransferMode.COPY);
+    /** Takes a file that was dropped: a picture goes to the chosen filter, anything else is opened as a case. */
+    void take(Path file) {
+        if (Photographs.isPicture(file)) {
+            photographs.show();
+            photographs.attach(file);
+        } else {
+            files.openIfMay(file);
         }
-        event.consume();
-    }
-
-    private void dropped(DragEvent event) {
-        Optional<Path> file = onlyFile(event);
-        event.setDropCompleted(file.isPresent());
-        event.consume();
-        file.ifPresent(files::openIfMay);
     }
 
     /** Opens a case file; one that is no case yet shows its problems. */
@@ -142,6 +135,7 @@ final class CaseWindow {
         worker.close();
         quick.close();
         tabs.close();
+        photographs.close();
         files.close();
     }
 
@@ -163,6 +157,10 @@ final class CaseWindow {
         tabs.changed();
         tabs.point();
         tabs.late();
+    }
+
+    private void photographs() {
+        photographs.show();
     }
 
     private void undo() {

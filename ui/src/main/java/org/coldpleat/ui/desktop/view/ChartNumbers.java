@@ -7,6 +7,7 @@ import org.coldpleat.ui.chart.ShareGrid;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
+import org.jfree.chart.plot.CombinedRangeXYPlot;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.data.general.DatasetUtils;
 import org.jfree.data.xy.XYDataset;
@@ -55,9 +56,12 @@ final class ChartNumbers {
 
     /** The panels of a chart; itself if it has one only. */
     private static List<XYPlot> panels(JFreeChart chart) {
-        return chart.getPlot() instanceof CombinedDomainXYPlot all
-                ? all.getSubplots().stream().map(XYPlot.class::cast).toList()
-                : List.of((XYPlot) chart.getPlot());
+        List<?> panels = chart.getPlot() instanceof CombinedDomainXYPlot above
+                ? above.getSubplots()
+                : chart.getPlot() instanceof CombinedRangeXYPlot beside
+                        ? beside.getSubplots()
+                        : List.of(chart.getPlot());
+        return panels.stream().map(XYPlot.class::cast).toList();
     }
 
     /** Every known point of a map: temperature [degC], speed [rev/s] or flow [m3/s], share [%]. */
@@ -107,7 +111,7 @@ final class ChartNumbers {
         return data.getSeriesKey(series).toString().replaceFirst("^\\d+ ", "");
     }
 
-    private static String text(double value) {
+    static String text(double value) {
         return String.format(Locale.ROOT, "%.4g", value);
     }
 }

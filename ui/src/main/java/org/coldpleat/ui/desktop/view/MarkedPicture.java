@@ -149,8 +149,16 @@ final class MarkedPicture extends ScrollPane {
 
     /** Scrolls to the cursor if it is out of sight. */
     private void reveal() {
-        setHvalue(revealed(getHvalue(), zoom * cursorX, sheet.getWidth(), getViewportBounds().getWidth()));
-        setVvalue(revealed(getVvalue(), zoom * cursorY, sheet.getHeight(), getViewportBounds().getHeight()));
+        setHvalue(revealed(
+                getHvalue(),
+                zoom * cursorX,
+                sheet.getWidth(),
+                getViewportBounds().getWidth()));
+        setVvalue(revealed(
+                getVvalue(),
+                zoom * cursorY,
+                sheet.getHeight(),
+                getViewportBounds().getHeight()));
     }
 
     private static double revealed(double value, double at, double whole, double seen) {
@@ -195,8 +203,7 @@ final class MarkedPicture extends ScrollPane {
     /** A black line within a white one, from one place of the picture to another, longer by arms on the screen. */
     private void stroke(double x1, double y1, double x2, double y2, double armX, double armY, boolean dashed) {
         for (boolean ground : new boolean[] {true, false}) {
-            Line line =
-                    new Line(zoom * x1 - armX, zoom * y1 - armY, zoom * x2 + armX, zoom * y2 + armY);
+            Line line = new Line(zoom * x1 - armX, zoom * y1 - armY, zoom * x2 + armX, zoom * y2 + armY);
             line.setStroke(ground ? Color.WHITE : Color.BLACK);
             line.setStrokeWidth(ground ? 3.5 : 1.5);
             line.setMouseTransparent(true);

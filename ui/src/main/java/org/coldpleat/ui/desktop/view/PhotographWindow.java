@@ -70,7 +70,7 @@ final class PhotographWindow {
                 button("detach", this::detach),
                 button("closer", picture::closer),
                 button("farther", picture::farther),
-                button("fit", picture::fit));
+                button("whole", picture::fit));
         FlowPane marks = row(
                 bar,
                 labeled("barLength", barLength),
@@ -159,13 +159,16 @@ final class PhotographWindow {
         String name = pictures.getItems().get(chosen);
         fieldWidth.setText(those.get().fieldWidth(chosen));
         tell(WindowTexts.get("photograph.loading", name));
-        Photograph.load(those.get().place(chosen), image -> {
-            if (chosen() == chosen && name.equals(pictures.getValue())) {
-                measuring = Optional.of(new PictureMeasuring(image.getWidth()));
-                picture.show(image, name);
-                read();
-            }
-        }, () -> tell(WindowTexts.get("photograph.unreadable", name)));
+        Photograph.load(
+                those.get().place(chosen),
+                image -> {
+                    if (chosen() == chosen && name.equals(pictures.getValue())) {
+                        measuring = Optional.of(new PictureMeasuring(image.getWidth()));
+                        picture.show(image, name);
+                        read();
+                    }
+                },
+                () -> tell(WindowTexts.get("photograph.unreadable", name)));
     }
 
     private void tell(String words) {
@@ -217,7 +220,8 @@ final class PhotographWindow {
                 .ifPresent(scale -> photographs.get().ifPresent(those -> {
                     those.writeFibers(scale, one.marks().widths());
                     changed.run();
-                    said.setText(WindowTexts.get("photograph.written", one.marks().widths().length + ""));
+                    said.setText(
+                            WindowTexts.get("photograph.written", one.marks().widths().length + ""));
                 })));
     }
 

@@ -18,7 +18,6 @@ import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.quantity.QuantityReading;
 import org.coldpleat.shared.quantity.QuantityText;
 import org.coldpleat.shared.source.Provenance;
-import org.coldpleat.ui.chart.ConfidenceChart;
 import org.coldpleat.ui.chart.ServiceCharts;
 import org.coldpleat.ui.chart.SettingsChart;
 import org.coldpleat.ui.chart.SizeChart;
@@ -183,11 +182,7 @@ final class Studies {
         }
         Optional<ConfidenceResult> result = service.confidence(now.opened(), draws, SEED, advance);
         return result.map(sure -> new Study.Answer(
-                        List.of(new Study.Drawn(
-                                WindowTexts.get("tab.confidence"),
-                                () -> ConfidenceChart.of(sure, now.opened().invented()),
-                                ConfidenceChart.description(sure))),
-                        notices(sure.notices())))
+                        ConfidencePictures.of(sure, now.opened().invented()), notices(sure.notices())))
                 .orElseGet(() -> Study.Answer.none(WindowTexts.get("study.stopped")));
     }
 

@@ -40,8 +40,18 @@ record Study(String key, List<Input> inputs, Function<ChartTabs.View, String> ab
      * @param name what to choose it by
      * @param chart draws it anew
      * @param description what it shows, for readers who cannot see it
+     * @param numbers what stands in the table behind it
      */
-    record Drawn(String name, Supplier<JFreeChart> chart, String description) {}
+    record Drawn(
+            String name,
+            Supplier<JFreeChart> chart,
+            String description,
+            Function<JFreeChart, List<NumberRow>> numbers) {
+        /** A picture of curves. */
+        Drawn(String name, Supplier<JFreeChart> chart, String description) {
+            this(name, chart, description, ChartNumbers::rows);
+        }
+    }
 
     /**
      * What came of a question.

@@ -25,6 +25,9 @@ import org.jfree.chart.JFreeChart;
 final class StudyPane extends BorderPane {
     private static final String OUTDATED = "outdated";
 
+    /** What was stopped belongs to nothing, and does not begin by itself again. */
+    private static final String STOPPED = "-";
+
     private final Study study;
     private final Executor executor;
     private final Supplier<Optional<ChartTabs.View>> view;
@@ -171,7 +174,7 @@ final class StudyPane extends BorderPane {
         if (work.isPresent()) {
             work.get().cancel();
             ended();
-            belongs = answer.isPresent() ? "-" : "";
+            belongs = STOPPED;
             mark();
             note.setText(why.isEmpty() ? "" : WindowTexts.get(why));
         }
@@ -218,8 +221,9 @@ final class StudyPane extends BorderPane {
         answer.map(Study.Answer::pictures)
                 .filter(drawn -> chosen >= 0 && chosen < drawn.size())
                 .ifPresent(drawn -> {
-                    JFreeChart picture = drawn.get(chosen).chart().get();
-                    chart.show(picture, drawn.get(chosen).description(), ChartNumbers.rows(picture));
+                    Study.Drawn one = drawn.get(chosen);
+                    JFreeChart picture = one.chart().get();
+                    chart.show(picture, one.description(), one.numbers().apply(picture));
                 });
     }
 

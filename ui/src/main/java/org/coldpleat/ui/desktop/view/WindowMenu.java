@@ -26,7 +26,10 @@ final class WindowMenu {
             Runnable add,
             Runnable copy,
             Runnable remove,
-            Runnable stop) {}
+            Runnable stop,
+            Runnable earlier,
+            Runnable later,
+            Runnable photographs) {}
 
     static MenuBar of(Actions actions) {
         Menu recent = new Menu(WindowTexts.get("recent"));
@@ -57,6 +60,9 @@ final class WindowMenu {
                 item("addFilter", "Shortcut+Plus", actions.add()),
                 item("copyFilter", "Shortcut+D", actions.copy()),
                 item("removeFilter", "Shortcut+Minus", actions.remove()),
+                item("earlier", "Shortcut+Shift+Up", actions.earlier()),
+                item("later", "Shortcut+Shift+Down", actions.later()),
+                item("photographs", "Shortcut+P", actions.photographs()),
                 item("stop", "Shortcut+Period", actions.stop()));
         return new MenuBar(file, edit);
     }

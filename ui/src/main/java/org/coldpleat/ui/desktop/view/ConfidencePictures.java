@@ -1,0 +1,68 @@
+package org.coldpleat.ui.desktop.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.coldpleat.model.run.ConfidenceResult;
+import org.coldpleat.model.run.ConfidenceResult.Contribution;
+import org.coldpleat.model.run.ConfidenceResult.StateOutcome;
+import org.coldpleat.ui.chart.ConfidenceBars;
+import org.coldpleat.ui.chart.ConfidenceChart;
+import org.coldpleat.ui.service.Sentences;
+
+/** Pictures of how sure the answers are, with their numbers. */
+final class ConfidencePictures {
+    private static final double ICE_POINT = 273.15;
+    private static final double PERCENT = 100;
+
+    private ConfidencePictures() {}
+
+    static List<Study.Drawn> of(ConfidenceResult result, boolean invented) {
+        List<Study.Drawn> drawn = new ArrayList<>();
+        drawn.add(new Study.Drawn(
+                WindowTexts.get("tab.confidence"),
+                () -> ConfidenceChart.of(result, invented),
+                ConfidenceChart.description(result)));
+        drawn.add(new Study.Drawn(
+                WindowTexts.get("study.bands"),
+                () -> ConfidenceBars.bands(result, invented),
+                ConfidenceBars.bandsDescription(result),
+                chart -> bands(result)));
+        if (!result.focus().measurements().isEmpty()) {
+            drawn.add(new Study.Drawn(
+                    WindowTexts.get("study.shares"),
+                    () -> ConfidenceBars.shares(result, invented, Sentences::measuredThing),
+                    ConfidenceBars.sharesDescription(result, Sentences::measuredThing),
+                    chart -> shares(result)));
+        }
+        return drawn;
+    }
+
+    private static List<NumberRow> bands(ConfidenceResult result) {
+        List<NumberRow> rows = new ArrayList<>();
+        for (StateOutcome one : result.outcomes()) {
+            String name = WindowTexts.get("study.row", one.candidate(), one.state());
+            rows.add(new NumberRow(
+                    name, WindowTexts.get("study.low"), celsius(one.opening().low())));
+            rows.add(new NumberRow(
+                    name, WindowTexts.get("study.median"), celsius(one.opening().median())));
+            rows.add(new NumberRow(
+                    name, WindowTexts.get("study.high"), celsius(one.opening().high())));
+        }
+        return rows;
+    }
+
+    private static String celsius(double kelvin) {
+        return ChartNumbers.text(kelvin - ICE_POINT);
+    }
+
+    private static List<NumberRow> shares(ConfidenceResult result) {
+        List<NumberRow> rows = new ArrayList<>();
+        for (Contribution one : result.focus().contributions()) {
+            String name = Sentences.measuredThing(one.group());
+            rows.add(new NumberRow(name, WindowTexts.get("study.alone"), ChartNumbers.text(PERCENT * one.first())));
+            rows.add(
+                    new NumberRow(name, WindowTexts.get("study.withOthers"), ChartNumbers.text(PERCENT * one.total())));
+        }
+        return rows;
+    }
+}
