@@ -45,7 +45,14 @@ final class ChartNumbers {
 
     /** What is told along a chart, with its unit. */
     static String along(JFreeChart chart) {
-        return ((XYPlot) chart.getPlot()).getDomainAxis().getLabel();
+        return hasOneAxisAlong(chart)
+                ? ((XYPlot) chart.getPlot()).getDomainAxis().getLabel()
+                : WindowTexts.get("numbers.x");
+    }
+
+    /** False for panels side by side, each along an axis of its own. */
+    static boolean hasOneAxisAlong(JFreeChart chart) {
+        return !(chart.getPlot() instanceof CombinedRangeXYPlot);
     }
 
     /** What is told up a chart, with its unit; a general word where there are several panels. */

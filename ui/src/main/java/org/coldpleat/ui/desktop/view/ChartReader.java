@@ -101,7 +101,7 @@ final class ChartReader {
 
     /** @param share place along the chart [0..1] */
     private void read(double share) {
-        chart.ifPresent(shown -> {
+        chart.filter(ChartNumbers::hasOneAxisAlong).ifPresent(shown -> {
             place = share;
             reading = true;
             ValueAxis axis = ((XYPlot) shown.getPlot()).getDomainAxis();
@@ -119,7 +119,7 @@ final class ChartReader {
 
     /** Narrows all axes along the chart to the same part of what they show. */
     private void zoomTo(double one, double other) {
-        chart.ifPresent(shown -> {
+        chart.filter(ChartNumbers::hasOneAxisAlong).ifPresent(shown -> {
             XYPlot plot = (XYPlot) shown.getPlot();
             // an axis may follow another as soon as that one is moved, so all ends are read before any is set
             List<Range> ranges = new ArrayList<>();

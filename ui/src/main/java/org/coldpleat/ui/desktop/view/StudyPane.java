@@ -43,6 +43,8 @@ final class StudyPane extends BorderPane {
     private Optional<Study.Answer> answer = Optional.empty();
     /** What the shown answer, or the one being worked out, belongs to; blank if there is none. */
     private String belongs = "";
+    /** Key of the words that say why work was given up; blank if it was not. */
+    private String givenUp = "";
 
     /**
      * @param executor where the work is done
@@ -133,6 +135,7 @@ final class StudyPane extends BorderPane {
         stop("");
         inputs.forEach(field -> field.setText(""));
         belongs = "";
+        givenUp = "";
         show(Optional.empty());
     }
 
@@ -164,6 +167,7 @@ final class StudyPane extends BorderPane {
             Work fresh = new Work(now, typed);
             work = Optional.of(fresh);
             belongs = belongsTo(now);
+            givenUp = "";
             working(true);
             mark();
             executor.execute(fresh);
@@ -175,8 +179,8 @@ final class StudyPane extends BorderPane {
             work.get().cancel();
             ended();
             belongs = STOPPED;
+            givenUp = why;
             mark();
-            note.setText(why.isEmpty() ? "" : WindowTexts.get(why));
         }
     }
 
@@ -234,10 +238,9 @@ final class StudyPane extends BorderPane {
         if (old) {
             chart.getStyleClass().add(OUTDATED);
         }
-        note.setText(
-                work.isPresent()
-                        ? WindowTexts.get(old ? "study.again" : "study.working")
-                        : old ? WindowTexts.get("study.outdated") : "");
+        String key = work.isPresent() ? (old ? "study.again" : "study.working") : old ? "study.outdated" : "";
+        String shown = givenUp.isEmpty() ? key : givenUp;
+        note.setText(shown.isEmpty() ? "" : WindowTexts.get(shown));
     }
 
     /** One run of the study. */

@@ -14,6 +14,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.coldpleat.ui.service.CaseService;
 import org.junit.jupiter.api.AfterEach;
@@ -144,6 +145,17 @@ class StudyWindowTest {
         look(robot, "confidence");
         answered("confidence");
         probe.picture("study-confidence");
+        ChoiceBox<?> pictures = probe.node("#study-confidence-pictures", ChoiceBox.class);
+        assertEquals(3, pictures.getItems().size());
+        for (int i = 1; i < 3; i++) {
+            int chosen = i;
+            robot.interact(() -> {
+                pictures.getSelectionModel().select(chosen);
+                probe.node("#chart-confidence", PicturePane.class).fireEvent(WindowProbe.key(KeyCode.RIGHT));
+            });
+            probe.picture("study-confidence-" + i);
+        }
+        robot.interact(() -> pictures.getSelectionModel().select(0));
         probe.type("#study-confidence:draws", "60000");
         ProgressBar progress = probe.node("#study-confidence-progress", ProgressBar.class);
         WindowProbe.until(30, () -> progress.getProgress() > 0);
