@@ -27,7 +27,8 @@ final class GlanceWriter {
                 List.of(candidates));
     }
 
-    private static Glance.Candidate candidate(ResolvedCase resolved, BuiltCandidate candidate, Duty duty) {
+    /** One candidate, as built or changed since. */
+    static Glance.Candidate candidate(ResolvedCase resolved, BuiltCandidate candidate, Duty duty) {
         DutyModel model = new DutyModel(resolved.shared(), candidate.filter(), duty);
         CurveTracer.Traced traced = CurveTracer.trace(model, resolved.from(), resolved.to());
         return new Glance.Candidate(

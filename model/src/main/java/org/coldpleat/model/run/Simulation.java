@@ -82,6 +82,17 @@ public final class Simulation {
     }
 
     /**
+     * One candidate in one state without bands, clean or after a time in service.
+     *
+     * @return the result; empty if the case or the sheet says too little for a service, or the element is plugged by then
+     * @throws IllegalArgumentException if the case has no such candidate or state
+     */
+    public static Optional<Trial> trial(ResolvedCase resolved, Trial.Request request) {
+        return TrialWriter.write(
+                resolved, resolved.requirePosition(request.candidate()), duty(resolved, request.state()), request);
+    }
+
+    /**
      * One operating point of a candidate in a state.
      *
      * @param candidate name of a candidate of the case

@@ -67,20 +67,7 @@ public final class RunCharts {
     public static StateSheet sheet(Glance glance) {
         List<CandidateCurve> curves = new ArrayList<>();
         for (int c = 0; c < glance.candidates().size(); c++) {
-            Glance.Candidate candidate = glance.candidates().get(c);
-            OptionalDouble pressure = candidate.openingPressure();
-            curves.add(new CandidateCurve(
-                    c,
-                    candidate.name(),
-                    candidate.curve().temperature(),
-                    candidate.curve().valveDifference(),
-                    candidate.curve().bypassShare(),
-                    pressure.isPresent() ? Optional.of(Span.exact(pressure.getAsDouble())) : Optional.empty(),
-                    candidate.intervals().stream()
-                            .flatMap(interval -> Arrays.stream(interval).boxed())
-                            .filter(end -> end > glance.from() && end < glance.to())
-                            .map(Span::exact)
-                            .toList()));
+            curves.add(curve(c, glance.candidates().get(c), glance.from(), glance.to()));
         }
         return new StateSheet(
                 glance.title(),
@@ -90,6 +77,29 @@ public final class RunCharts {
                 glance.to(),
                 named(glance.named()),
                 curves);
+    }
+
+    /**
+     * The curve of one candidate, without bands.
+     *
+     * @param index place of the candidate in the case, from 0
+     * @param from coldest oil temperature of the case [K]
+     * @param to warmest [K]
+     */
+    public static CandidateCurve curve(int index, Glance.Candidate candidate, double from, double to) {
+        OptionalDouble pressure = candidate.openingPressure();
+        return new CandidateCurve(
+                index,
+                candidate.name(),
+                candidate.curve().temperature(),
+                candidate.curve().valveDifference(),
+                candidate.curve().bypassShare(),
+                pressure.isPresent() ? Optional.of(Span.exact(pressure.getAsDouble())) : Optional.empty(),
+                candidate.intervals().stream()
+                        .flatMap(interval -> Arrays.stream(interval).boxed())
+                        .filter(end -> end > from && end < to)
+                        .map(Span::exact)
+                        .toList());
     }
 
     private static List<StateSheet.Named> named(List<NamedTemperature> named) {

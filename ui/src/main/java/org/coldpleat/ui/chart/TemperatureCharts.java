@@ -40,7 +40,7 @@ public final class TemperatureCharts {
         XYSeriesCollection curves = new XYSeriesCollection();
         LegendItemCollection legend = new LegendItemCollection();
         for (CandidateCurve candidate : sheet.candidates()) {
-            curves.addSeries(series(candidate, candidate.valveDifference(), units.pressure()::fromSi, units, true));
+            curves.addSeries(series(candidate, candidate.name(), candidate.valveDifference(), units.pressure()::fromSi, units, true));
             String text = candidate
                     .openingPressure()
                     .map(p -> ChartTexts.get(
@@ -80,7 +80,7 @@ public final class TemperatureCharts {
         XYSeriesCollection curves = new XYSeriesCollection();
         LegendItemCollection legend = new LegendItemCollection();
         for (CandidateCurve candidate : sheet.candidates()) {
-            curves.addSeries(series(candidate, candidate.bypassShare(), part -> 100 * part, units, false));
+            curves.addSeries(series(candidate, candidate.name(), candidate.bypassShare(), part -> 100 * part, units, false));
             legend.add(legendItem(candidate.index(), ChartTexts.get("legend.share", candidate.name())));
         }
         XYPlot plot = plot(sheet, curves, legend, units);
@@ -132,13 +132,14 @@ public final class TemperatureCharts {
         return plot;
     }
 
-    private static XYSeries series(
+    static XYSeries series(
             CandidateCurve candidate,
+            String name,
             double[] values,
             DoubleUnaryOperator scale,
             ChartUnits units,
             boolean positiveOnly) {
-        XYSeries series = new XYSeries(candidate.index() + " " + candidate.name(), false, true);
+        XYSeries series = new XYSeries(candidate.index() + " " + name, false, true);
         for (int i = 0; i < values.length; i++) {
             double value = scale.applyAsDouble(values[i]);
             boolean shown = Double.isFinite(value) && (!positiveOnly || value > 0);

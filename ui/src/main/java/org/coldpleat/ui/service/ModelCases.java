@@ -11,6 +11,7 @@ import org.coldpleat.model.run.ColdStartRequest;
 import org.coldpleat.model.run.ColdStartSweep;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.ConfidenceResult;
+import org.coldpleat.model.run.Design;
 import org.coldpleat.model.run.EvidenceReport;
 import org.coldpleat.model.run.Glance;
 import org.coldpleat.model.run.MapResult;
@@ -24,6 +25,7 @@ import org.coldpleat.model.run.SettingsResult;
 import org.coldpleat.model.run.Simulation;
 import org.coldpleat.model.run.StartOutline;
 import org.coldpleat.model.run.TestPlan;
+import org.coldpleat.model.run.Trial;
 import org.coldpleat.model.sizing.CaseSizing;
 import org.coldpleat.model.sizing.SizingRequest;
 import org.coldpleat.model.sizing.TargetText;
@@ -91,6 +93,20 @@ final class ModelCases {
         @Override
         public Glance glance(String state) {
             return Simulation.glance(resolved, state);
+        }
+
+        @Override
+        public Optional<Trial> trial(Trial.Request request) {
+            return Simulation.trial(resolved, request);
+        }
+
+        @Override
+        public Present present(String candidate) {
+            Design design = Design.of(resolved, resolved.candidateNames().indexOf(candidate));
+            return new Present(
+                    design.opensInBlock() ? OptionalDouble.empty() : design.openingPressure(),
+                    design.grossArea(),
+                    design.mediumResistance());
         }
 
         @Override

@@ -17,6 +17,7 @@ import org.coldpleat.model.run.ServiceResult;
 import org.coldpleat.model.run.SettingsResult;
 import org.coldpleat.model.run.StartOutline;
 import org.coldpleat.model.run.TestPlan;
+import org.coldpleat.model.run.Trial;
 import org.coldpleat.shared.casefile.CaseDocument;
 
 /** The runs of one opened case; the seam at which a test puts results of its own. */
@@ -31,6 +32,16 @@ interface Runs {
     /** All candidates in one state without bands, quickly. */
     default Glance glance(String state) {
         throw new IllegalArgumentException("no quick curves of " + state + " here");
+    }
+
+    /** One candidate in one state, quickly, clean or after a time in service. */
+    default Optional<Trial> trial(Trial.Request request) {
+        throw new IllegalArgumentException("no trial of " + request.candidate() + " here");
+    }
+
+    /** What a candidate is as it stands. */
+    default Present present(String candidate) {
+        throw new IllegalArgumentException("nothing known of " + candidate + " here");
     }
 
     PointResult point(String candidate, String state, double temperature);

@@ -159,14 +159,18 @@ final class BenchSide extends VBox {
 
     private void choose(Function<CaseBench, Integer> edit) {
         bench.get().ifPresent(one -> {
-            int number = edit.apply(one);
-            refresh();
-            if (number >= 0 && number < filters.getItems().size()) {
-                filters.setValue(number);
-            }
-            sheets.setValue(FILTER);
+            choose(edit.apply(one));
             changed.run();
         });
+    }
+
+    /** Shows the sheet of a filter by its number; of the one that was shown if there is no such number. */
+    void choose(int number) {
+        refresh();
+        if (number >= 0 && number < filters.getItems().size()) {
+            filters.setValue(number);
+        }
+        sheets.setValue(FILTER);
     }
 
     /** Number of the chosen filter, from 0. */

@@ -38,6 +38,7 @@ final class CaseWindow {
     private final WindowBar bar;
     private final BenchSide side;
     private final ChartTabs tabs;
+    private final WhatIfDesk whatIf;
     private final VerdictPane verdict;
     private final PhotographWindow photographs;
     private Optional<Comparison> comparison = Optional.empty();
@@ -55,6 +56,7 @@ final class CaseWindow {
         bar = new WindowBar(root, this::undo, this::redo, this::look, this::point);
         side = new BenchSide(files::bench, this::changed, this::chosen, this::photographs);
         tabs = new ChartTabs(service, worker, quick, this::view);
+        whatIf = new WhatIfDesk(service, files::bench, this::view, tabs, this::failed, this::kept);
         verdict = new VerdictPane(tabs::explain);
         root.setTop(new VBox(
                 WindowMenu.of(new WindowMenu.Actions(
@@ -75,7 +77,7 @@ final class CaseWindow {
                         this::photographs)),
                 bar,
                 new RecoveryBar(files)));
-        SplitPane panes = new SplitPane(side, tabs, verdict);
+        SplitPane panes = new SplitPane(side, new BorderPane(tabs, null, null, whatIf.pane(), null), verdict);
         panes.setDividerPositions(0.22, 0.76);
         root.setCenter(panes);
         status.setId("status");
@@ -136,12 +138,14 @@ final class CaseWindow {
         quick.close();
         tabs.close();
         photographs.close();
+        whatIf.close();
         files.close();
     }
 
     private void opened() {
         comparison = Optional.empty();
         tabs.clear();
+        whatIf.forget();
         verdict.setVisible(false);
         side.first();
         run();
@@ -153,7 +157,13 @@ final class CaseWindow {
         run();
     }
 
+    private void kept(int number) {
+        side.choose(number);
+        changed();
+    }
+
     private void chosen() {
+        whatIf.follow();
         tabs.changed();
         tabs.point();
         tabs.late();
@@ -209,6 +219,7 @@ final class CaseWindow {
         comparisonDue = true;
         glance();
         tabs.point();
+        whatIf.follow();
     }
 
     /** Redraws the curves of the state that is looked at; the comparison begins when they stand. */
@@ -262,6 +273,7 @@ final class CaseWindow {
 
     private void look() {
         tabs.redraw();
+        whatIf.follow();
         verdict();
         boolean understood = files.bench().map(CaseBench::isUnderstood).orElse(false);
         if (is(STALE) && understood) {
@@ -271,6 +283,7 @@ final class CaseWindow {
 
     private void point() {
         tabs.point();
+        whatIf.follow();
     }
 
     private void verdict() {

@@ -14,12 +14,14 @@ import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.model.run.StartOutline;
 import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.ui.chart.CandidateCurve;
 import org.coldpleat.ui.chart.ColdStartCharts;
 import org.coldpleat.ui.chart.RunCharts;
 import org.coldpleat.ui.chart.ShareGrid;
 import org.coldpleat.ui.chart.ShareMapChart;
 import org.coldpleat.ui.chart.StateSheet;
 import org.coldpleat.ui.chart.TemperatureCharts;
+import org.coldpleat.ui.chart.TriedCurve;
 import org.coldpleat.ui.chart.cutaway.Cutaway;
 import org.coldpleat.ui.chart.cutaway.CutawayDrawing;
 import org.coldpleat.ui.commandline.Pages;
@@ -56,6 +58,7 @@ final class ChartTabs extends TabPane {
     private final Studies studies;
     private Optional<Comparison> comparison = Optional.empty();
     private Optional<Glance> glance = Optional.empty();
+    private Optional<Glance.Candidate> tried = Optional.empty();
 
     /**
      * @param worker for what takes long
@@ -112,6 +115,7 @@ final class ChartTabs extends TabPane {
     void clear() {
         comparison = Optional.empty();
         glance = Optional.empty();
+        tried = Optional.empty();
         curvesShown.all();
         quick.cancel(POINT);
         List.of(MAP, COLD_START, EXPLAIN).forEach(worker::cancel);
@@ -133,12 +137,33 @@ final class ChartTabs extends TabPane {
             UnitSystem units = view.get().orElseThrow().units();
             StateSheet curves = all.without(curvesShown.hidden());
             legends.forEach(legend -> legend.offer(all.candidates()));
-            chart(pressure, TemperatureCharts.pressure(curves, units), TemperatureCharts.pressureDescription(curves));
-            chart(share, TemperatureCharts.share(curves, units), TemperatureCharts.shareDescription(curves));
+            JFreeChart differences = TemperatureCharts.pressure(curves, units);
+            JFreeChart shares = TemperatureCharts.share(curves, units);
+            tried(curves).ifPresent(curve -> {
+                TriedCurve.pressure(differences, curve, units);
+                TriedCurve.share(shares, curve, units);
+            });
+            chart(pressure, differences, TemperatureCharts.pressureDescription(curves));
+            chart(share, shares, TemperatureCharts.shareDescription(curves));
             String note = glance.isPresent() ? WindowTexts.get("note.glance") : "";
             pressure.note(note);
             share.note(note);
         });
+    }
+
+    /** Draws what is tried on a candidate beside it; nothing if empty. */
+    void tried(Optional<Glance.Candidate> curve) {
+        if (curve.isPresent() || tried.isPresent()) {
+            tried = curve;
+            curves();
+        }
+    }
+
+    private Optional<CandidateCurve> tried(StateSheet shown) {
+        return tried.flatMap(one -> shown.candidates().stream()
+                .filter(curve -> curve.name().equals(one.name()))
+                .findFirst()
+                .map(curve -> RunCharts.curve(curve.index(), one, shown.from(), shown.to())));
     }
 
     /** The newest curves there are of a state; empty if it is a state of which nothing is worked out yet. */

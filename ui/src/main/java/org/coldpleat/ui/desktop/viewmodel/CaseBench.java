@@ -170,6 +170,13 @@ public final class CaseBench {
         return draft.count(CANDIDATES) - 1;
     }
 
+    /** Adds a copy of a candidate with the values that were tried on it, and gives its number. */
+    public int keep(int number, WhatIf tried) {
+        CaseDraft copied = draft.copy(CANDIDATES, number, free(candidates().get(number)));
+        step(tried.kept(copied, copied.count(CANDIDATES) - 1));
+        return draft.count(CANDIDATES) - 1;
+    }
+
     /** Takes a candidate out of the case. */
     public void removeCandidate(int number) {
         step(draft.remove(CANDIDATES, number));

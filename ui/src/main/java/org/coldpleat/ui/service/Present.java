@@ -1,0 +1,12 @@
+package org.coldpleat.ui.service;
+
+import java.util.OptionalDouble;
+
+/**
+ * What a candidate is as it stands, best values of all that its sheet and its tests say.
+ *
+ * @param openingPressure of its own bypass valve [Pa]; empty without one
+ * @param grossArea unfolded medium, one side [m2]
+ * @param mediumResistance [1/m]
+ */
+public record Present(OptionalDouble openingPressure, double grossArea, double mediumResistance) {}

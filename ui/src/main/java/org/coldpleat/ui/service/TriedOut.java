@@ -1,0 +1,13 @@
+package org.coldpleat.ui.service;
+
+import java.util.Optional;
+import org.coldpleat.model.run.Trial;
+
+/**
+ * What comes of trying values out on a candidate.
+ *
+ * @param before the candidate as it stands in the case, clean
+ * @param after with what was moved; empty if that is no case, or the element is full by then
+ * @param problem why it is no case; blank if it is one
+ */
+public record TriedOut(Trial before, Optional<Trial> after, String problem) {}
