@@ -12,8 +12,7 @@ final class TrialWriter {
 
     static Optional<Trial> write(ResolvedCase resolved, int position, Duty duty, Trial.Request request) {
         return built(resolved, position, request.inService()).map(candidate -> {
-            SolvedPoint point =
-                    new DutyModel(resolved.shared(), candidate.filter(), duty).at(request.temperature());
+            SolvedPoint point = new DutyModel(resolved.shared(), candidate.filter(), duty).at(request.temperature());
             boolean seen = point.isAnswer();
             Glance.Candidate curve = GlanceWriter.candidate(resolved, candidate, duty);
             return new Trial(
@@ -31,15 +30,14 @@ final class TrialWriter {
                 ? Optional.of(clean)
                 : packRatio(resolved, position, inService)
                         .map(ratio -> clean.withFilter(clean.filter()
-                                .withElementResistance(
-                                        ratio * clean.filter().elementResistance())));
+                                .withElementResistance(ratio * clean.filter().elementResistance())));
     }
 
     /** How many times its clean value the pack resists after a time in service [1]; empty if the element is full by then. */
     private static Optional<Double> packRatio(ResolvedCase resolved, int position, double inService) {
         Section sheet = resolved.document().root().sections("candidates").get(position);
-        Optional<CapacityBuilder.Blocking> blocking = CapacityBuilder.blocking(
-                sheet, resolved.candidates().get(position));
+        Optional<CapacityBuilder.Blocking> blocking =
+                CapacityBuilder.blocking(sheet, resolved.candidates().get(position));
         Optional<CaptureEstimate> capture = CapacityBuilder.capture(sheet);
         Optional<DutyCycle> cycle = DutyCycle.of(resolved).map(one -> one.withHorizon(inService));
         if (blocking.isEmpty() || capture.isEmpty() || cycle.isEmpty()) {

@@ -68,6 +68,7 @@ public final class ChartTheme {
     static final float SPAN_WIDTH = 9;
     /** Wide enough that a faint curve of no dash stands out beside that of its candidate. */
     static final float TRIED_WIDTH = 4.5f;
+
     static final float THIN_WIDTH = 1.4f;
 
     private static final double MARKER_SIZE = 5.5;

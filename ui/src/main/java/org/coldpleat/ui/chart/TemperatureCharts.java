@@ -40,7 +40,8 @@ public final class TemperatureCharts {
         XYSeriesCollection curves = new XYSeriesCollection();
         LegendItemCollection legend = new LegendItemCollection();
         for (CandidateCurve candidate : sheet.candidates()) {
-            curves.addSeries(series(candidate, candidate.name(), candidate.valveDifference(), units.pressure()::fromSi, units, true));
+            curves.addSeries(series(
+                    candidate, candidate.name(), candidate.valveDifference(), units.pressure()::fromSi, units, true));
             String text = candidate
                     .openingPressure()
                     .map(p -> ChartTexts.get(
@@ -80,7 +81,8 @@ public final class TemperatureCharts {
         XYSeriesCollection curves = new XYSeriesCollection();
         LegendItemCollection legend = new LegendItemCollection();
         for (CandidateCurve candidate : sheet.candidates()) {
-            curves.addSeries(series(candidate, candidate.name(), candidate.bypassShare(), part -> 100 * part, units, false));
+            curves.addSeries(
+                    series(candidate, candidate.name(), candidate.bypassShare(), part -> 100 * part, units, false));
             legend.add(legendItem(candidate.index(), ChartTexts.get("legend.share", candidate.name())));
         }
         XYPlot plot = plot(sheet, curves, legend, units);

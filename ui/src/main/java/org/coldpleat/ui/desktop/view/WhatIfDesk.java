@@ -110,9 +110,8 @@ final class WhatIfDesk {
 
     private void keep(Consumer<Integer> kept) {
         view.get().filter(this::canTry).ifPresent(now -> {
-            int number = bench.get()
-                    .orElseThrow()
-                    .keep(now.opened().candidates().indexOf(now.candidate()), pane.tried());
+            int number =
+                    bench.get().orElseThrow().keep(now.opened().candidates().indexOf(now.candidate()), pane.tried());
             turn(pane.tried().reset());
             kept.accept(number);
         });

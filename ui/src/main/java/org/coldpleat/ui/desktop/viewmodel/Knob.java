@@ -21,7 +21,15 @@ import org.coldpleat.shared.quantity.UnitSystem;
  * @param voided parts of the case that tell of the filter as it was, and not of one with another value
  * @param kept true if a candidate that is kept takes the value along
  */
-public record Knob(String key, Kind kind, double base, double low, double high, List<Field> fields, List<String> voided, boolean kept) {
+public record Knob(
+        String key,
+        Kind kind,
+        double base,
+        double low,
+        double high,
+        List<Field> fields,
+        List<String> voided,
+        boolean kept) {
     public Knob {
         fields = List.copyOf(fields);
         voided = List.copyOf(voided);

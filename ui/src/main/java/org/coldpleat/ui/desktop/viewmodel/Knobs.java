@@ -75,8 +75,7 @@ final class Knobs {
         return Optional.ofNullable(known.get(path));
     }
 
-    private void add(
-            String key, Kind kind, double base, List<Knob.Field> fields, List<String> voided, boolean kept) {
+    private void add(String key, Kind kind, double base, List<Knob.Field> fields, List<String> voided, boolean kept) {
         knobs.put(key, new Knob(key, kind, base, LEAST * base, MOST * base, fields, there(voided), kept));
     }
 
@@ -165,13 +164,14 @@ final class Knobs {
                 .filter(i -> states.get(i).text("name").orElse("").equals(state))
                 .findFirst()
                 .map(i -> at + ".states[" + i + "]." + field)
-                .ifPresent(path -> read(path).ifPresent(value -> add(
-                        key,
-                        value.kind(),
-                        value.value(),
-                        List.of(new Knob.Field(path, value.kind(), value.value(), 0)),
-                        List.of(),
-                        false)));
+                .ifPresent(path -> read(path)
+                        .ifPresent(value -> add(
+                                key,
+                                value.kind(),
+                                value.value(),
+                                List.of(new Knob.Field(path, value.kind(), value.value(), 0)),
+                                List.of(),
+                                false)));
     }
 
     private void hours() {

@@ -105,7 +105,8 @@ class WhatIfWindowTest {
         List<NumberRow> one = rows(TRIED);
         assertFalse(one.isEmpty());
         slide("area", 1.2);
-        WindowProbe.until(30, () -> words().contains("Unfolded medium") && !rows(TRIED).equals(one));
+        WindowProbe.until(
+                30, () -> words().contains("Unfolded medium") && !rows(TRIED).equals(one));
         assertEquals(before, rows("Copper"));
         assertEquals(page, probe.node("#page", TextArea.class).getText());
         assertFalse(stage.getTitle().startsWith("*"));

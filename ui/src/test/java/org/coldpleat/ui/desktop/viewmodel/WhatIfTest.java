@@ -97,12 +97,16 @@ class WhatIfTest {
     void nothingMovedIsTheCandidateItself() {
         TriedOut out = out(untouched);
         Glance.Candidate known = service.glance(opened, state).candidates().get(COPPER);
-        assertArrayEquals(known.curve().valveDifference(), out.before().curve().curve().valveDifference());
+        assertArrayEquals(
+                known.curve().valveDifference(), out.before().curve().curve().valveDifference());
         assertArrayEquals(
                 known.curve().valveDifference(),
                 out.after().orElseThrow().curve().curve().valveDifference());
         assertEquals(
-                service.point(opened, "Copper", state, COLD).bypass().orElseThrow().share(),
+                service.point(opened, "Copper", state, COLD)
+                        .bypass()
+                        .orElseThrow()
+                        .share(),
                 out.before().bypassShare(),
                 1e-9);
     }
@@ -142,15 +146,15 @@ class WhatIfTest {
 
     @Test
     void keptCandidateIsTheOneThatWasTried() {
-        WhatIf tried =
-                turned("opening", 0.8).turn("area", 1.2 * knob("area").base()).turn("thickness", 1.1 * knob("thickness").base());
+        WhatIf tried = turned("opening", 0.8)
+                .turn("area", 1.2 * knob("area").base())
+                .turn("thickness", 1.1 * knob("thickness").base());
         Trial trial = after(tried);
         int number = bench.keep(COPPER, tried);
         assertEquals("Copper 2", bench.candidates().get(number));
         assertTrue(bench.isUnderstood());
-        Glance.Candidate kept = service.glance(bench.opened().orElseThrow(), state)
-                .candidates()
-                .get(number);
+        Glance.Candidate kept =
+                service.glance(bench.opened().orElseThrow(), state).candidates().get(number);
         assertArrayEquals(trial.curve().curve().valveDifference(), kept.curve().valveDifference());
         assertEquals(warmest(trial), kept.intervals().get(0)[1]);
         bench.undo();
@@ -189,12 +193,16 @@ class WhatIfTest {
             OpenedCase its = one.opened().orElseThrow();
             for (int c = 0; c < its.candidates().size(); c++) {
                 WhatIf whatIf = WhatIf.of(
-                        its, c, service.present(its, its.candidates().get(c)), its.states().get(0));
+                        its,
+                        c,
+                        service.present(its, its.candidates().get(c)),
+                        its.states().get(0));
                 for (Knob knob : whatIf.knobs()) {
                     if (!knob.key().equals(WhatIf.HOURS)) {
                         Trial before = tried(its, one, whatIf, c, knob, 1).before();
                         // a pack about to close answers its thickness 20-fold; tests left in force would jump by more
-                        double little = coldDrop(tried(its, one, whatIf, c, knob, 1.0001).after().orElseThrow());
+                        double little = coldDrop(
+                                tried(its, one, whatIf, c, knob, 1.0001).after().orElseThrow());
                         assertEquals(1, little / coldDrop(before), 0.004, name + " " + c + " " + knob.key());
                     }
                 }
