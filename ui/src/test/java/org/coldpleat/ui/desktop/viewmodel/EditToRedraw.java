@@ -7,17 +7,25 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.IntFunction;
 import org.coldpleat.model.run.Glance;
+import org.coldpleat.model.run.Trial;
+import org.coldpleat.shared.casefile.CaseDraft;
+import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.ui.chart.CandidateCurve;
 import org.coldpleat.ui.chart.RunCharts;
 import org.coldpleat.ui.chart.StateSheet;
 import org.coldpleat.ui.chart.TemperatureCharts;
+import org.coldpleat.ui.chart.TriedCurve;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
+import org.coldpleat.ui.service.TriedOut;
 import org.jfree.chart.JFreeChart;
 
 /**
  * Measures the way from a typed value to both redrawn charts: reading and resolving the case, the curves, two drawings
- * of 1280 by 800 pixels in software. Run with the test class path of this module; the argument is a case file.
+ * of 1280 by 800 pixels in software; and the same for a slider that tries a value on the first candidate. Run with the test class path of this module; the argument is a case file.
  */
 final class EditToRedraw {
     private static final int WARM_UP = 150;
@@ -25,32 +33,79 @@ final class EditToRedraw {
     private static final int WIDTH = 1280;
     private static final int HEIGHT = 800;
     private static final double MILLISECOND = 1e6;
-    private static final String[] PARTS = {"read and resolve", "curves", "two charts", "all"};
+    private static final String[] EDIT = {"read and resolve", "curves", "two charts", "all"};
+    private static final String[] DRAG = {"write", "resolve and curves", "two charts", "all"};
 
     private EditToRedraw() {}
 
     public static void main(String[] arguments) throws IOException {
         CaseService service = CaseService.standard();
         CaseBench bench = CaseBench.open(service, Path.of(arguments[0]));
-        double[][] times = new double[PARTS.length][EDITS];
+        System.out.println("a typed value");
+        measure(EDIT, i -> edit(service, bench, 40 + Math.floorMod(i, 30)));
+        OpenedCase opened = bench.opened().orElseThrow();
+        String state = opened.states().get(0);
+        WhatIf whatIf =
+                WhatIf.of(opened, 0, service.present(opened, opened.candidates().get(0)), state);
+        StateSheet sheet = RunCharts.sheet(service.glance(opened, state));
+        for (Knob knob : whatIf.knobs()) {
+            if (!knob.key().equals(WhatIf.HOURS)) {
+                System.out.println("a slider: " + knob.key());
+                measure(DRAG, i -> drag(service, bench, whatIf, knob, sheet, 0.7 + 0.02 * Math.floorMod(i, 30)));
+            }
+        }
+    }
+
+    private static void measure(String[] names, IntFunction<double[]> change) {
+        double[][] times = new double[names.length][EDITS];
         for (int i = -WARM_UP; i < EDITS; i++) {
-            double[] one = edit(service, bench, 40 + Math.floorMod(i, 30));
-            for (int part = 0; i >= 0 && part < PARTS.length; part++) {
+            double[] one = change.apply(i);
+            for (int part = 0; i >= 0 && part < names.length; part++) {
                 times[part][i] = one[part];
             }
         }
-        double whole = Arrays.stream(times[PARTS.length - 1]).sum();
-        for (int part = 0; part < PARTS.length; part++) {
+        double whole = Arrays.stream(times[names.length - 1]).sum();
+        for (int part = 0; part < names.length; part++) {
             double share = Arrays.stream(times[part]).sum() / whole;
             Arrays.sort(times[part]);
             System.out.printf(
                     Locale.ROOT,
-                    "%-18s median %6.2f ms   95th percentile %6.2f ms   share %3.0f %%%n",
-                    PARTS[part],
+                    "  %-18s median %6.2f ms   95th percentile %6.2f ms   share %3.0f %%%n",
+                    names[part],
                     times[part][EDITS / 2],
                     times[part][EDITS * 95 / 100],
                     100 * share);
         }
+    }
+
+    private static double[] drag(
+            CaseService service, CaseBench bench, WhatIf whatIf, Knob knob, StateSheet sheet, double factor) {
+        OpenedCase opened = bench.opened().orElseThrow();
+        long begun = System.nanoTime();
+        Optional<CaseDraft> moved =
+                whatIf.turn(knob.key(), factor * knob.base()).applied(bench.draft());
+        long written = System.nanoTime();
+        TriedOut out = service.tryOut(
+                opened, moved, new Trial.Request(opened.candidates().get(0), sheet.state(), sheet.from(), 0));
+        long worked = System.nanoTime();
+        CandidateCurve curve = RunCharts.curve(0, out.after().orElseThrow().curve(), sheet.from(), sheet.to());
+        JFreeChart pressure = TemperatureCharts.pressure(sheet);
+        TriedCurve.pressure(pressure, curve, UnitSystem.METRIC);
+        draw(pressure);
+        JFreeChart share = TemperatureCharts.share(sheet);
+        TriedCurve.share(share, curve, UnitSystem.METRIC);
+        draw(share);
+        long drawn = System.nanoTime();
+        return parts(begun, written, worked, drawn);
+    }
+
+    private static double[] parts(long begun, long first, long second, long end) {
+        return new double[] {
+            (first - begun) / MILLISECOND,
+            (second - first) / MILLISECOND,
+            (end - second) / MILLISECOND,
+            (end - begun) / MILLISECOND
+        };
     }
 
     private static double[] edit(CaseService service, CaseBench bench, int pleats) {
@@ -67,12 +122,7 @@ final class EditToRedraw {
         draw(TemperatureCharts.pressure(sheet));
         draw(TemperatureCharts.share(sheet));
         long drawn = System.nanoTime();
-        return new double[] {
-            (read - begun) / MILLISECOND,
-            (curves - read) / MILLISECOND,
-            (drawn - curves) / MILLISECOND,
-            (drawn - begun) / MILLISECOND
-        };
+        return parts(begun, read, curves, drawn);
     }
 
     private static void draw(JFreeChart chart) {
