@@ -10,6 +10,11 @@ import org.coldpleat.shared.quantity.UnitSystem;
 public final class Pages {
     private Pages() {}
 
+    /** Version the program was built as. */
+    public static String version() {
+        return ProgramVersion.text();
+    }
+
     /** The whole comparison as {@code compare} prints it. */
     public static String comparison(Comparison comparison, UnitSystem units) {
         return CompareText.of(comparison, units);

@@ -2,9 +2,11 @@ package org.coldpleat.ui.desktop.view;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
+import javafx.scene.control.MenuBar;
 import javafx.scene.control.SplitPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
@@ -41,6 +43,8 @@ final class CaseWindow {
     private final WhatIfDesk whatIf;
     private final VerdictPane verdict;
     private final PhotographWindow photographs;
+    private final WindowKeeper keeper;
+    private final TourBar tour;
     private Optional<Comparison> comparison = Optional.empty();
     private boolean comparisonDue;
 
@@ -58,25 +62,32 @@ final class CaseWindow {
         tabs = new ChartTabs(service, worker, quick, this::view);
         whatIf = new WhatIfDesk(service, files::bench, this::view, tabs, this::failed, this::kept);
         verdict = new VerdictPane(tabs::explain);
-        root.setTop(new VBox(
-                WindowMenu.of(new WindowMenu.Actions(
-                        files::startNew,
-                        files::choose,
-                        files::recentFiles,
-                        files::openIfMay,
-                        this::save,
-                        this::saveAs,
-                        this::undo,
-                        this::redo,
-                        side::add,
-                        side::copy,
-                        side::remove,
-                        this::stop,
-                        side::earlier,
-                        side::later,
-                        this::photographs)),
-                bar,
-                new RecoveryBar(files)));
+        keeper = new WindowKeeper(stage, bar, state);
+        bar.onChosen(keeper::chosen);
+        tour = new TourBar(Map.of("sheet", side, "tabs", tabs, "verdict", verdict, "tools", bar), keeper::toured);
+        MenuBar menu = WindowMenu.of(new WindowMenu.Actions(
+                files::startNew,
+                files::choose,
+                files::recentFiles,
+                files::openIfMay,
+                this::save,
+                this::saveAs,
+                this::undo,
+                this::redo,
+                side::add,
+                side::copy,
+                side::remove,
+                this::stop,
+                side::earlier,
+                side::later,
+                this::photographs));
+        menu.getMenus()
+                .add(HelpMenu.of(new HelpMenu.Actions(
+                        files::startDemo,
+                        tour::begin,
+                        keeper::followSystem,
+                        () -> HelpMenu.about(stage).show())));
+        root.setTop(new VBox(menu, tour, bar, new RecoveryBar(files)));
         SplitPane panes = new SplitPane(side, new BorderPane(tabs, null, null, whatIf.pane(), null), verdict);
         panes.setDividerPositions(0.22, 0.76);
         root.setCenter(panes);
@@ -115,6 +126,26 @@ final class CaseWindow {
     /** Puts a case on the bench of which nothing is known yet. */
     void startNew() {
         files.startNew();
+    }
+
+    /** Puts the window as it was left, before it is shown. */
+    void restore() {
+        keeper.restore();
+    }
+
+    /** Remembers how the window is left. */
+    void leave() {
+        keeper.leave();
+    }
+
+    /** The first start of the program shows a demo case and the tour; later ones an empty case. */
+    void welcome() {
+        if (keeper.isNew()) {
+            files.startDemo();
+            tour.begin();
+        } else {
+            files.startNew();
+        }
     }
 
     /** What the verdict panel says. */

@@ -72,6 +72,7 @@ final class ChartTabs extends TabPane {
         this.view = view;
         studies = new Studies(service, view);
         setId("tabs");
+        setAccessibleText(WindowTexts.get("charts"));
         tab("pressure", pressure);
         tab("share", share);
         tab("cutaway", cutaway);

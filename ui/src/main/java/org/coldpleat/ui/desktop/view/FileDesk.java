@@ -77,6 +77,13 @@ final class FileDesk {
         }
     }
 
+    /** Puts a demo case on the bench; it belongs to no file. */
+    void startDemo() {
+        if (mayLeave()) {
+            doing(() -> put(CaseBench.demo(service)));
+        }
+    }
+
     /** Opens a file, whatever is wrong with it. */
     void open(Path file) {
         try {

@@ -13,11 +13,13 @@ public final class WindowApplication extends Application {
     public void start(Stage stage) {
         CaseWindow window = new CaseWindow(stage, CaseService.standard());
         stage.getIcons().add(new Image(WindowApplication.class.getResourceAsStream("icon.png")));
+        stage.setOnHiding(event -> window.leave());
         stage.setOnHidden(event -> window.close());
         List<String> files = getParameters().getRaw();
+        window.restore();
         stage.show();
         if (files.isEmpty()) {
-            window.startNew();
+            window.welcome();
         } else {
             window.open(Path.of(files.get(0)));
         }

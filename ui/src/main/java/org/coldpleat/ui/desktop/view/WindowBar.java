@@ -1,6 +1,7 @@
 package org.coldpleat.ui.desktop.view;
 
 import java.util.List;
+import java.util.function.Consumer;
 import javafx.scene.Parent;
 import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
@@ -21,6 +22,8 @@ final class WindowBar extends ToolBar {
     private final ChoiceBox<UnitSystem> units = new ChoiceBox<>();
     private final Slider temperature = new Slider(-40, 150, 20);
     private final Label temperatureText = new Label();
+    private final ToggleButton dark = new ToggleButton(WindowTexts.get("dark"));
+    private final Slider type = new Slider(80, 180, 100);
     private boolean filling;
 
     /**
@@ -62,15 +65,13 @@ final class WindowBar extends ToolBar {
             moved.run();
         });
         words();
-        ToggleButton dark = new ToggleButton(WindowTexts.get("dark"));
         dark.setId("dark");
-        dark.setOnAction(event -> {
+        dark.selectedProperty().addListener(observed -> {
             root.getStyleClass().remove("dark");
             if (dark.isSelected()) {
                 root.getStyleClass().add("dark");
             }
         });
-        Slider type = new Slider(80, 180, 100);
         type.setId("type");
         type.setAccessibleText(WindowTexts.get("type"));
         type.setPrefWidth(90);
@@ -114,6 +115,31 @@ final class WindowBar extends ToolBar {
 
     UnitSystem units() {
         return units.getValue();
+    }
+
+    /** Shows values in other units. */
+    void units(UnitSystem chosen) {
+        units.setValue(chosen);
+    }
+
+    /** Size of the type [%]. */
+    double type() {
+        return type.getValue();
+    }
+
+    /** Makes the type larger or smaller [%]. */
+    void type(double percent) {
+        type.setValue(percent);
+    }
+
+    /** Makes the window dark or light. */
+    void dark(boolean on) {
+        dark.setSelected(on);
+    }
+
+    /** What is told when light or dark is chosen by hand. */
+    void onChosen(Consumer<Boolean> told) {
+        dark.setOnAction(event -> told.accept(dark.isSelected()));
     }
 
     /** Oil temperature [K]. */

@@ -67,7 +67,7 @@ final class WindowMenu {
         return new MenuBar(file, edit);
     }
 
-    private static MenuItem item(String key, String keys, Runnable action) {
+    static MenuItem item(String key, String keys, Runnable action) {
         MenuItem item = new MenuItem(WindowTexts.get(key));
         item.setId("menu-" + key);
         item.setAccelerator(KeyCombination.valueOf(keys));

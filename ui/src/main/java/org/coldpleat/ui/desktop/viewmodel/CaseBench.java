@@ -1,6 +1,8 @@
 package org.coldpleat.ui.desktop.viewmodel;
 
+import java.io.FileNotFoundException;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -23,6 +25,7 @@ import org.coldpleat.ui.service.Problem;
  */
 public final class CaseBench {
     private static final String CANDIDATES = "candidates";
+    private static final String DEMO = "/demo-cases/ridge-hut-generator/case.yaml";
 
     private final CaseService service;
     private final Deque<CaseDraft> before = new ArrayDeque<>();
@@ -47,6 +50,21 @@ public final class CaseBench {
     public static CaseBench blank(CaseService service) {
         String text = CaseDraft.blank().text();
         return new CaseBench(service, Optional.empty(), text, text);
+    }
+
+    /**
+     * A demo case that comes with the program; it belongs to no file.
+     *
+     * @throws IOException if the program lacks it
+     */
+    public static CaseBench demo(CaseService service) throws IOException {
+        try (InputStream in = CaseBench.class.getResourceAsStream(DEMO)) {
+            if (in == null) {
+                throw new FileNotFoundException(DEMO);
+            }
+            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            return new CaseBench(service, Optional.empty(), text, text);
+        }
     }
 
     /**

@@ -1,0 +1,113 @@
+package org.coldpleat.ui.desktop.view;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.concurrent.CompletableFuture;
+import javafx.application.Platform;
+import javafx.stage.Screen;
+import javafx.stage.Stage;
+import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.ui.desktop.viewmodel.SystemLook;
+import org.coldpleat.ui.desktop.viewmodel.WindowMemory;
+
+/** Puts a window where and how it was left, and remembers how it is left. */
+final class WindowKeeper {
+    private static final String SYSTEM = "system";
+    private static final String DARK = "dark";
+    private static final String LIGHT = "light";
+    private static final double NARROWEST = 400;
+    private static final double LOWEST = 300;
+
+    private final Stage stage;
+    private final WindowBar bar;
+    private final WindowMemory memory;
+
+    /** @param state folder for what outlives the window */
+    WindowKeeper(Stage stage, WindowBar bar, Path state) {
+        this.stage = stage;
+        this.bar = bar;
+        memory = new WindowMemory(state);
+    }
+
+    /** Puts the window as it was left. */
+    void restore() {
+        double x = memory.number("x").orElse(Double.NaN);
+        double y = memory.number("y").orElse(Double.NaN);
+        double width = memory.number("width").orElse(Double.NaN);
+        double height = memory.number("height").orElse(Double.NaN);
+        if (width >= NARROWEST && height >= LOWEST) {
+            stage.setWidth(width);
+            stage.setHeight(height);
+            // a screen that is no longer there would hide the window
+            if (!Screen.getScreensForRectangle(x, y, width / 2, height / 2).isEmpty()) {
+                stage.setX(x);
+                stage.setY(y);
+            }
+        }
+        stage.setMaximized(Boolean.parseBoolean(memory.word("maximized", "")));
+        memory.number("type").ifPresent(bar::type);
+        for (UnitSystem units : UnitSystem.values()) {
+            if (units.name().equals(memory.word("units", ""))) {
+                bar.units(units);
+            }
+        }
+        look();
+    }
+
+    private void look() {
+        String look = memory.word("look", SYSTEM);
+        if (look.equals(SYSTEM)) {
+            CompletableFuture.supplyAsync(SystemLook::isDark)
+                    .thenAccept(dark -> Platform.runLater(() -> bar.dark(dark)));
+        } else {
+            bar.dark(look.equals(DARK));
+        }
+    }
+
+    /** Light or dark was chosen by hand, and stays whatever the system does. */
+    void chosen(boolean dark) {
+        memory.put("look", dark ? DARK : LIGHT);
+        keep();
+    }
+
+    /** Light and dark follow the system from now on. */
+    void followSystem() {
+        memory.put("look", SYSTEM);
+        keep();
+        look();
+    }
+
+    /** True if the tour was not yet seen through or skipped. */
+    boolean isNew() {
+        return !memory.word("tour", "").equals("seen");
+    }
+
+    /** The tour was seen. */
+    void toured() {
+        memory.put("tour", "seen");
+        keep();
+    }
+
+    /** Remembers how the window is left. */
+    void leave() {
+        memory.put("maximized", stage.isMaximized());
+        if (!stage.isMaximized() && !stage.isIconified()) {
+            memory.put("x", stage.getX());
+            memory.put("y", stage.getY());
+            memory.put("width", stage.getWidth());
+            memory.put("height", stage.getHeight());
+        }
+        memory.put("type", bar.type());
+        memory.put("units", bar.units().name());
+        keep();
+    }
+
+    private void keep() {
+        try {
+            memory.keep();
+        } catch (IOException e) {
+            // a window that forgets its place is no reason to trouble anybody
+            memory.put("kept", false);
+        }
+    }
+}

@@ -1,0 +1,216 @@
+package org.coldpleat.ui.desktop.view;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+import javafx.application.Platform;
+import javafx.scene.AccessibleAttribute;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.Alert;
+import javafx.scene.control.Button;
+import javafx.scene.control.ButtonType;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Control;
+import javafx.scene.control.DialogPane;
+import javafx.scene.control.Label;
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuBar;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Slider;
+import javafx.scene.control.SplitPane;
+import javafx.scene.control.TabPane;
+import javafx.scene.control.TextArea;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToolBar;
+import javafx.scene.layout.BorderPane;
+import javafx.stage.Stage;
+import javafx.stage.Window;
+import javafx.stage.WindowEvent;
+import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.ui.service.CaseService;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+
+/** The first start, what is remembered of it, and that every part of the window can be reached and has a name. */
+@ExtendWith(ApplicationExtension.class)
+class WelcomeWindowTest {
+    private Path state;
+    private Stage stage;
+    private CaseWindow window;
+    private WindowProbe probe;
+
+    @Start
+    void start(Stage given) throws IOException {
+        state = Files.createTempDirectory("coldpleat");
+        stage = given;
+        window = new CaseWindow(given, CaseService.standard(), state);
+        given.show();
+    }
+
+    @BeforeEach
+    void welcome(FxRobot robot) {
+        probe = new WindowProbe(stage, robot);
+        robot.interact(window::welcome);
+    }
+
+    @AfterEach
+    void close(FxRobot robot) {
+        robot.interact(window::close);
+    }
+
+    private void ready() throws Exception {
+        WindowProbe.until(60, () -> probe.node("#status", Label.class).getText().contains("invented data"));
+    }
+
+    @Test
+    void theFirstStartShowsADemoAndATourThatIsSeenOnce(FxRobot robot) throws Exception {
+        ready();
+        assertTrue(probe.node("#tour", Node.class).isVisible());
+        Set<String> words = new LinkedHashSet<>();
+        while (probe.node("#tour", Node.class).isVisible()) {
+            assertTrue(words.add(probe.node("#tour-words", Label.class).getText()));
+            robot.interact(() -> probe.node("#tour-next", Button.class).fire());
+        }
+        assertEquals(6, words.size());
+        assertFalse(stage.getTitle().startsWith("*"), "a demo that was not touched is nothing to save");
+        robot.interact(() -> {
+            window.close();
+            window = new CaseWindow(stage, CaseService.standard(), state);
+            window.welcome();
+        });
+        assertFalse(probe.node("#tour", Node.class).isVisible());
+        assertEquals(List.of(), window.bench().orElseThrow().candidates());
+    }
+
+    @Test
+    void theTourCanBeSkipped(FxRobot robot) {
+        robot.interact(() -> probe.node("#tour-skip", Button.class).fire());
+        assertFalse(probe.node("#tour", Node.class).isVisible());
+        assertFalse(new WindowKeeper(stage, null, state).isNew());
+    }
+
+    @Test
+    void theWindowComesBackAsItWasLeft(FxRobot robot) {
+        robot.interact(() -> {
+            stage.setWidth(1111);
+            stage.setHeight(777);
+            probe.node("#type", Slider.class).setValue(140);
+            probe.node("#dark", ToggleButton.class).fire();
+            @SuppressWarnings("unchecked")
+            ChoiceBox<UnitSystem> units = probe.node("#units", ChoiceBox.class);
+            units.setValue(UnitSystem.US);
+            window.leave();
+            window.close();
+            stage.setWidth(900);
+            stage.setHeight(600);
+            window = new CaseWindow(stage, CaseService.standard(), state);
+            window.restore();
+        });
+        assertEquals(1111, stage.getWidth(), 1);
+        assertEquals(777, stage.getHeight(), 1);
+        assertEquals(140, probe.node("#type", Slider.class).getValue(), 0.1);
+        assertTrue(stage.getScene().getRoot().getStyleClass().contains("dark"));
+        assertEquals(UnitSystem.US, probe.node("#units", ChoiceBox.class).getValue());
+    }
+
+    @Test
+    void everyControlHasANameAndEveryCommandItsKeys() throws Exception {
+        ready();
+        List<String> nameless = new ArrayList<>();
+        int[] seen = new int[1];
+        walk(stage.getScene().getRoot(), node -> {
+            if (node instanceof Control control && control.isFocusTraversable()) {
+                seen[0]++;
+                Object name = control.queryAccessibleAttribute(AccessibleAttribute.TEXT);
+                boolean own = control.getAccessibleText() != null
+                        && !control.getAccessibleText().isBlank();
+                boolean typed = control instanceof TextField || control instanceof TextArea;
+                if (!own && (typed || name == null || name.toString().isBlank())) {
+                    nameless.add(control.getClass().getSimpleName() + " " + control.getId());
+                }
+            }
+        });
+        assertTrue(seen[0] > 100, "controls: " + seen[0]);
+        assertEquals(List.of(), nameless);
+        Set<Object> keys = new LinkedHashSet<>();
+        MenuBar menus = (MenuBar) ((Parent) ((BorderPane) stage.getScene().getRoot()).getTop())
+                .getChildrenUnmodifiable()
+                .get(0);
+        for (Menu menu : menus.getMenus()) {
+            for (MenuItem item : menu.getItems()) {
+                if (!(item instanceof Menu)) {
+                    assertTrue(item.getAccelerator() != null, item.getText());
+                    assertTrue(keys.add(item.getAccelerator()), item.getText() + " shares its keys");
+                }
+            }
+        }
+        assertTrue(keys.size() > 15, keys.toString());
+    }
+
+    private static void walk(Node at, Consumer<Node> told) {
+        told.accept(at);
+        Iterable<? extends Node> below = at instanceof TabPane tabs
+                ? tabs.getTabs().stream().map(tab -> tab.getContent()).toList()
+                : at instanceof ScrollPane pane
+                        ? List.of(pane.getContent())
+                        : at instanceof SplitPane split
+                                ? split.getItems()
+                                : at instanceof ToolBar bar
+                                        ? bar.getItems()
+                                        : at instanceof Control
+                                                ? List.<Node>of()
+                                                : at instanceof Parent parent
+                                                        ? parent.getChildrenUnmodifiable()
+                                                        : List.<Node>of();
+        below.forEach(node -> walk(node, told));
+    }
+
+    @Test
+    void aboutNamesTheLicenses(FxRobot robot) {
+        String[] words = new String[1];
+        robot.interact(() -> {
+            Alert about = HelpMenu.about(stage);
+            words[0] = ((TextArea) about.getDialogPane().getContent()).getText();
+        });
+        for (String license : List.of("Apache-2.0", "LGPL-2.1", "GPL-2.0 with Classpath Exception", "MIT")) {
+            assertTrue(words[0].contains(license), license);
+        }
+    }
+
+    @Test
+    void closingWithChangesAsksAndCancelKeepsThem(FxRobot robot) throws Exception {
+        ready();
+        probe.type("#field:candidates[0].name", "Schist");
+        Platform.runLater(() -> stage.fireEvent(new WindowEvent(stage, WindowEvent.WINDOW_CLOSE_REQUEST)));
+        WindowProbe.until(10, () -> Window.getWindows().stream().anyMatch(one -> one != stage && one.isShowing()));
+        robot.interact(() -> {
+            DialogPane question = (DialogPane) Window.getWindows().stream()
+                    .filter(one -> one != stage && one.isShowing())
+                    .findFirst()
+                    .orElseThrow()
+                    .getScene()
+                    .getRoot();
+            ((Button) question.lookupButton(ButtonType.CANCEL)).fire();
+        });
+        assertTrue(stage.isShowing());
+        assertTrue(stage.getTitle().startsWith("*"));
+        assertEquals("Schist", window.bench().orElseThrow().candidates().get(0));
+    }
+}
