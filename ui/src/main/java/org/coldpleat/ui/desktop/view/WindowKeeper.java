@@ -2,7 +2,6 @@ package org.coldpleat.ui.desktop.view;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.concurrent.CompletableFuture;
 import javafx.application.Platform;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
@@ -57,8 +56,14 @@ final class WindowKeeper {
     private void look() {
         String look = memory.word("look", SYSTEM);
         if (look.equals(SYSTEM)) {
-            CompletableFuture.supplyAsync(SystemLook::isDark)
-                    .thenAccept(dark -> Platform.runLater(() -> bar.dark(dark)));
+            Thread asking = new Thread(
+                    () -> {
+                        boolean dark = SystemLook.isDark();
+                        Platform.runLater(() -> bar.dark(dark));
+                    },
+                    "look of the system");
+            asking.setDaemon(true);
+            asking.start();
         } else {
             bar.dark(look.equals(DARK));
         }

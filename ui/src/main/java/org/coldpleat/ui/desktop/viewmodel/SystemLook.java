@@ -24,7 +24,7 @@ public final class SystemLook {
         if (name.contains("mac")) {
             return List.of("defaults", "read", "-g", "AppleInterfaceStyle");
         }
-        return name.contains("win")
+        return name.startsWith("windows")
                 ? List.of(
                         "reg",
                         "query",
@@ -36,8 +36,8 @@ public final class SystemLook {
 
     /** True if the answer of a system means dark. */
     static boolean saysDark(String system, String answer) {
-        return system.toLowerCase(Locale.ROOT).contains("win")
-                        && !system.toLowerCase(Locale.ROOT).contains("darwin")
+        boolean windows = system.startsWith("Windows");
+        return windows
                 ? answer.strip().endsWith("0x0")
                 : answer.toLowerCase(Locale.ROOT).contains("dark");
     }

@@ -11,7 +11,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -23,11 +22,9 @@ import javafx.scene.control.TableView;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
-import javax.imageio.ImageIO;
 import org.coldpleat.ui.commandline.CommandLineFace;
 import org.coldpleat.ui.service.CaseService;
 import org.junit.jupiter.api.AfterEach;
@@ -200,50 +197,5 @@ class CaseWindowTest {
             assertTrue(control.isFocusTraversable(), id);
         }
         assertEquals(4, node("#candidate", ChoiceBox.class).getItems().size());
-    }
-
-    /** Writes the pictures of the window where the property {@code window.pictures} names a folder. */
-    @Test
-    void picturesOfTheWindow(FxRobot robot) throws Exception {
-        String folder = System.getProperty("window.pictures");
-        robot.interact(() -> {
-            ((ChoiceBox<?>) node("#candidate", ChoiceBox.class))
-                    .getSelectionModel()
-                    .select(1);
-            node("#temperature", Slider.class).setValue(-20);
-        });
-        WaitForAsyncUtils.waitFor(
-                20,
-                TimeUnit.SECONDS,
-                () -> node("#cutaway", PicturePane.class)
-                        .getAccessibleText()
-                        .matches("Copper.*-20 °C.*goes round the medium"));
-        int[][] sizes = folder == null ? new int[][] {{1280, 800}} : new int[][] {{1280, 800}, {1920, 1080}};
-        for (int[] size : sizes) {
-            for (int tab : new int[] {0, 2}) {
-                robot.interact(() -> {
-                    stage.setWidth(size[0]);
-                    stage.setHeight(size[1]);
-                    node("#tabs", TabPane.class).getSelectionModel().select(tab);
-                });
-                WaitForAsyncUtils.waitForFxEvents();
-                if (tab == 2) {
-                    robot.interact(() -> node("#dark", ToggleButton.class).fire());
-                }
-                WaitForAsyncUtils.waitForFxEvents();
-                WritableImage[] image = new WritableImage[1];
-                robot.interact(() -> image[0] = stage.getScene().snapshot(null));
-                assertTrue(image[0].getWidth() >= 1200, "width " + image[0].getWidth());
-                if (tab == 2) {
-                    robot.interact(() -> node("#dark", ToggleButton.class).fire());
-                }
-                if (folder != null) {
-                    String name = "window-" + size[0] + (tab == 2 ? "-dark-cutaway" : "-light-pressure") + ".png";
-                    Path target = Path.of(folder).resolve(name);
-                    Files.createDirectories(target.getParent());
-                    ImageIO.write(SwingFXUtils.fromFXImage(image[0], null), "png", target.toFile());
-                }
-            }
-        }
     }
 }

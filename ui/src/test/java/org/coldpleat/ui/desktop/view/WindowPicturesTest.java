@@ -1,0 +1,123 @@
+package org.coldpleat.ui.desktop.view;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import javafx.scene.control.Button;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
+import javafx.scene.control.TabPane;
+import javafx.scene.control.ToggleButton;
+import javafx.stage.Stage;
+import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.ui.service.CaseService;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+
+/**
+ * The pictures of the window: sizes, looks, units and type sizes by turns over the main screens. Where the property
+ * {@code window.pictures} names a folder they are written there; otherwise one of them is tried.
+ */
+@ExtendWith(ApplicationExtension.class)
+class WindowPicturesTest {
+    private static final Path HUT = Path.of("../demo-cases/ridge-hut-generator/case.yaml");
+
+    /**
+     * How the window is shown.
+     *
+     * @param type size of the type [%]
+     */
+    private record Look(int width, int height, boolean dark, UnitSystem units, int type) {
+        String name(String tab) {
+            return "window-" + width + (dark ? "-dark-" : "-light-")
+                    + units.name().toLowerCase(Locale.ROOT) + "-" + type + "-" + tab;
+        }
+    }
+
+    private static final List<Look> LOOKS = List.of(
+            new Look(1280, 800, false, UnitSystem.METRIC, 100),
+            new Look(1280, 800, true, UnitSystem.US, 100),
+            new Look(1280, 800, false, UnitSystem.SI, 150),
+            new Look(1920, 1080, true, UnitSystem.METRIC, 100),
+            new Look(1920, 1080, false, UnitSystem.US, 150));
+
+    private static final List<String> SCREENS = List.of(
+            "pressure", "cutaway", "shareMap", "coldStart", "loading", "pleats", "settings", "confidence", "page");
+
+    private Stage stage;
+    private CaseWindow window;
+    private WindowProbe probe;
+
+    @Start
+    void start(Stage given) throws IOException {
+        stage = given;
+        window = new CaseWindow(given, CaseService.standard(), Files.createTempDirectory("coldpleat"));
+        given.show();
+    }
+
+    @AfterEach
+    void close(FxRobot robot) {
+        robot.interact(window::close);
+    }
+
+    @Test
+    void picturesOfTheWindow(FxRobot robot) throws Exception {
+        probe = new WindowProbe(stage, robot);
+        robot.interact(() -> window.open(HUT));
+        WindowProbe.until(
+                120, () -> probe.node("#status", Label.class).getText().contains("invented data"));
+        boolean all = System.getProperty("window.pictures") != null;
+        for (Look look : all ? LOOKS : LOOKS.subList(0, 1)) {
+            show(robot, look);
+            for (String screen : all ? SCREENS : SCREENS.subList(0, 1)) {
+                look(robot, screen);
+                probe.picture(look.name(screen));
+            }
+            assertTrue(
+                    stage.getScene().getWidth() >= look.width() - 1,
+                    "width " + stage.getScene().getWidth());
+        }
+    }
+
+    private void show(FxRobot robot, Look look) {
+        robot.interact(() -> {
+            stage.setWidth(look.width());
+            stage.setHeight(look.height());
+            probe.node("#candidate", ChoiceBox.class).getSelectionModel().select(1);
+            probe.node("#temperature", Slider.class).setValue(-20);
+            probe.node("#type", Slider.class).setValue(look.type());
+            ToggleButton dark = probe.node("#dark", ToggleButton.class);
+            dark.setSelected(look.dark());
+            ChoiceBox<?> units = probe.node("#units", ChoiceBox.class);
+            units.getSelectionModel().select(units.getItems().indexOf(look.units()));
+        });
+    }
+
+    private void look(FxRobot robot, String screen) throws Exception {
+        robot.interact(() -> {
+            TabPane tabs = probe.node("#tabs", TabPane.class);
+            tabs.getTabs().stream()
+                    .filter(tab -> tab.getId().equals("tab-" + screen))
+                    .forEach(tab -> tabs.getSelectionModel().select(tab));
+        });
+        if (probe.has("#study-" + screen)) {
+            WindowProbe.until(
+                    120,
+                    () -> probe.node("#study-" + screen + "-stop", Button.class).isDisabled());
+        } else if (probe.has("#chart-map") && !screen.equals("page")) {
+            String id = screen.equals("shareMap")
+                    ? "#chart-map"
+                    : screen.equals("cutaway") ? "#cutaway" : "#chart-" + screen;
+            WindowProbe.until(120, () -> probe.node(id, PicturePane.class).getAccessibleText() != null);
+        }
+    }
+}
