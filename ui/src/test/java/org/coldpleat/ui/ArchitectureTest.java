@@ -67,6 +67,7 @@ class ArchitectureTest {
             Map.entry(
                     "ui.show",
                     List.of("ui.report", "ui.chart", "ui.service", "model.run", "model.explain", "model.coldstart")),
+            Map.entry("ui.lesson", List.of("ui.service", "model.run")),
             Map.entry("ui.desktop.viewmodel", List.of("ui.service")),
             Map.entry(
                     "ui.desktop.view",
@@ -79,7 +80,14 @@ class ArchitectureTest {
                             "model.explain")),
             Map.entry(
                     "ui.commandline",
-                    List.of("ui.service", "ui.chart", "ui.report", "ui.show", "model.run", "model.explain")));
+                    List.of(
+                            "ui.service",
+                            "ui.lesson",
+                            "ui.chart",
+                            "ui.report",
+                            "ui.show",
+                            "model.run",
+                            "model.explain")));
 
     private static final JavaClasses ALL =
             new ClassFileImporter().withImportOption(new DoNotIncludeTests()).importPackages("org.coldpleat");

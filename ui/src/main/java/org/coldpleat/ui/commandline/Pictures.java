@@ -10,6 +10,7 @@ import org.coldpleat.model.run.ColdStartSweep;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.model.run.EvidenceReport;
+import org.coldpleat.model.run.Glance;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.MultiPassReport;
 import org.coldpleat.model.run.PointResult;
@@ -33,6 +34,7 @@ import org.coldpleat.ui.chart.StateSheet;
 import org.coldpleat.ui.chart.TemperatureCharts;
 import org.coldpleat.ui.chart.cutaway.Cutaway;
 import org.coldpleat.ui.chart.cutaway.CutawayDrawing;
+import org.coldpleat.ui.lesson.LessonStep;
 import org.coldpleat.ui.service.Sentences;
 import org.jfree.chart.JFreeChart;
 
@@ -69,6 +71,17 @@ final class Pictures {
                 ShareMapChart.description(grid),
                 folder,
                 "map-" + fileName(map.candidate()),
+                console);
+    }
+
+    /** One picture of a step of the lesson. */
+    static void ofLesson(Glance glance, int place, LessonStep step, Path folder, Console console) {
+        StateSheet sheet = RunCharts.sheet(glance);
+        write(
+                TemperatureCharts.pressure(sheet),
+                TemperatureCharts.pressureDescription(sheet),
+                folder,
+                "lesson-" + place + "-" + fileName(step.key()),
                 console);
     }
 

@@ -1,0 +1,106 @@
+package org.coldpleat.ui.commandline;
+
+import java.io.Console;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import org.coldpleat.shared.casefile.CaseDraft;
+import org.coldpleat.ui.lesson.Lesson;
+import org.coldpleat.ui.lesson.LessonAnswer;
+import org.coldpleat.ui.lesson.LessonCase;
+import org.coldpleat.ui.lesson.LessonStep;
+import org.coldpleat.ui.service.CaseService;
+import org.coldpleat.ui.service.OpenedCase;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code lesson}: questions about a case, each with a prediction to make before the answer is shown. */
+@Command(name = "lesson", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
+final class LessonCommand implements Callable<Integer> {
+    private final CaseService service;
+    private final org.coldpleat.ui.commandline.Console console;
+
+    @Mixin
+    private CaseArgument caseFile;
+
+    @Option(names = "--step", paramLabel = "N", descriptionKey = "lesson.step")
+    private Integer number;
+
+    @Option(names = "--guess", paramLabel = "VALUE", descriptionKey = "lesson.guess")
+    private Double guess;
+
+    @Option(names = "--plots", paramLabel = "DIR", descriptionKey = "plots")
+    private Path plots;
+
+    LessonCommand(CaseService service, org.coldpleat.ui.commandline.Console console) {
+        this.service = service;
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        List<LessonStep> steps = Lesson.STEPS;
+        if (number != null && (number < 1 || number > steps.size())) {
+            throw new Stop(ExitCode.USAGE, Texts.get("error.lessonStep", steps.size(), number));
+        }
+        if (guess != null && number == null) {
+            throw new Stop(ExitCode.USAGE, Texts.get("error.lessonGuess"));
+        }
+        OpenedCase opened = caseFile.open(service, console);
+        LessonCase one = LessonCase.of(service, draft(), opened);
+        Optional<Console> terminal = Optional.ofNullable(System.console()).filter(any -> number == null);
+        console.result(LessonText.head(opened));
+        for (int i = 0; i < steps.size(); i++) {
+            if (number == null || number == i + 1) {
+                ask(i + 1, steps.get(i), one, terminal);
+            }
+        }
+        console.result(LessonText.foot());
+        return ExitCode.DONE;
+    }
+
+    private void ask(int place, LessonStep step, LessonCase one, Optional<Console> terminal) {
+        Optional<LessonAnswer> found = Lesson.ask(step, one);
+        if (found.isEmpty()) {
+            console.result(LessonText.skipped(place, step));
+            return;
+        }
+        Lesson.Told told = Lesson.told(step, found.get());
+        console.result(LessonText.question(place, told));
+        OptionalDouble guessed = guess != null ? OptionalDouble.of(guess) : guessed(terminal, told);
+        console.result(LessonText.answer(told, found.get(), guessed));
+        if (plots != null) {
+            Lesson.picture(step, one).ifPresent(glance -> Pictures.ofLesson(glance, place, step, plots, console));
+        }
+    }
+
+    /** What is typed at the terminal; nothing if it is no number or nobody is there. */
+    private static OptionalDouble guessed(Optional<Console> terminal, Lesson.Told told) {
+        if (terminal.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        String typed = terminal.get().readLine("%s ", Texts.get("lesson.prompt", told.unit()));
+        try {
+            return typed == null || typed.isBlank()
+                    ? OptionalDouble.empty()
+                    : OptionalDouble.of(Double.parseDouble(typed.strip().replace(',', '.')));
+        } catch (NumberFormatException notANumber) {
+            return OptionalDouble.empty();
+        }
+    }
+
+    private CaseDraft draft() {
+        try {
+            String text = Files.readString(caseFile.file(), StandardCharsets.UTF_8);
+            return CaseDraft.open(caseFile.file().toString(), text).draft();
+        } catch (IOException e) {
+            throw new Stop(ExitCode.FAILURE, Texts.get("error.internal", e));
+        }
+    }
+}

@@ -1,0 +1,155 @@
+package org.coldpleat.ui.lesson;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.coldpleat.model.run.PointResult;
+import org.coldpleat.model.run.PointResult.EnginePoint;
+import org.coldpleat.model.run.ServiceResult;
+
+/** Questions about the filter in its place: oil, relief valve, cold, and dirt. */
+final class EngineSteps {
+    private static final double PERCENT = 100;
+    private static final double THINNER = 0.6;
+    private static final double HIGHER = 4.0 / 3;
+    private static final double COLDER = 10;
+    private static final double UNMOVED = 0.5;
+
+    private EngineSteps() {}
+
+    /** Thinner oil at every temperature. */
+    static Optional<LessonAnswer> oil(LessonCase one) {
+        OptionalDouble before = one.opening(one.opened(), one.state());
+        Map<String, Double> factors = new LinkedHashMap<>();
+        for (int i = 0; i < one.count("oil.points"); i++) {
+            for (String kind : new String[] {"kinematic", "dynamic"}) {
+                String path = "oil.points[" + i + "]." + kind;
+                one.quantity(path).ifPresent(value -> factors.put(path, THINNER));
+            }
+        }
+        if (before.isEmpty() || factors.isEmpty()) {
+            return Optional.empty();
+        }
+        return one.scaled(factors).map(thin -> {
+            OptionalDouble after = one.opening(thin, one.state());
+            String was = Numbers.temperature(before.getAsDouble());
+            return after.isEmpty()
+                    ? LessonAnswer.told("never", one.candidate(), one.state(), was)
+                    : LessonAnswer.of(
+                            before.getAsDouble() - after.getAsDouble(),
+                            one.candidate(),
+                            one.state(),
+                            was,
+                            Numbers.temperature(after.getAsDouble()));
+        });
+    }
+
+    /** How the pump's pressure is shared out, warm and cold. */
+    static Optional<LessonAnswer> share(LessonCase one) {
+        return one.engineState().flatMap(state -> {
+            PointResult cold = one.at(one.opened(), state, one.coldest());
+            PointResult warm = one.at(one.opened(), state, one.warmest());
+            return cold.engine()
+                    .flatMap(coldEngine -> warm.engine()
+                            .map(warmEngine -> LessonAnswer.of(
+                                    share(cold, coldEngine),
+                                    one.candidate(),
+                                    state,
+                                    Numbers.temperature(one.coldest()),
+                                    Numbers.temperature(one.warmest()),
+                                    Numbers.plain(share(warm, warmEngine)),
+                                    Numbers.pressure(coldEngine.pumpPressure()),
+                                    Numbers.pressure(cold.pressureDrop()))));
+        });
+    }
+
+    private static double share(PointResult point, EnginePoint engine) {
+        return PERCENT * point.pressureDrop() / engine.pumpPressure();
+    }
+
+    /** A relief valve that lets go later. */
+    static Optional<LessonAnswer> relief(LessonCase one) {
+        Map<String, Double> factors = new LinkedHashMap<>();
+        for (int i = 0; i < one.count("engine.reliefValves"); i++) {
+            factors.put("engine.reliefValves[" + i + "].openingPressure", HIGHER);
+        }
+        return one.engineState().filter(state -> !factors.isEmpty()).flatMap(state -> {
+            OptionalDouble before = one.opening(one.opened(), state);
+            Optional<OptionalDouble> after = one.scaled(factors).map(higher -> one.opening(higher, state));
+            if (before.isEmpty() || after.isEmpty() || after.get().isEmpty()) {
+                return Optional.empty();
+            }
+            double moved = after.get().getAsDouble() - before.getAsDouble();
+            double dumped = one.at(one.opened(), state, before.getAsDouble())
+                    .engine()
+                    .map(EnginePoint::reliefFlow)
+                    .orElse(0.0);
+            return Optional.of(LessonAnswer.variant(
+                    Math.abs(moved) < UNMOVED ? "unmoved" : "",
+                    moved,
+                    one.candidate(),
+                    state,
+                    Numbers.temperature(before.getAsDouble()),
+                    Numbers.temperature(after.get().getAsDouble()),
+                    Numbers.flow(dumped)));
+        });
+    }
+
+    /** The drop read warm, times the ratio of the viscosities, against the computed cold drop. */
+    static Optional<LessonAnswer> rule(LessonCase one) {
+        return one.engineState().map(state -> {
+            PointResult warm = one.at(one.opened(), state, one.warmest());
+            PointResult cold = one.at(one.opened(), state, one.coldest());
+            double ratio = cold.oil().dynamicViscosity() / warm.oil().dynamicViscosity();
+            double rule = ratio * warm.pressureDrop();
+            return LessonAnswer.of(
+                    rule / cold.pressureDrop(),
+                    one.candidate(),
+                    state,
+                    Numbers.temperature(one.warmest()),
+                    Numbers.temperature(one.coldest()),
+                    Numbers.pressure(warm.pressureDrop()),
+                    Numbers.plain(ratio),
+                    Numbers.pressure(rule),
+                    Numbers.pressure(cold.pressureDrop()));
+        });
+    }
+
+    /** How much goes round a valve that is open. */
+    static Optional<LessonAnswer> partly(LessonCase one) {
+        OptionalDouble opening = one.opening(one.opened(), one.state());
+        if (opening.isEmpty()) {
+            return Optional.empty();
+        }
+        double colder = opening.getAsDouble() - COLDER;
+        PointResult point = one.at(one.opened(), one.state(), colder);
+        double share = point.bypass().map(PointResult.Bypass::share).orElse(0.0);
+        return Optional.of(LessonAnswer.of(
+                PERCENT * share,
+                one.candidate(),
+                one.state(),
+                Numbers.temperature(opening.getAsDouble()),
+                Numbers.temperature(colder),
+                Numbers.plain(PERCENT * (1 - share))));
+    }
+
+    /** How many times its clean resistance the element may reach. */
+    static Optional<LessonAnswer> dirt(LessonCase one) {
+        return one.service().flatMap(life -> {
+            ServiceResult.Factor warm = life.hotFactor();
+            ServiceResult.Factor cold = life.coldFactor();
+            if (warm.simulated().isEmpty()) {
+                return Optional.empty();
+            }
+            double factor = warm.simulated().getAsDouble();
+            return Optional.of(
+                    cold.simulated().isPresent()
+                            ? LessonAnswer.of(
+                                    factor,
+                                    one.candidate(),
+                                    Numbers.plain(cold.simulated().getAsDouble()))
+                            : LessonAnswer.variant("warmOnly", factor, one.candidate()));
+        });
+    }
+}

@@ -1,0 +1,99 @@
+package org.coldpleat.ui.lesson;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.coldpleat.model.run.Glance;
+import org.coldpleat.shared.notice.Wording;
+
+/** The steps of the lesson in their order, and their words. */
+public final class Lesson {
+    /** All steps. */
+    public static final List<LessonStep> STEPS = List.of(
+            new LessonStep("area", FilterSteps::area, FilterSteps.HALF_AREA),
+            LessonStep.of("standAndEngine", FilterSteps::standAndEngine),
+            LessonStep.of("share", EngineSteps::share),
+            LessonStep.of("rule", EngineSteps::rule),
+            LessonStep.of("oil", EngineSteps::oil),
+            new LessonStep("setting", FilterSteps::setting, FilterSteps.STIFF),
+            LessonStep.of("relief", EngineSteps::relief),
+            LessonStep.of("partly", EngineSteps::partly),
+            LessonStep.of("thickness", FilterSteps::thickness),
+            LessonStep.of("pleats", FilterSteps::pleats),
+            LessonStep.of("dirt", EngineSteps::dirt));
+
+    /** A prediction within this share of the computed number counts as right [1]. */
+    private static final double NEAR = 0.2;
+
+    private static final Wording WORDS = Wording.beside(Lesson.class, "lesson");
+
+    private Lesson() {}
+
+    /**
+     * A step in words.
+     *
+     * @param title what it is about
+     * @param question what to predict
+     * @param unit unit of the prediction, empty for a plain ratio or count
+     * @param answer what was computed
+     * @param reason why, in one sentence
+     * @param equation behind it
+     */
+    public record Told(String title, String question, String unit, String answer, String reason, String equation) {}
+
+    /** Asks the case a step; nothing if it cannot be asked. */
+    public static Optional<LessonAnswer> ask(LessonStep step, LessonCase one) {
+        return step.ask().apply(one);
+    }
+
+    /** Name of a step, whatever the case. */
+    public static String title(LessonStep step) {
+        return WORDS.pattern(step.key() + ".title");
+    }
+
+    /** A step and what was found, in words. */
+    public static Told told(LessonStep step, LessonAnswer found) {
+        String answer = step.key() + ".answer" + (found.variant().isEmpty() ? "" : "." + found.variant());
+        String number =
+                found.number().isPresent() ? Numbers.plain(found.number().getAsDouble()) : "";
+        List<String> values = new ArrayList<>(found.values());
+        values.add(0, number);
+        return new Told(
+                title(step),
+                WORDS.text(step.key() + ".question", values),
+                WORDS.pattern(step.key() + ".unit"),
+                WORDS.text(answer, values),
+                WORDS.text(step.key() + ".reason", values),
+                WORDS.pattern(step.key() + ".equation"));
+    }
+
+    /**
+     * The candidate, and beside it what the step changes, in the state of the lesson.
+     *
+     * @return nothing if the case does not stand with the change
+     */
+    public static Optional<Glance> picture(LessonStep step, LessonCase one) {
+        String name = WORDS.patternOr(step.key() + ".changed", "");
+        return one.glanceBeside(step.changed(), name);
+    }
+
+    /** How a prediction compares with what was computed. */
+    public static String verdict(double guess, LessonAnswer found) {
+        double computed = found.number().orElseThrow();
+        double off = Math.abs(guess - computed);
+        boolean near = off <= NEAR * Math.abs(computed);
+        return WORDS.text(
+                near ? "guess.near" : guess > computed ? "guess.high" : "guess.low",
+                List.of(Numbers.plain(guess), Numbers.plain(computed)));
+    }
+
+    /** That a case cannot be asked a step. */
+    public static String notHere(LessonStep step) {
+        return WORDS.text("notHere", List.of(title(step)));
+    }
+
+    /** The caution that stands below every lesson. */
+    public static String caution() {
+        return WORDS.pattern("caution");
+    }
+}
