@@ -216,6 +216,7 @@ class TextsTest {
             "temperatures.",
             "oil.points",
             "engine.gallery",
+            "engine.reliefValves",
             "engine.pump",
             "start.thermal",
             "start.oilInCan",

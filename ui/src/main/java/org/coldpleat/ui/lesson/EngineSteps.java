@@ -18,9 +18,19 @@ final class EngineSteps {
 
     private EngineSteps() {}
 
-    /** Thinner oil at every temperature. */
-    static Optional<LessonAnswer> oil(LessonCase one) {
-        OptionalDouble before = one.opening(one.opened(), one.state());
+    /**
+     * Thinner oil at every temperature: on the stand, or in an engine whose gallery is stated. A gallery told from a hot
+     * reading would be another one with another oil.
+     */
+    static Optional<LessonAnswer> thinner(LessonCase one) {
+        boolean gaugedGallery =
+                one.quantity("engine.gallery.hotReading.pressure").isPresent();
+        Optional<String> where = one.standState().or(() -> gaugedGallery ? Optional.empty() : one.engineState());
+        return where.flatMap(state -> thinner(one, state));
+    }
+
+    private static Optional<LessonAnswer> thinner(LessonCase one, String state) {
+        OptionalDouble before = one.opening(one.opened(), state);
         Map<String, Double> factors = new LinkedHashMap<>();
         for (int i = 0; i < one.count("oil.points"); i++) {
             for (String kind : new String[] {"kinematic", "dynamic"}) {
@@ -32,14 +42,14 @@ final class EngineSteps {
             return Optional.empty();
         }
         return one.scaled(factors).map(thin -> {
-            OptionalDouble after = one.opening(thin, one.state());
+            OptionalDouble after = one.opening(thin, state);
             String was = Numbers.temperature(before.getAsDouble());
             return after.isEmpty()
-                    ? LessonAnswer.told("never", one.candidate(), one.state(), was)
+                    ? LessonAnswer.told("never", one.candidate(), state, was)
                     : LessonAnswer.of(
                             before.getAsDouble() - after.getAsDouble(),
                             one.candidate(),
-                            one.state(),
+                            state,
                             was,
                             Numbers.temperature(after.getAsDouble()));
         });
@@ -123,6 +133,9 @@ final class EngineSteps {
             return Optional.empty();
         }
         double colder = opening.getAsDouble() - COLDER;
+        if (colder < one.from()) {
+            return Optional.empty();
+        }
         PointResult point = one.at(one.opened(), one.state(), colder);
         double share = point.bypass().map(PointResult.Bypass::share).orElse(0.0);
         return Optional.of(LessonAnswer.of(
@@ -143,13 +156,12 @@ final class EngineSteps {
                 return Optional.empty();
             }
             double factor = warm.simulated().getAsDouble();
-            return Optional.of(
-                    cold.simulated().isPresent()
-                            ? LessonAnswer.of(
-                                    factor,
-                                    one.candidate(),
-                                    Numbers.plain(cold.simulated().getAsDouble()))
-                            : LessonAnswer.variant("warmOnly", factor, one.candidate()));
+            if (cold.simulated().isEmpty()) {
+                return Optional.of(LessonAnswer.variant("warmOnly", factor, one.candidate()));
+            }
+            double winter = cold.simulated().getAsDouble();
+            return Optional.of(LessonAnswer.variant(
+                    winter <= 1 ? "openClean" : "", factor, one.candidate(), Numbers.plain(winter)));
         });
     }
 }

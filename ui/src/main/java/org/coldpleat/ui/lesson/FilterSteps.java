@@ -22,6 +22,12 @@ final class FilterSteps {
     /** What the picture of the first step shows beside the candidate. */
     static final Map<String, Double> HALF_AREA = Map.of(PLEATS, HALF, STRIP, HALF);
 
+    /** The same for twice the pleats. */
+    static final Map<String, Double> TWICE_THE_PLEATS = Map.of(PLEATS, 2.0, STRIP, 2.0);
+
+    /** The same for a thicker medium. */
+    static final Map<String, Double> THICK = Map.of(THICKNESS, THICKER);
+
     /** What the picture of a stiffer valve shows beside the candidate. */
     static final Map<String, Double> STIFF = Map.of(OPENING, STIFFER);
 
@@ -125,8 +131,8 @@ final class FilterSteps {
                 variant,
                 Math.round(pleats * bestFactor),
                 one.candidate(),
-                Numbers.plain(pleats),
-                Numbers.plain(Math.round(pleats * bestFactor)),
+                Numbers.count(pleats),
+                Numbers.count(pleats * bestFactor),
                 Numbers.pressure(now),
                 Numbers.pressure(best),
                 Numbers.plain(now / best)));
@@ -141,7 +147,7 @@ final class FilterSteps {
             double after = one.atFlow(thick, flow, warm).elementPressureDrop();
             boolean byAir = one.quantity(one.path("medium.airTest.pressure")).isPresent();
             return LessonAnswer.variant(
-                    byAir ? "air" : "",
+                    byAir ? "byAir" : "",
                     after / before,
                     one.candidate(),
                     Numbers.plain(THICKER),

@@ -2,6 +2,7 @@ package org.coldpleat.ui.lesson;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.coldpleat.model.run.Glance;
 import org.coldpleat.shared.notice.Wording;
@@ -10,17 +11,17 @@ import org.coldpleat.shared.notice.Wording;
 public final class Lesson {
     /** All steps. */
     public static final List<LessonStep> STEPS = List.of(
-            new LessonStep("area", FilterSteps::area, FilterSteps.HALF_AREA),
-            LessonStep.of("standAndEngine", FilterSteps::standAndEngine),
-            LessonStep.of("share", EngineSteps::share),
-            LessonStep.of("rule", EngineSteps::rule),
-            LessonStep.of("oil", EngineSteps::oil),
-            new LessonStep("setting", FilterSteps::setting, FilterSteps.STIFF),
-            LessonStep.of("relief", EngineSteps::relief),
-            LessonStep.of("partly", EngineSteps::partly),
-            LessonStep.of("thickness", FilterSteps::thickness),
-            LessonStep.of("pleats", FilterSteps::pleats),
-            LessonStep.of("dirt", EngineSteps::dirt));
+            LessonStep.shown("area", FilterSteps::area, FilterSteps.HALF_AREA),
+            LessonStep.told("standAndEngine", FilterSteps::standAndEngine),
+            LessonStep.shown("share", EngineSteps::share, Map.of()),
+            LessonStep.told("rule", EngineSteps::rule),
+            LessonStep.told("thinner", EngineSteps::thinner),
+            LessonStep.shown("setting", FilterSteps::setting, FilterSteps.STIFF),
+            LessonStep.told("relief", EngineSteps::relief),
+            LessonStep.told("partly", EngineSteps::partly),
+            LessonStep.shown("thickness", FilterSteps::thickness, FilterSteps.THICK),
+            LessonStep.shown("pleats", FilterSteps::pleats, FilterSteps.TWICE_THE_PLEATS),
+            LessonStep.told("dirt", EngineSteps::dirt));
 
     /** A prediction within this share of the computed number counts as right [1]. */
     private static final double NEAR = 0.2;
@@ -61,7 +62,7 @@ public final class Lesson {
         return new Told(
                 title(step),
                 WORDS.text(step.key() + ".question", values),
-                WORDS.pattern(step.key() + ".unit"),
+                WORDS.patternOr(step.key() + ".unit", ""),
                 WORDS.text(answer, values),
                 WORDS.text(step.key() + ".reason", values),
                 WORDS.pattern(step.key() + ".equation"));
@@ -70,11 +71,11 @@ public final class Lesson {
     /**
      * The candidate, and beside it what the step changes, in the state of the lesson.
      *
-     * @return nothing if the case does not stand with the change
+     * @return nothing if the step has no picture or the case does not stand with the change
      */
     public static Optional<Glance> picture(LessonStep step, LessonCase one) {
         String name = WORDS.patternOr(step.key() + ".changed", "");
-        return one.glanceBeside(step.changed(), name);
+        return step.changed().flatMap(changed -> one.glanceBeside(changed, name));
     }
 
     /** How a prediction compares with what was computed. */

@@ -164,6 +164,11 @@ public final class LessonCase {
                 });
     }
 
+    /** Cold end of the range the case looks at [K]. */
+    double from() {
+        return service.glance(opened, state).from();
+    }
+
     /** Coldest temperature that the case names [K], else 25 K below freezing. */
     double coldest() {
         return named().min().orElse(FREEZING - 25);

@@ -9,14 +9,20 @@ import java.util.function.Function;
  *
  * @param key of its words
  * @param ask what is computed; nothing if the case cannot be asked this
- * @param changed what its picture shows beside the candidate: fields of the sheet and what they are multiplied with
+ * @param changed what its picture shows beside the candidate: fields of the sheet and what they are multiplied with, none
+ *     for the case as it is; nothing if it has no picture
  */
-public record LessonStep(String key, Function<LessonCase, Optional<LessonAnswer>> ask, Map<String, Double> changed) {
+public record LessonStep(
+        String key, Function<LessonCase, Optional<LessonAnswer>> ask, Optional<Map<String, Double>> changed) {
     public LessonStep {
-        changed = Map.copyOf(changed);
+        changed = changed.map(Map::copyOf);
     }
 
-    static LessonStep of(String key, Function<LessonCase, Optional<LessonAnswer>> ask) {
-        return new LessonStep(key, ask, Map.of());
+    static LessonStep told(String key, Function<LessonCase, Optional<LessonAnswer>> ask) {
+        return new LessonStep(key, ask, Optional.empty());
+    }
+
+    static LessonStep shown(String key, Function<LessonCase, Optional<LessonAnswer>> ask, Map<String, Double> changed) {
+        return new LessonStep(key, ask, Optional.of(changed));
     }
 }

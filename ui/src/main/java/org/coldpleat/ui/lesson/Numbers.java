@@ -9,17 +9,24 @@ import org.coldpleat.shared.quantity.UnitSystem;
 
 /** Numbers in the sentences of the lesson. */
 final class Numbers {
-    private static final int DIGITS = 2;
+    private static final double SMALL = 0.95;
+    private static final double ONE_DIGIT = 9.5;
 
     private Numbers() {}
 
-    /** Two significant digits, whole above a hundred: no more than an explanation needs. */
+    /** About two significant digits, whole above ten: no more than an explanation needs. */
     static String plain(double value) {
+        double size = Math.abs(value);
         BigDecimal number = new BigDecimal(value);
-        BigDecimal rounded = Math.abs(value) >= 100
-                ? number.setScale(0, RoundingMode.HALF_EVEN)
-                : number.round(new MathContext(DIGITS, RoundingMode.HALF_EVEN));
-        return rounded.stripTrailingZeros().toPlainString();
+        return size < SMALL
+                ? number.round(new MathContext(2, RoundingMode.HALF_EVEN)).toPlainString()
+                : number.setScale(size < ONE_DIGIT ? 1 : 0, RoundingMode.HALF_EVEN)
+                        .toPlainString();
+    }
+
+    /** A number that is whole. */
+    static String count(double value) {
+        return Long.toString(Math.round(value));
     }
 
     static String temperature(double kelvin) {

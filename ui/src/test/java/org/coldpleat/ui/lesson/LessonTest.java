@@ -1,0 +1,121 @@
+package org.coldpleat.ui.lesson;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.coldpleat.model.run.Glance;
+import org.coldpleat.shared.casefile.CaseDraft;
+import org.coldpleat.shared.notice.Wording;
+import org.coldpleat.ui.service.CaseService;
+import org.coldpleat.ui.service.OpenedCase;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class LessonTest {
+    private static final CaseService SERVICE = CaseService.standard();
+
+    private static LessonCase lesson(String demo, Map<String, String> changed) throws Exception {
+        Path file = Path.of("../demo-cases", demo, "case.yaml");
+        CaseDraft draft =
+                CaseDraft.open(file.toString(), Files.readString(file)).draft();
+        for (Map.Entry<String, String> one : changed.entrySet()) {
+            draft = draft.set(one.getKey(), one.getValue());
+        }
+        OpenedCase opened = SERVICE.openDraft(file.toString(), draft, Optional.empty())
+                .opened()
+                .orElseThrow();
+        return LessonCase.of(SERVICE, draft, opened);
+    }
+
+    private static Map<String, Lesson.Told> told(LessonCase one) {
+        Map<String, Lesson.Told> all = new HashMap<>();
+        for (LessonStep step : Lesson.STEPS) {
+            Lesson.ask(step, one).ifPresent(found -> all.put(step.key(), Lesson.told(step, found)));
+        }
+        return all;
+    }
+
+    @Test
+    void everyStepCanBeAskedOfTheTeachingCase() throws Exception {
+        assertEquals(
+                Lesson.STEPS.size(), told(lesson("half-the-area", Map.of())).size());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"clinic-van", "ridge-hut-generator", "harbour-launch"})
+    void otherCasesAnswerWhatTheyCanAndLeaveNoGapInTheWords(String demo) throws Exception {
+        Map<String, Lesson.Told> all = told(lesson(demo, Map.of()));
+        assertTrue(all.size() >= 5, all.keySet()::toString);
+        all.values()
+                .forEach(one ->
+                        assertFalse((one.question() + one.answer() + one.reason()).contains("{"), one::toString));
+    }
+
+    @Test
+    void anotherCaseGivesOtherNumbersInEveryStep() throws Exception {
+        Map<String, Lesson.Told> before = told(lesson("half-the-area", Map.of()));
+        Map<String, Lesson.Told> after = told(lesson(
+                "half-the-area",
+                Map.of(
+                        "candidates[1].bypass.openingPressure", "80 kPa",
+                        "candidates[1].medium.airTest.velocity", "70 L/m2/s",
+                        "engine.reliefValves[0].openingPressure", "500 kPa",
+                        "temperatures.named[0].temperature", "-20 °C")));
+        assertEquals(before.keySet(), after.keySet());
+        before.forEach((key, one) -> assertNotEquals(
+                one.question() + one.answer(),
+                after.get(key).question() + after.get(key).answer(),
+                key));
+    }
+
+    @Test
+    void halvedAreaAboutDoublesTheDropAtTheSameFlow() throws Exception {
+        LessonAnswer found = FilterSteps.area(lesson("half-the-area", Map.of())).orElseThrow();
+        // the medium alone would double it; gaps and folds take part
+        assertEquals(2, found.number().orElseThrow(), 0.2);
+    }
+
+    @Test
+    void aStifferValveOpensColderByAboutTheLogarithmOverTheSlopeOfTheViscosity() throws Exception {
+        LessonAnswer found =
+                FilterSteps.setting(lesson("half-the-area", Map.of())).orElseThrow();
+        // ln(22/12) = 0.61 over 5 to 7 % a kelvin for such an oil near 15 degrees C
+        assertEquals(10.2, found.number().orElseThrow(), 2);
+    }
+
+    @Test
+    void thePictureShowsTheCandidateAndItsChangedCopy() throws Exception {
+        LessonCase one = lesson("half-the-area", Map.of());
+        Glance glance = Lesson.picture(Lesson.STEPS.get(0), one).orElseThrow();
+        assertEquals(2, glance.candidates().size());
+        assertEquals("Half", glance.candidates().get(0).name());
+        assertTrue(glance.candidates().get(1).name().startsWith("Half "));
+    }
+
+    @Test
+    void wordsHoldNoNumbersOfTheirOwn() {
+        Wording words = Wording.beside(Lesson.class, "lesson");
+        for (String code : words.codes()) {
+            if (!code.endsWith(".equation")) {
+                String rest = words.pattern(code).replaceAll("\\{\\d}", "").replace("1/", "");
+                assertFalse(rest.matches("(?s).*\\d.*"), code + ": " + rest);
+            }
+        }
+    }
+
+    @Test
+    void aPredictionIsHeldAgainstTheNumber() {
+        LessonAnswer ten = LessonAnswer.of(10);
+        assertTrue(Lesson.verdict(11, ten).contains("Well predicted"));
+        assertTrue(Lesson.verdict(3, ten).contains("More"));
+        assertTrue(Lesson.verdict(30, ten).contains("Less"));
+    }
+}
