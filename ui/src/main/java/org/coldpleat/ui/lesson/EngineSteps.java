@@ -19,14 +19,11 @@ final class EngineSteps {
     private EngineSteps() {}
 
     /**
-     * Thinner oil at every temperature: on the stand, or in an engine whose gallery is stated. A gallery told from a hot
-     * reading would be another one with another oil.
+     * Thinner oil at every temperature, on the stand. In an engine, cold, both shares of the pressure go with viscosity, and
+     * a gallery told from a hot reading would be another one with another oil.
      */
     static Optional<LessonAnswer> thinner(LessonCase one) {
-        boolean gaugedGallery =
-                one.quantity("engine.gallery.hotReading.pressure").isPresent();
-        Optional<String> where = one.standState().or(() -> gaugedGallery ? Optional.empty() : one.engineState());
-        return where.flatMap(state -> thinner(one, state));
+        return one.standState().flatMap(state -> thinner(one, state));
     }
 
     private static Optional<LessonAnswer> thinner(LessonCase one, String state) {
