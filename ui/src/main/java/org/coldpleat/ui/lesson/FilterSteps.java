@@ -1,6 +1,7 @@
 package org.coldpleat.ui.lesson;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -76,31 +77,38 @@ final class FilterSteps {
                 Numbers.temperature(onEngine.getAsDouble())));
     }
 
-    /** A stiffer bypass valve. */
+    /** A stiffer bypass valve; what a scale said of the present one is left aside. */
     static Optional<LessonAnswer> setting(LessonCase one) {
+        String path = one.path(OPENING);
+        List<String> scale = List.of(one.path("tests.scaleTest"));
+        return one.quantity(path)
+                .flatMap(now -> one.changed(Map.of(), scale)
+                        .flatMap(asStated -> one.changed(Map.of(path, STIFFER), scale)
+                                .flatMap(stiff -> setting(one, now.value(), asStated, stiff))));
+    }
+
+    private static Optional<LessonAnswer> setting(
+            LessonCase one, double opening, OpenedCase asStated, OpenedCase stiff) {
         String state = one.standState().orElse(one.state());
-        Optional<Measured> now = one.quantity(one.path(OPENING));
-        OptionalDouble before = one.opening(one.opened(), state);
-        if (now.isEmpty() || before.isEmpty()) {
+        OptionalDouble before = one.opening(asStated, state);
+        OptionalDouble after = one.opening(stiff, state);
+        if (before.isEmpty()) {
             return Optional.empty();
         }
-        return one.scaled(Map.of(one.path(OPENING), STIFFER)).map(stiff -> {
-            String from = Numbers.pressure(now.get().value());
-            String to = Numbers.pressure(STIFFER * now.get().value());
-            OptionalDouble after = one.opening(stiff, state);
-            if (after.isEmpty()) {
-                return LessonAnswer.told(
-                        "never", one.candidate(), state, from, to, Numbers.temperature(before.getAsDouble()));
-            }
-            return LessonAnswer.of(
-                    before.getAsDouble() - after.getAsDouble(),
-                    one.candidate(),
-                    state,
-                    from,
-                    to,
-                    Numbers.temperature(before.getAsDouble()),
-                    Numbers.temperature(after.getAsDouble()));
-        });
+        String from = Numbers.pressure(opening);
+        String to = Numbers.pressure(STIFFER * opening);
+        String was = Numbers.temperature(before.getAsDouble());
+        return Optional.of(
+                after.isEmpty()
+                        ? LessonAnswer.told("never", one.candidate(), state, from, to, was)
+                        : LessonAnswer.of(
+                                before.getAsDouble() - after.getAsDouble(),
+                                one.candidate(),
+                                state,
+                                from,
+                                to,
+                                was,
+                                Numbers.temperature(after.getAsDouble())));
     }
 
     /** More and more pleats in the same can. */
@@ -129,7 +137,7 @@ final class FilterSteps {
         String variant = bestFactor == 1 ? "full" : "";
         return Optional.of(LessonAnswer.variant(
                 variant,
-                Math.round(pleats * bestFactor),
+                Math.rint(pleats * bestFactor),
                 one.candidate(),
                 Numbers.count(pleats),
                 Numbers.count(pleats * bestFactor),

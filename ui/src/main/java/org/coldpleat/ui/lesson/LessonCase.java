@@ -117,7 +117,15 @@ public final class LessonCase {
 
     /** The case with some values multiplied; nothing if one of them is not given or the case does not stand so. */
     Optional<OpenedCase> scaled(Map<String, Double> factors) {
+        return changed(factors, List.of());
+    }
+
+    /** The same with some fields left out. */
+    Optional<OpenedCase> changed(Map<String, Double> factors, List<String> left) {
         CaseDraft changed = draft;
+        for (String field : left) {
+            changed = changed.clear(field);
+        }
         for (Map.Entry<String, Double> one : factors.entrySet()) {
             Optional<Measured> value = quantity(one.getKey());
             if (value.isEmpty()) {
