@@ -74,6 +74,7 @@ class ArchitectureTest {
                     List.of(
                             "ui.desktop.viewmodel",
                             "ui.service",
+                            "ui.lesson",
                             "ui.chart",
                             "ui.commandline",
                             "model.run",

@@ -15,6 +15,7 @@ import org.coldpleat.model.run.Comparison;
 import org.coldpleat.ui.desktop.viewmodel.CaseBench;
 import org.coldpleat.ui.desktop.viewmodel.Photographs;
 import org.coldpleat.ui.desktop.viewmodel.Recovery;
+import org.coldpleat.ui.lesson.LessonCase;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import org.coldpleat.ui.service.Problem;
@@ -43,6 +44,7 @@ final class CaseWindow {
     private final WhatIfDesk whatIf;
     private final VerdictPane verdict;
     private final PhotographWindow photographs;
+    private final LessonWindow lesson;
     private final WindowKeeper keeper;
     private final TourBar tour;
     private Optional<Comparison> comparison = Optional.empty();
@@ -85,6 +87,7 @@ final class CaseWindow {
                 .add(HelpMenu.of(new HelpMenu.Actions(
                         files::startDemo,
                         tour::begin,
+                        this::teach,
                         keeper::followSystem,
                         () -> HelpMenu.about(stage).show())));
         root.setTop(new VBox(menu, tour, bar, new RecoveryBar(files)));
@@ -100,6 +103,7 @@ final class CaseWindow {
         stage.setScene(scene);
         photographs = new PhotographWindow(
                 stage, () -> files.bench().filter(side::hasFilter).map(side::photographs), this::changed);
+        lesson = new LessonWindow(stage, this::lesson, worker);
         stage.setOnCloseRequest(event -> {
             if (!files.mayLeave()) {
                 event.consume();
@@ -169,6 +173,7 @@ final class CaseWindow {
         quick.close();
         tabs.close();
         photographs.close();
+        lesson.close();
         whatIf.close();
         files.close();
     }
@@ -198,6 +203,14 @@ final class CaseWindow {
         tabs.changed();
         tabs.point();
         tabs.late();
+    }
+
+    private void teach() {
+        lesson.show(stage);
+    }
+
+    private Optional<LessonCase> lesson() {
+        return files.bench().flatMap(one -> one.opened().map(opened -> LessonCase.of(service, one.draft(), opened)));
     }
 
     private void photographs() {

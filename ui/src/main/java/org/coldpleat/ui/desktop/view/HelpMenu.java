@@ -6,12 +6,12 @@ import javafx.scene.control.TextArea;
 import javafx.stage.Stage;
 import org.coldpleat.ui.commandline.Pages;
 
-/** The help menu: a demo case, the tour, the look of the system, what the program is made of. */
+/** The help menu: a demo case, the tour, the lesson, the look of the system, what the program is made of. */
 final class HelpMenu {
     private HelpMenu() {}
 
     /** What the menu does. */
-    record Actions(Runnable demo, Runnable tour, Runnable followSystem, Runnable about) {}
+    record Actions(Runnable demo, Runnable tour, Runnable lesson, Runnable followSystem, Runnable about) {}
 
     static Menu of(Actions actions) {
         return new Menu(
@@ -19,6 +19,7 @@ final class HelpMenu {
                 null,
                 WindowMenu.item("demo", "Shortcut+Shift+D", actions.demo()),
                 WindowMenu.item("tour", "F1", actions.tour()),
+                WindowMenu.item("lesson", "F2", actions.lesson()),
                 WindowMenu.item("followSystem", "Shortcut+Shift+L", actions.followSystem()),
                 WindowMenu.item("about", "Shift+F1", actions.about()));
     }

@@ -1,0 +1,164 @@
+package org.coldpleat.ui.desktop.view;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+import javafx.stage.Stage;
+import org.coldpleat.model.run.Glance;
+import org.coldpleat.ui.chart.RunCharts;
+import org.coldpleat.ui.chart.StateSheet;
+import org.coldpleat.ui.chart.TemperatureCharts;
+import org.coldpleat.ui.lesson.Lesson;
+import org.coldpleat.ui.lesson.LessonAnswer;
+import org.coldpleat.ui.lesson.LessonCase;
+import org.coldpleat.ui.lesson.LessonStep;
+import org.jfree.chart.JFreeChart;
+
+/** The lesson about the case in the window: a question, a prediction, and only then answer, reason and picture. */
+final class LessonWindow {
+    private static final double WIDTH = 860;
+    private static final double HEIGHT = 760;
+
+    private final Stage stage = new Stage();
+    private final Supplier<Optional<LessonCase>> lesson;
+    private final Worker worker;
+    private final Label title = words("title");
+    private final Label question = words("question");
+    private final Label answer = words("answer");
+    private final Label unit = new Label();
+    private final TextField guess = new TextField();
+    private final Button show = button("show", this::showAnswer);
+    private final PicturePane picture = new PicturePane("lesson-picture");
+    private int place;
+    private Optional<Asked> asked = Optional.empty();
+
+    /** A step that was asked: what was found, in words and as a picture. */
+    private record Asked(LessonAnswer found, Lesson.Told told, Optional<StateSheet> sheet) {}
+
+    /**
+     * @param lesson the case to be asked, as it is now; empty if it cannot be understood
+     * @param worker computes the answers
+     */
+    LessonWindow(Stage owner, Supplier<Optional<LessonCase>> lesson, Worker worker) {
+        this.lesson = lesson;
+        this.worker = worker;
+        stage.initOwner(owner);
+        stage.setTitle(WindowTexts.get("lesson"));
+        guess.setId("lesson-guess");
+        guess.setAccessibleText(WindowTexts.get("lesson.guess"));
+        guess.setOnAction(event -> showAnswer());
+        Label label = new Label(WindowTexts.get("lesson.guess"));
+        label.setLabelFor(guess);
+        FlowPane prediction = new FlowPane(6, 6, label, guess, unit, show);
+        FlowPane steps = new FlowPane(6, 6, button("before", () -> go(-1)), button("next", () -> go(1)));
+        Label caution = new Label(Lesson.caution());
+        caution.setWrapText(true);
+        BorderPane root = new BorderPane(picture);
+        root.getStyleClass().addAll("photographs");
+        root.setTop(new VBox(8, title, question, prediction, answer));
+        root.setBottom(new VBox(8, steps, caution));
+        Scene scene = new Scene(root, WIDTH, HEIGHT);
+        scene.getStylesheets().addAll(owner.getScene().getStylesheets());
+        stage.setScene(scene);
+    }
+
+    /** Shows the window with the step it stood at. */
+    void show(Stage owner) {
+        stage.getScene()
+                .getRoot()
+                .getStyleClass()
+                .setAll(owner.getScene().getRoot().getStyleClass());
+        stage.getScene().getRoot().getStyleClass().add("photographs");
+        ask();
+        stage.show();
+        stage.toFront();
+    }
+
+    void close() {
+        stage.close();
+    }
+
+    private void go(int steps) {
+        place = Math.floorMod(place + steps, Lesson.STEPS.size());
+        ask();
+    }
+
+    private void ask() {
+        LessonStep step = Lesson.STEPS.get(place);
+        title.setText(WindowTexts.get(
+                "lesson.step", Integer.toString(place + 1), Integer.toString(Lesson.STEPS.size()), Lesson.title(step)));
+        asked = Optional.empty();
+        question.setText("");
+        answer.setText("");
+        unit.setText("");
+        guess.clear();
+        show.setDisable(true);
+        picture.setVisible(false);
+        Optional<LessonCase> one = lesson.get();
+        if (one.isEmpty()) {
+            question.setText(WindowTexts.get("lesson.notUnderstood"));
+            return;
+        }
+        worker.run("lesson", () -> asked(step, one.get()), found -> shown(step, found));
+    }
+
+    private static Optional<Asked> asked(LessonStep step, LessonCase one) {
+        return Lesson.ask(step, one).map(found -> {
+            Optional<Glance> glance = Lesson.picture(step, one);
+            return new Asked(found, Lesson.told(step, found), glance.map(RunCharts::sheet));
+        });
+    }
+
+    private void shown(LessonStep step, Optional<Asked> found) {
+        asked = found;
+        question.setText(found.map(one -> one.told().question()).orElse(Lesson.notHere(step)));
+        unit.setText(found.map(one -> one.told().unit()).orElse(""));
+        show.setDisable(found.isEmpty());
+    }
+
+    private void showAnswer() {
+        asked.ifPresent(one -> {
+            String verdict = number().isPresent() && one.found().number().isPresent()
+                    ? Lesson.verdict(number().getAsDouble(), one.found()) + "\n"
+                    : "";
+            answer.setText(verdict
+                    + one.told().answer() + "\n" + one.told().reason() + "\n"
+                    + one.told().equation());
+            one.sheet().ifPresent(sheet -> {
+                JFreeChart chart = TemperatureCharts.pressure(sheet);
+                picture.show(chart::draw, TemperatureCharts.pressureDescription(sheet));
+                picture.setVisible(true);
+            });
+        });
+    }
+
+    private OptionalDouble number() {
+        try {
+            return OptionalDouble.of(Double.parseDouble(guess.getText().strip().replace(',', '.')));
+        } catch (NumberFormatException noNumber) {
+            return OptionalDouble.empty();
+        }
+    }
+
+    private static Label words(String id) {
+        Label label = new Label();
+        label.setId("lesson-" + id);
+        label.setWrapText(true);
+        label.setMinHeight(VBox.USE_PREF_SIZE);
+        return label;
+    }
+
+    private static Button button(String key, Runnable action) {
+        Button button = new Button(WindowTexts.get("lesson." + key));
+        button.setId("lesson-" + key);
+        button.setOnAction(event -> action.run());
+        return button;
+    }
+}
