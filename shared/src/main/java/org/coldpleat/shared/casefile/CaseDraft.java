@@ -154,6 +154,35 @@ public final class CaseDraft {
         return set("candidates[" + count("candidates") + "].name", name);
     }
 
+    /**
+     * Puts the first candidate of another draft behind those there are, in one step and as it is written there.
+     *
+     * @return the draft with it; empty if its text does not read the same here
+     */
+    Optional<CaseDraft> withCandidateOf(CaseDraft other) {
+        FieldPath list = FieldPath.of("candidates");
+        Optional<Items> there = items(list);
+        if (there.isPresent() && !there.get().raw().isEmpty()) {
+            return Optional.empty();
+        }
+        DraftLines lines = new DraftLines(body);
+        int column = there.map(items -> lines.column(lines.dash(items, 0))).orElse(2) + 2;
+        Tree entry = other.entries("candidates", 0).items().get(0);
+        int before = new DraftLines(other.body).column(entry.start());
+        String raw = other.body
+                .substring(entry.start(), entry.end())
+                .replace("\n" + DraftLines.blanks(before), lines.lineBreak() + DraftLines.blanks(column));
+        FieldPath place = list.entry(count("candidates"));
+        Map<String, String> wanted = new HashMap<>(values);
+        other.values.forEach((path, typed) -> {
+            if (path.startsWith("candidates[0]")) {
+                wanted.put(place + path.substring("candidates[0]".length()), typed);
+            }
+        });
+        return parsed(mark, new DraftWriter(body, place, raw).written(root))
+                .filter(tried -> tried.values.equals(wanted));
+    }
+
     /** Takes an entry out of a list; the list itself if it was the last one. */
     public CaseDraft remove(String list, int entry) {
         Items items = entries(list, entry);

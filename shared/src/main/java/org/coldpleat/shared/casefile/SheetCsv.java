@@ -251,15 +251,25 @@ public final class SheetCsv {
         for (Row row : rows) {
             int number = now.names("candidates").indexOf(row.name());
             if (number < 0) {
-                number = now.count("candidates");
-                now = now.addCandidate(row.name());
+                // written by itself first: a long case is then read once a sheet, not once a value
+                Optional<CaseDraft> whole =
+                        now.withCandidateOf(written(CaseDraft.blank().addCandidate(row.name()), 0, row));
+                CaseDraft before = now;
+                now = whole.orElseGet(() -> written(before.addCandidate(row.name()), before.count("candidates"), row));
+            } else {
+                now = written(now, number, row);
             }
-            String head = "candidates[" + number + "].";
-            Map<String, Integer> entries = new LinkedHashMap<>();
-            for (String path : ordered(row.values())) {
-                now = now.set(
-                        head + filled(now, head, path, entries), row.values().get(path));
-            }
+        }
+        return now;
+    }
+
+    /** Writes the values of a sheet into a candidate one by one. */
+    private static CaseDraft written(CaseDraft draft, int number, Row row) {
+        CaseDraft now = draft;
+        String head = "candidates[" + number + "].";
+        Map<String, Integer> entries = new LinkedHashMap<>();
+        for (String path : ordered(row.values())) {
+            now = now.set(head + filled(now, head, path, entries), row.values().get(path));
         }
         return now;
     }

@@ -64,8 +64,12 @@ final class BarRows {
         plot.addAnnotation(text);
     }
 
-    /** A bar from one value to another. */
+    /** A bar from one value to another; none where they are one. */
     void bar(double from, double to, double height, double width, Color fill, Color edge) {
+        if (!(to > from)) {
+            // the chart library scales a shape by its width
+            return;
+        }
         Shape shape = new Rectangle2D.Double(from, rows - height - width / 2, to - from, width);
         plot.addAnnotation(new XYShapeAnnotation(shape, new BasicStroke(ChartTheme.THIN_WIDTH), edge, fill));
     }

@@ -121,7 +121,8 @@ public final class ConfidenceBars {
         NumberAxis spread = Axes.linear(ChartTexts.get("axis.spread"));
         double now =
                 measurements.stream().mapToDouble(Measurement::spreadNow).max().orElse(1);
-        spread.setRange(0, 1.15 * Math.max(now, Double.MIN_NORMAL));
+        // where nothing is spread any range will do, as long as places in it can be told apart
+        spread.setRange(0, now > 0 && Double.isFinite(now) ? 1.15 * now : 1);
         BarRows left = new BarRows(share);
         BarRows right = new BarRows(spread);
         for (Measurement one : measurements) {
@@ -130,10 +131,16 @@ public final class ConfidenceBars {
                     .filter(part -> part.group().equals(one.group()))
                     .forEach(part -> contribution(left, part));
             right.row("");
+            if (!Double.isFinite(one.spreadAfter()) || !Double.isFinite(one.error())) {
+                right.text(0, -0.05, " " + ChartTexts.get("shares.notKnown"), TextAnchor.CENTER_LEFT);
+                continue;
+            }
             right.bar(0, one.spreadAfter(), -0.05, 2 * BAR, FAINT, FILLED);
             right.error(one.spreadAfter() - one.error(), one.spreadAfter() + one.error(), -0.05);
         }
-        right.plot().addDomainMarker(Charts.namedLine(now, ChartTexts.get("shares.now")));
+        if (Double.isFinite(now)) {
+            right.plot().addDomainMarker(Charts.namedLine(now, ChartTexts.get("shares.now")));
+        }
         CombinedRangeXYPlot both = new CombinedRangeXYPlot(left.plot().getRangeAxis());
         both.setBackgroundPaint(ChartTheme.PAPER);
         both.setGap(GAP);
@@ -160,7 +167,7 @@ public final class ConfidenceBars {
     }
 
     private static void contribution(BarRows rows, Contribution part) {
-        if (Double.isNaN(part.first()) || Double.isNaN(part.total())) {
+        if (!Double.isFinite(part.first()) || !Double.isFinite(part.total())) {
             rows.text(0, ALONE, " " + ChartTexts.get("shares.notKnown"), TextAnchor.CENTER_LEFT);
             return;
         }

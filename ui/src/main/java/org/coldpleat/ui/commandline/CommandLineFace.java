@@ -72,6 +72,7 @@ public final class CommandLineFace {
                 .addSubcommand("size", new SizeCommand(service, console))
                 .addSubcommand("report", new ReportCommand(service, console))
                 .addSubcommand("lesson", new LessonCommand(service, console))
+                .addSubcommand("export", new ExportCommand(service, console))
                 .addSubcommand("sheets", SheetsCommand.of(console))
                 .addSubcommand("pictures", new PicturesCommand(service, console))
                 .addSubcommand("window", new WindowCommand(window))

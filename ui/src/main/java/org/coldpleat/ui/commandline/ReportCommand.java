@@ -51,9 +51,7 @@ final class ReportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (draws != 0 && (draws < FEWEST_DRAWS || draws > MOST_DRAWS)) {
-            throw new Stop(ExitCode.USAGE, Texts.get("error.reportDraws", FEWEST_DRAWS, MOST_DRAWS, draws));
-        }
+        requireDraws(draws);
         String name = out.getFileName().toString().toLowerCase(Locale.ROOT);
         boolean pdf = name.endsWith(".pdf");
         if (!pdf && !name.endsWith(".html")) {
@@ -69,6 +67,13 @@ final class ReportCommand implements Callable<Integer> {
         }
         console.message(Texts.get("plots.written", out));
         return ExitCode.DONE;
+    }
+
+    /** Stops at a number of draws that is neither none nor enough. */
+    static void requireDraws(int draws) {
+        if (draws != 0 && (draws < FEWEST_DRAWS || draws > MOST_DRAWS)) {
+            throw new Stop(ExitCode.USAGE, Texts.get("error.reportDraws", FEWEST_DRAWS, MOST_DRAWS, draws));
+        }
     }
 
     private static ReportWords words() {

@@ -1,9 +1,14 @@
 package org.coldpleat.ui.report;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.coldpleat.model.run.Band;
 import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.ui.chart.ConfidenceBars;
+import org.coldpleat.ui.chart.ConfidenceChart;
+import org.coldpleat.ui.chart.Picture;
 import org.coldpleat.ui.service.Sentences;
 import org.jsoup.nodes.Element;
 
@@ -21,7 +26,25 @@ final class ConfidenceSection implements ReportSection {
         section.appendChild(intro.appendChild(Tags.quoted(
                 ReportTexts.get("confidence.draws", Integer.toString(result.draws()), Long.toString(result.seed())))));
         section.appendChild(outcomes(result, amounts));
-        return Optional.of(section.appendChild(focus(result.focus(), amounts)));
+        section.appendChild(focus(result.focus(), amounts));
+        int number = 0;
+        for (Picture picture : pictures(result, input.comparison().invented())) {
+            section.appendChild(Figure.of(picture, "confidence-" + ++number));
+        }
+        return Optional.of(section);
+    }
+
+    /** All charts of this section, one line a kind. */
+    static List<Picture> pictures(ConfidenceResult result, boolean invented) {
+        List<Picture> pictures = new ArrayList<>();
+        pictures.add(Picture.of(ConfidenceChart.of(result, invented), ConfidenceChart.description(result)));
+        pictures.add(Picture.of(ConfidenceBars.bands(result, invented), ConfidenceBars.bandsDescription(result)));
+        if (!result.focus().measurements().isEmpty()) {
+            pictures.add(Picture.of(
+                    ConfidenceBars.shares(result, invented, Sentences::measuredThing),
+                    ConfidenceBars.sharesDescription(result, Sentences::measuredThing)));
+        }
+        return pictures;
     }
 
     private static Element outcomes(ConfidenceResult result, Amounts amounts) {

@@ -22,9 +22,9 @@ final class ServiceSection implements ReportSection {
 
     /** All charts of a service life, one line a kind. */
     static List<Picture> pictures(ServiceResult service) {
-        return List.of(
-                Picture.of(ServiceCharts.opening(service), ServiceCharts.openingDescription(service)),
-                Picture.of(ServiceCharts.drop(service), ServiceCharts.dropDescription(service)));
+        return ServiceCharts.all(service).stream()
+                .map(one -> Picture.of(one.chart(), one.description()))
+                .toList();
     }
 
     private static Element section(ServiceResult service, Amounts amounts) {
