@@ -21,6 +21,7 @@ import java.util.OptionalDouble;
 import org.coldpleat.model.run.CandidateResult;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.OpeningBand;
+import org.coldpleat.model.run.Progress;
 import org.coldpleat.model.run.SettingsResult;
 import org.coldpleat.model.run.SettingsResult.Row;
 import org.coldpleat.model.run.SizingResult;
@@ -29,7 +30,6 @@ import org.coldpleat.model.run.SizingResult.Status;
 import org.coldpleat.model.run.SizingResult.Variable;
 import org.coldpleat.shared.casefile.CaseDraft;
 import org.coldpleat.ui.commandline.CommandLineFace;
-import org.coldpleat.ui.service.Advance;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import org.coldpleat.ui.service.SizingQuestion;
@@ -148,7 +148,7 @@ class SizingOnDemoCasesTest {
                 OptionalDouble.empty(),
                 16,
                 1);
-        return SERVICE.size(opened, question, Advance.NONE).result().orElseThrow();
+        return SERVICE.size(opened, question, Progress.NONE).result().orElseThrow();
     }
 
     private static double opening(String text, String state) {

@@ -2,7 +2,7 @@ package org.coldpleat.ui.commandline;
 
 import java.util.concurrent.Callable;
 import org.coldpleat.model.run.ConfidenceResult;
-import org.coldpleat.ui.service.Advance;
+import org.coldpleat.model.run.Progress;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import picocli.CommandLine.Command;
@@ -41,8 +41,8 @@ final class ConfidenceCommand implements Callable<Integer> {
             throw new Stop(ExitCode.USAGE, Texts.get("error.draws", FEWEST_DRAWS, MOST_DRAWS, draws));
         }
         OpenedCase opened = caseFile.open(service, console);
-        Advance advance = ProgressLine.on(console, "confidence.progress");
-        ConfidenceResult result = service.confidence(opened, draws, seed, advance)
+        Progress progress = ProgressLine.on(console, "confidence.progress");
+        ConfidenceResult result = service.confidence(opened, draws, seed, progress)
                 .orElseThrow(() -> new Stop(ExitCode.FAILURE, Texts.get("error.cancelled")));
         console.result(
                 switch (output.format()) {

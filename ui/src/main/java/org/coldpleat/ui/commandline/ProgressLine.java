@@ -1,10 +1,10 @@
 package org.coldpleat.ui.commandline;
 
-import org.coldpleat.ui.service.Advance;
+import org.coldpleat.model.run.Progress;
 import picocli.CommandLine.Help.Ansi;
 
-/** Shows the advance of a run on one line of a terminal; cancels it when the thread that asked is interrupted. */
-final class ProgressLine implements Advance {
+/** Shows the progress of a run on one line of a terminal; cancels it when the thread that asked is interrupted. */
+final class ProgressLine implements Progress {
     private static final double WHOLE = 100;
 
     private final Console console;
@@ -18,8 +18,8 @@ final class ProgressLine implements Advance {
     }
 
     /** A line at a terminal with words that take a percentage, nothing elsewhere. */
-    static Advance on(Console console, String words) {
-        return Ansi.AUTO.enabled() ? new ProgressLine(console, words) : Advance.NONE;
+    static Progress on(Console console, String words) {
+        return Ansi.AUTO.enabled() ? new ProgressLine(console, words) : Progress.NONE;
     }
 
     @Override

@@ -2,10 +2,10 @@ package org.coldpleat.ui.commandline;
 
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
+import org.coldpleat.model.run.Progress;
 import org.coldpleat.model.run.SizingResult;
 import org.coldpleat.model.run.SizingResult.Variable;
 import org.coldpleat.shared.quantity.Kind;
-import org.coldpleat.ui.service.Advance;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import org.coldpleat.ui.service.Sentences;
@@ -78,8 +78,8 @@ final class SizeCommand implements Callable<Integer> {
                 share ? dirt(Kind.FRACTION) : OptionalDouble.empty(),
                 draws,
                 seed);
-        Advance advance = ProgressLine.on(console, "confidence.progress");
-        SizingOutcome outcome = service.size(opened, question, advance);
+        Progress progress = ProgressLine.on(console, "confidence.progress");
+        SizingOutcome outcome = service.size(opened, question, progress);
         outcome.problem().ifPresent(problem -> {
             throw new Stop(ExitCode.BAD_INPUT, Sentences.of(problem));
         });

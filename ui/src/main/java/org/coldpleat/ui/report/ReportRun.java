@@ -15,12 +15,12 @@ import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.model.run.NamedTemperature;
 import org.coldpleat.model.run.PointResult;
+import org.coldpleat.model.run.Progress;
 import org.coldpleat.model.run.StateResult;
 import org.coldpleat.shared.casefile.CaseDocument;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.cutaway.Cutaway;
 import org.coldpleat.ui.chart.cutaway.CutawayDrawing;
-import org.coldpleat.ui.service.Advance;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 
@@ -40,7 +40,7 @@ public final class ReportRun {
             CaseService service, OpenedCase opened, UnitSystem units, int draws, long seed, ReportWords words) {
         Comparison comparison = service.compare(opened);
         Optional<ConfidenceResult> confidence =
-                draws == 0 ? Optional.empty() : service.confidence(opened, draws, seed, Advance.NONE);
+                draws == 0 ? Optional.empty() : service.confidence(opened, draws, seed, Progress.NONE);
         return new ReportInput(
                 comparison,
                 opened.understood(),

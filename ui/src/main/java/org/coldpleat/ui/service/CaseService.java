@@ -17,6 +17,7 @@ import org.coldpleat.model.run.Glance;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.MultiPassReport;
 import org.coldpleat.model.run.PointResult;
+import org.coldpleat.model.run.Progress;
 import org.coldpleat.model.run.ServiceResult;
 import org.coldpleat.model.run.SettingsResult;
 import org.coldpleat.model.run.Simulation;
@@ -219,11 +220,11 @@ public final class CaseService {
      *
      * @param draws number of draws, at least 16
      * @param seed same seed, same result
-     * @param advance told of the advance; may cancel
+     * @param progress told how far it is; may cancel
      * @return the result, or nothing if cancelled
      */
-    public Optional<ConfidenceResult> confidence(OpenedCase opened, int draws, long seed, Advance advance) {
-        return opened.runs().confidence(draws, seed, advance);
+    public Optional<ConfidenceResult> confidence(OpenedCase opened, int draws, long seed, Progress progress) {
+        return opened.runs().confidence(draws, seed, progress);
     }
 
     /**
@@ -234,30 +235,30 @@ public final class CaseService {
      * @param to highest setting [Pa], above from
      */
     public SettingsResult settings(OpenedCase opened, Optional<String> candidate, double from, double to) {
-        return settings(opened, candidate, from, to, Advance.NONE).orElseThrow();
+        return settings(opened, candidate, from, to, Progress.NONE).orElseThrow();
     }
 
     /**
      * The same, watched.
      *
-     * @param advance told of the advance; may cancel
+     * @param progress told how far it is; may cancel
      * @return the comparison, or nothing if cancelled
      */
     public Optional<SettingsResult> settings(
-            OpenedCase opened, Optional<String> candidate, double from, double to, Advance advance) {
+            OpenedCase opened, Optional<String> candidate, double from, double to, Progress progress) {
         candidate.ifPresent(name -> requireCandidate(opened, name));
-        return opened.runs().settings(candidate, from, to, advance);
+        return opened.runs().settings(candidate, from, to, progress);
     }
 
     /**
      * What just meets a target: which area, pleat count, medium, setting or oil grade of one candidate.
      *
      * @param question what is to be sized
-     * @param advance told of the advance; may cancel
+     * @param progress told how far it is; may cancel
      */
-    public SizingOutcome size(OpenedCase opened, SizingQuestion question, Advance advance) {
+    public SizingOutcome size(OpenedCase opened, SizingQuestion question, Progress progress) {
         requireCandidate(opened, question.candidate());
-        return opened.runs().size(question, advance);
+        return opened.runs().size(question, progress);
     }
 
     /** Keys of the tests that can be planned. */

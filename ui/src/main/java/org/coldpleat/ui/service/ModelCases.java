@@ -125,31 +125,18 @@ final class ModelCases {
         }
 
         @Override
-        public Optional<ConfidenceResult> confidence(int draws, long seed, Advance advance) {
-            return CaseConfidence.run(resolved, draws, seed, progress(advance));
-        }
-
-        private static Progress progress(Advance advance) {
-            return new Progress() {
-                @Override
-                public void done(long evaluations, long total) {
-                    advance.done(evaluations, total);
-                }
-
-                @Override
-                public boolean cancelled() {
-                    return advance.cancelled();
-                }
-            };
+        public Optional<ConfidenceResult> confidence(int draws, long seed, Progress progress) {
+            return CaseConfidence.run(resolved, draws, seed, progress);
         }
 
         @Override
-        public Optional<SettingsResult> settings(Optional<String> candidate, double from, double to, Advance advance) {
-            return Simulation.settings(resolved, candidate, from, to, progress(advance));
+        public Optional<SettingsResult> settings(
+                Optional<String> candidate, double from, double to, Progress progress) {
+            return Simulation.settings(resolved, candidate, from, to, progress);
         }
 
         @Override
-        public SizingOutcome size(SizingQuestion question, Advance advance) {
+        public SizingOutcome size(SizingQuestion question, Progress progress) {
             TargetText.Reading target =
                     TargetText.read(question.target(), resolved.stateNames(), resolved.from(), resolved.to());
             if (target.problem().isPresent()) {
@@ -167,7 +154,7 @@ final class ModelCases {
             Optional<Notice> obstacle = CaseSizing.obstacle(resolved, request);
             return obstacle.isPresent()
                     ? new SizingOutcome(Optional.empty(), obstacle)
-                    : new SizingOutcome(CaseSizing.run(resolved, request, progress(advance)), Optional.empty());
+                    : new SizingOutcome(CaseSizing.run(resolved, request, progress), Optional.empty());
         }
 
         @Override

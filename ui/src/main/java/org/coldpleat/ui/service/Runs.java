@@ -13,6 +13,7 @@ import org.coldpleat.model.run.Glance;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.MultiPassReport;
 import org.coldpleat.model.run.PointResult;
+import org.coldpleat.model.run.Progress;
 import org.coldpleat.model.run.ServiceResult;
 import org.coldpleat.model.run.SettingsResult;
 import org.coldpleat.model.run.StartOutline;
@@ -51,7 +52,7 @@ interface Runs {
     MapResult map(String candidate);
 
     /** How sure the answers are; empty if cancelled. */
-    default Optional<ConfidenceResult> confidence(int draws, long seed, Advance advance) {
+    default Optional<ConfidenceResult> confidence(int draws, long seed, Progress progress) {
         return Optional.empty();
     }
 
@@ -81,12 +82,12 @@ interface Runs {
     }
 
     /** Candidates at one valve setting after another. */
-    default Optional<SettingsResult> settings(Optional<String> candidate, double from, double to, Advance advance) {
+    default Optional<SettingsResult> settings(Optional<String> candidate, double from, double to, Progress progress) {
         throw new IllegalArgumentException("no settings from " + from + " to " + to + " here");
     }
 
     /** What just meets a target. */
-    default SizingOutcome size(SizingQuestion question, Advance advance) {
+    default SizingOutcome size(SizingQuestion question, Progress progress) {
         throw new IllegalArgumentException("nothing to size for " + question.candidate() + " here");
     }
 

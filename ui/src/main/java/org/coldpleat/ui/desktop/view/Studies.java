@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.coldpleat.model.run.ConfidenceResult;
+import org.coldpleat.model.run.Progress;
 import org.coldpleat.model.run.ServiceResult;
 import org.coldpleat.model.run.SizingResult;
 import org.coldpleat.model.run.Verdict;
@@ -22,7 +23,6 @@ import org.coldpleat.ui.chart.ServiceCharts;
 import org.coldpleat.ui.chart.SettingsChart;
 import org.coldpleat.ui.chart.SizeChart;
 import org.coldpleat.ui.commandline.Pages;
-import org.coldpleat.ui.service.Advance;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.Sentences;
 import org.coldpleat.ui.service.SizingOutcome;
@@ -102,7 +102,7 @@ final class Studies {
         executor.shutdownNow();
     }
 
-    private Study.Answer loading(ChartTabs.View now, List<String> typed, Advance advance) {
+    private Study.Answer loading(ChartTabs.View now, List<String> typed, Progress progress) {
         Optional<ServiceResult> result = service.service(now.opened(), OptionalDouble.empty());
         return result.map(life -> new Study.Answer(overTime(life), sentences(life.verdicts())))
                 .orElseGet(() -> Study.Answer.none(WindowTexts.get("study.noDuty")));
@@ -133,7 +133,7 @@ final class Studies {
         return now.opened().understood().containsKey("temperatures.named[0].temperature");
     }
 
-    private Study.Answer pleats(ChartTabs.View now, List<String> typed, Advance advance) {
+    private Study.Answer pleats(ChartTabs.View now, List<String> typed, Progress progress) {
         SizingQuestion question = new SizingQuestion(
                 now.candidate(),
                 SizingResult.Variable.PLEATS,
@@ -143,7 +143,7 @@ final class Studies {
                 OptionalDouble.empty(),
                 SIZE_DRAWS,
                 SEED);
-        SizingOutcome outcome = service.size(now.opened(), question, advance);
+        SizingOutcome outcome = service.size(now.opened(), question, progress);
         return outcome.result()
                 .map(size -> new Study.Answer(
                         List.of(new Study.Drawn(
@@ -153,13 +153,13 @@ final class Studies {
                         outcome.problem().map(Sentences::of).orElse(WindowTexts.get("study.stopped"))));
     }
 
-    private Study.Answer settings(ChartTabs.View now, List<String> typed, Advance advance) {
+    private Study.Answer settings(ChartTabs.View now, List<String> typed, Progress progress) {
         Optional<Double> from = pressure(typed.get(0));
         Optional<Double> to = pressure(typed.get(1));
         if (from.isEmpty() || to.isEmpty() || !(from.get() > 0 && from.get() < to.get())) {
             return Study.Answer.none(WindowTexts.get("study.range", typed.get(0), typed.get(1)));
         }
-        return service.settings(now.opened(), Optional.empty(), from.get(), to.get(), advance)
+        return service.settings(now.opened(), Optional.empty(), from.get(), to.get(), progress)
                 .map(result -> new Study.Answer(
                         List.of(new Study.Drawn(
                                 WindowTexts.get("tab.settings"),
@@ -174,13 +174,13 @@ final class Studies {
         return reading.value().map(Measured::value);
     }
 
-    private Study.Answer confidence(ChartTabs.View now, List<String> typed, Advance advance) {
+    private Study.Answer confidence(ChartTabs.View now, List<String> typed, Progress progress) {
         String count = typed.get(0).strip();
         int draws = count.matches("\\d{1,6}") ? Integer.parseInt(count) : 0;
         if (draws < FEWEST_DRAWS || draws > MOST_DRAWS) {
             return Study.Answer.none(WindowTexts.get("study.drawsRange", FEWEST_DRAWS + "", MOST_DRAWS + "", count));
         }
-        Optional<ConfidenceResult> result = service.confidence(now.opened(), draws, SEED, advance);
+        Optional<ConfidenceResult> result = service.confidence(now.opened(), draws, SEED, progress);
         return result.map(sure -> new Study.Answer(
                         ConfidencePictures.of(sure, now.opened().invented()), notices(sure.notices())))
                 .orElseGet(() -> Study.Answer.none(WindowTexts.get("study.stopped")));

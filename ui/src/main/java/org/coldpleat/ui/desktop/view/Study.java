@@ -3,7 +3,7 @@ package org.coldpleat.ui.desktop.view;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import org.coldpleat.ui.service.Advance;
+import org.coldpleat.model.run.Progress;
 import org.jfree.chart.JFreeChart;
 
 /**
@@ -29,9 +29,9 @@ record Study(String key, List<Input> inputs, Function<ChartTabs.View, String> ab
          * Gives the answer.
          *
          * @param typed what was typed, in the order of the inputs
-         * @param advance told of the advance; may end the work
+         * @param progress told how far it is; may end the work
          */
-        Answer of(ChartTabs.View view, List<String> typed, Advance advance);
+        Answer of(ChartTabs.View view, List<String> typed, Progress progress);
     }
 
     /**

@@ -15,7 +15,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-import org.coldpleat.ui.service.Advance;
+import org.coldpleat.model.run.Progress;
 import org.jfree.chart.JFreeChart;
 
 /**
@@ -258,7 +258,7 @@ final class StudyPane extends BorderPane {
 
         @Override
         protected Study.Answer call() {
-            return study.answer().of(asked, typed, new Advance() {
+            return study.answer().of(asked, typed, new Progress() {
                 @Override
                 public void done(long evaluations, long total) {
                     updateProgress(evaluations, total);
