@@ -98,7 +98,7 @@ public final class CaseDraws {
 
         /** A filter in this oil and engine. */
         public Own with(Candidate candidate) {
-            return new Own(shared, candidate.position(), candidate.built());
+            return new Own(shared, candidate.position, candidate.built);
         }
     }
 
@@ -110,14 +110,6 @@ public final class CaseDraws {
         private Candidate(int position, BuiltCandidate built) {
             this.position = position;
             this.built = built;
-        }
-
-        private int position() {
-            return position;
-        }
-
-        private BuiltCandidate built() {
-            return built;
         }
     }
 

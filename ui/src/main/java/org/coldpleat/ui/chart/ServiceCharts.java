@@ -22,52 +22,43 @@ public final class ServiceCharts {
 
     private ServiceCharts() {}
 
-    /** Pictures of a service life in the order in which they are told: file name, chart, description. */
-    public static List<Picture> all(ServiceResult result) {
-        List<Picture> pictures = new ArrayList<>();
-        pictures.add(new Picture("opening", opening(result), openingDescription(result)));
-        pictures.add(new Picture("drop", drop(result), dropDescription(result)));
-        pictures.add(
+    /** Charts of a service life in the order in which they are told. */
+    public static List<NamedChart> all(ServiceResult result) {
+        List<NamedChart> charts = new ArrayList<>();
+        charts.add(new NamedChart("opening", () -> opening(result), openingDescription(result)));
+        charts.add(new NamedChart("drop", () -> drop(result), dropDescription(result)));
+        charts.add(
                 simple(result, "resistance", List.of(m -> m.resistanceRatio(), m -> m.ratioLow(), m -> m.ratioHigh())));
-        pictures.add(simple(
+        charts.add(simple(
                 result,
                 "unfiltered",
                 List.of(m -> 100 * m.unfilteredShare(), m -> 100 * m.unfilteredLow(), m -> 100 * m.unfilteredHigh())));
         if (!Double.isNaN(result.winterStart())) {
-            pictures.add(simple(result, "winter", List.of(m -> 1000 * m.winterUnfiltered())));
+            charts.add(simple(result, "winter", List.of(m -> 1000 * m.winterUnfiltered())));
         }
-        pictures.add(simple(
+        charts.add(simple(
                 result,
                 "retained",
                 List.of(
                         m -> 1000 * m.retained(),
                         m -> 1000 * m.retained() / m.dirtSpread(),
                         m -> 1000 * m.retained() * m.dirtSpread())));
-        pictures.add(simple(
+        charts.add(simple(
                 result,
                 "oilDirt",
                 List.of(
                         m -> 1000 * m.concentration(),
                         m -> 1000 * m.concentration() / m.dirtSpread(),
                         m -> 1000 * m.concentration() * m.dirtSpread())));
-        return pictures;
+        return charts;
     }
 
-    /**
-     * A picture.
-     *
-     * @param name for a file
-     * @param chart what is drawn
-     * @param description for readers who cannot see it
-     */
-    public record Picture(String name, JFreeChart chart, String description) {}
-
-    private static Picture simple(
+    private static NamedChart simple(
             ServiceResult result, String name, List<ToDoubleFunction<ServiceResult.Moment>> values) {
         String at = Charts.number(Axes.CELSIUS.applyAsDouble(result.winterStart()));
-        return new Picture(
+        return new NamedChart(
                 name,
-                service(
+                () -> service(
                         result,
                         ChartTexts.get("service." + name + ".title", at),
                         ChartTexts.get("axis.service." + name),

@@ -1,6 +1,5 @@
 package org.coldpleat.ui.commandline;
 
-import java.io.Console;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -24,7 +23,7 @@ import picocli.CommandLine.Option;
 @Command(name = "lesson", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
 final class LessonCommand implements Callable<Integer> {
     private final CaseService service;
-    private final org.coldpleat.ui.commandline.Console console;
+    private final Console console;
 
     @Mixin
     private CaseArgument caseFile;
@@ -38,7 +37,7 @@ final class LessonCommand implements Callable<Integer> {
     @Option(names = "--plots", paramLabel = "DIR", descriptionKey = "plots")
     private Path plots;
 
-    LessonCommand(CaseService service, org.coldpleat.ui.commandline.Console console) {
+    LessonCommand(CaseService service, Console console) {
         this.service = service;
         this.console = console;
     }
@@ -54,7 +53,8 @@ final class LessonCommand implements Callable<Integer> {
         }
         OpenedCase opened = caseFile.open(service, console);
         LessonCase one = LessonCase.of(service, draft(), opened);
-        Optional<Console> terminal = Optional.ofNullable(System.console()).filter(any -> number == null);
+        Optional<java.io.Console> terminal =
+                Optional.ofNullable(System.console()).filter(any -> number == null);
         console.result(LessonText.head(opened));
         for (int i = 0; i < steps.size(); i++) {
             if (number == null || number == i + 1) {
@@ -65,7 +65,7 @@ final class LessonCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    private void ask(int place, LessonStep step, LessonCase one, Optional<Console> terminal) {
+    private void ask(int place, LessonStep step, LessonCase one, Optional<java.io.Console> terminal) {
         Optional<LessonAnswer> found = Lesson.ask(step, one);
         if (found.isEmpty()) {
             console.result(LessonText.skipped(place, step));
@@ -81,18 +81,12 @@ final class LessonCommand implements Callable<Integer> {
     }
 
     /** What is typed at the terminal; nothing if it is no number or nobody is there. */
-    private static OptionalDouble guessed(Optional<Console> terminal, Lesson.Told told) {
+    private static OptionalDouble guessed(Optional<java.io.Console> terminal, Lesson.Told told) {
         if (terminal.isEmpty()) {
             return OptionalDouble.empty();
         }
         String typed = terminal.get().readLine("%s ", Texts.get("lesson.prompt", told.unit()));
-        try {
-            return typed == null || typed.isBlank()
-                    ? OptionalDouble.empty()
-                    : OptionalDouble.of(Double.parseDouble(typed.strip().replace(',', '.')));
-        } catch (NumberFormatException notANumber) {
-            return OptionalDouble.empty();
-        }
+        return typed == null ? OptionalDouble.empty() : Lesson.prediction(typed);
     }
 
     private CaseDraft draft() {

@@ -21,8 +21,7 @@ import org.coldpleat.model.run.TestReport;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.ui.chart.ChartFiles;
 import org.coldpleat.ui.chart.ColdStartCharts;
-import org.coldpleat.ui.chart.ConfidenceBars;
-import org.coldpleat.ui.chart.ConfidenceChart;
+import org.coldpleat.ui.chart.ConfidenceCharts;
 import org.coldpleat.ui.chart.ResidualChart;
 import org.coldpleat.ui.chart.RunCharts;
 import org.coldpleat.ui.chart.ServiceCharts;
@@ -111,28 +110,10 @@ final class Pictures {
                 console);
     }
 
-    /** The chance of an open valve over oil temperature. */
+    /** Everything that is drawn of a run of draws. */
     static void ofConfidence(ConfidenceResult result, boolean invented, Path folder, Console console) {
-        write(
-                ConfidenceChart.of(result, invented),
-                ConfidenceChart.description(result),
-                folder,
-                "chance-open",
-                console);
-        write(
-                ConfidenceBars.bands(result, invented),
-                ConfidenceBars.bandsDescription(result),
-                folder,
-                "opening-bands",
-                console);
-        if (!result.focus().measurements().isEmpty()) {
-            write(
-                    ConfidenceBars.shares(result, invented, Sentences::measuredThing),
-                    ConfidenceBars.sharesDescription(result, Sentences::measuredThing),
-                    folder,
-                    "variance-shares",
-                    console);
-        }
+        ConfidenceCharts.all(result, invented, Sentences::measuredThing)
+                .forEach(one -> write(one.chart(), one.description(), folder, one.name(), console));
     }
 
     /** Two pictures of a multi-pass test: filtration ratio and pressure drop. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.coldpleat.model.run.Glance;
 import org.coldpleat.shared.notice.Wording;
 
@@ -76,6 +77,15 @@ public final class Lesson {
     public static Optional<Glance> picture(LessonStep step, LessonCase one) {
         String name = WORDS.patternOr(step.key() + ".changed", "");
         return step.changed().flatMap(changed -> one.glanceBeside(changed, name));
+    }
+
+    /** What was typed as a prediction, with a point or a comma; nothing if it is no number. */
+    public static OptionalDouble prediction(String typed) {
+        try {
+            return OptionalDouble.of(Double.parseDouble(typed.strip().replace(',', '.')));
+        } catch (NumberFormatException noNumber) {
+            return OptionalDouble.empty();
+        }
     }
 
     /** How a prediction compares with what was computed. */

@@ -28,7 +28,7 @@ public final class LessonCase {
     private final int position;
     private final Optional<String> engineState;
     private final Optional<String> standState;
-    private final String state;
+    private final Glance glance;
 
     private LessonCase(CaseService service, CaseDraft draft, OpenedCase opened) {
         this.service = service;
@@ -39,14 +39,16 @@ public final class LessonCase {
         standState = stand.stream().findFirst();
         Subject subject = subject(engine)
                 .or(() -> subject(stand))
-                .orElse(new Subject(0, opened.states().get(0)));
+                .orElseGet(() ->
+                        new Subject(0, service.glance(opened, opened.states().get(0))));
         position = subject.position();
-        state = subject.state();
-        engineState =
-                engine.contains(state) ? Optional.of(state) : engine.stream().findFirst();
+        glance = subject.glance();
+        engineState = engine.contains(state())
+                ? Optional.of(state())
+                : engine.stream().findFirst();
     }
 
-    private record Subject(int position, String state) {}
+    private record Subject(int position, Glance glance) {}
 
     /**
      * A case as it is written, already opened.
@@ -59,10 +61,10 @@ public final class LessonCase {
 
     private Optional<Subject> subject(List<String> states) {
         for (String one : states) {
-            List<Glance.Candidate> candidates = service.glance(opened, one).candidates();
-            for (int i = 0; i < candidates.size(); i++) {
-                if (!candidates.get(i).intervals().isEmpty()) {
-                    return Optional.of(new Subject(i, one));
+            Glance all = service.glance(opened, one);
+            for (int i = 0; i < all.candidates().size(); i++) {
+                if (!all.candidates().get(i).intervals().isEmpty()) {
+                    return Optional.of(new Subject(i, all));
                 }
             }
         }
@@ -89,7 +91,7 @@ public final class LessonCase {
 
     /** The state in which the candidate opens, an engine's if there is one. */
     String state() {
-        return state;
+        return glance.state();
     }
 
     Optional<String> engineState() {
@@ -146,7 +148,7 @@ public final class LessonCase {
     /** The candidate alone and a changed copy of it in the state of the lesson; without changes the case as it is. */
     Optional<Glance> glanceBeside(Map<String, Double> factors, String name) {
         if (factors.isEmpty()) {
-            return Optional.of(service.glance(opened, state));
+            return Optional.of(glance);
         }
         String copy = candidate() + " " + name;
         CaseDraft changed = draft.copy("candidates", position, copy);
@@ -160,7 +162,7 @@ public final class LessonCase {
         return service.openDraft("lesson", changed, Optional.of(opened))
                 .opened()
                 .map(both -> {
-                    Glance all = service.glance(both, state);
+                    Glance all = service.glance(both, state());
                     return new Glance(
                             all.title(),
                             all.invented(),
@@ -174,7 +176,7 @@ public final class LessonCase {
 
     /** Cold end of the range the case looks at [K]. */
     double from() {
-        return service.glance(opened, state).from();
+        return glance.from();
     }
 
     /** Coldest temperature that the case names [K], else 25 K below freezing. */
@@ -226,6 +228,6 @@ public final class LessonCase {
     double flow() {
         return quantity("flowStand.states[0].flow")
                 .map(Measured::value)
-                .orElseGet(() -> at(opened, state, warmest()).flow());
+                .orElseGet(() -> at(opened, state(), warmest()).flow());
     }
 }

@@ -1,13 +1,11 @@
 package org.coldpleat.ui.report;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import org.coldpleat.model.run.Band;
 import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.shared.quantity.Kind;
-import org.coldpleat.ui.chart.ConfidenceBars;
-import org.coldpleat.ui.chart.ConfidenceChart;
+import org.coldpleat.ui.chart.ConfidenceCharts;
+import org.coldpleat.ui.chart.NamedChart;
 import org.coldpleat.ui.chart.Picture;
 import org.coldpleat.ui.service.Sentences;
 import org.jsoup.nodes.Element;
@@ -28,23 +26,10 @@ final class ConfidenceSection implements ReportSection {
         section.appendChild(outcomes(result, amounts));
         section.appendChild(focus(result.focus(), amounts));
         int number = 0;
-        for (Picture picture : pictures(result, input.comparison().invented())) {
-            section.appendChild(Figure.of(picture, "confidence-" + ++number));
+        for (NamedChart one : ConfidenceCharts.all(result, input.comparison().invented(), Sentences::measuredThing)) {
+            section.appendChild(Figure.of(Picture.of(one.chart(), one.description()), "confidence-" + ++number));
         }
         return Optional.of(section);
-    }
-
-    /** All charts of this section, one line a kind. */
-    static List<Picture> pictures(ConfidenceResult result, boolean invented) {
-        List<Picture> pictures = new ArrayList<>();
-        pictures.add(Picture.of(ConfidenceChart.of(result, invented), ConfidenceChart.description(result)));
-        pictures.add(Picture.of(ConfidenceBars.bands(result, invented), ConfidenceBars.bandsDescription(result)));
-        if (!result.focus().measurements().isEmpty()) {
-            pictures.add(Picture.of(
-                    ConfidenceBars.shares(result, invented, Sentences::measuredThing),
-                    ConfidenceBars.sharesDescription(result, Sentences::measuredThing)));
-        }
-        return pictures;
     }
 
     private static Element outcomes(ConfidenceResult result, Amounts amounts) {

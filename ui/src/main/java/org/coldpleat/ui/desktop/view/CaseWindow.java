@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuBar;
@@ -12,6 +13,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import org.coldpleat.model.run.Comparison;
+import org.coldpleat.shared.casefile.CaseDraft;
 import org.coldpleat.ui.desktop.viewmodel.CaseBench;
 import org.coldpleat.ui.desktop.viewmodel.Photographs;
 import org.coldpleat.ui.desktop.viewmodel.Recovery;
@@ -209,8 +211,11 @@ final class CaseWindow {
         lesson.show(stage);
     }
 
-    private Optional<LessonCase> lesson() {
-        return files.bench().flatMap(one -> one.opened().map(opened -> LessonCase.of(service, one.draft(), opened)));
+    private Optional<Supplier<LessonCase>> lesson() {
+        return files.bench().flatMap(one -> {
+            CaseDraft draft = one.draft();
+            return one.opened().map(opened -> () -> LessonCase.of(service, draft, opened));
+        });
     }
 
     private void photographs() {

@@ -5,8 +5,8 @@ import java.util.List;
 import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.model.run.ConfidenceResult.Contribution;
 import org.coldpleat.model.run.ConfidenceResult.StateOutcome;
-import org.coldpleat.ui.chart.ConfidenceBars;
-import org.coldpleat.ui.chart.ConfidenceChart;
+import org.coldpleat.ui.chart.ConfidenceCharts;
+import org.coldpleat.ui.chart.NamedChart;
 import org.coldpleat.ui.service.Sentences;
 
 /** Pictures of how sure the answers are, with their numbers. */
@@ -17,24 +17,21 @@ final class ConfidencePictures {
     private ConfidencePictures() {}
 
     static List<Study.Drawn> of(ConfidenceResult result, boolean invented) {
-        List<Study.Drawn> drawn = new ArrayList<>();
-        drawn.add(new Study.Drawn(
-                WindowTexts.get("tab.confidence"),
-                () -> ConfidenceChart.of(result, invented),
-                ConfidenceChart.description(result)));
-        drawn.add(new Study.Drawn(
-                WindowTexts.get("study.bands"),
-                () -> ConfidenceBars.bands(result, invented),
-                ConfidenceBars.bandsDescription(result),
-                chart -> bands(result)));
-        if (!result.focus().measurements().isEmpty()) {
-            drawn.add(new Study.Drawn(
-                    WindowTexts.get("study.shares"),
-                    () -> ConfidenceBars.shares(result, invented, Sentences::measuredThing),
-                    ConfidenceBars.sharesDescription(result, Sentences::measuredThing),
-                    chart -> shares(result)));
-        }
-        return drawn;
+        return ConfidenceCharts.all(result, invented, Sentences::measuredThing).stream()
+                .map(one -> drawn(one, result))
+                .toList();
+    }
+
+    private static Study.Drawn drawn(NamedChart one, ConfidenceResult result) {
+        return switch (one.name()) {
+            case ConfidenceCharts.BANDS ->
+                new Study.Drawn(
+                        WindowTexts.get("study.bands"), one.drawing(), one.description(), chart -> bands(result));
+            case ConfidenceCharts.SHARES ->
+                new Study.Drawn(
+                        WindowTexts.get("study.shares"), one.drawing(), one.description(), chart -> shares(result));
+            default -> new Study.Drawn(WindowTexts.get("tab.confidence"), one.drawing(), one.description());
+        };
     }
 
     private static List<NumberRow> bands(ConfidenceResult result) {

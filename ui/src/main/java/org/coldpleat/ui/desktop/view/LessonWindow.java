@@ -27,7 +27,7 @@ final class LessonWindow {
     private static final double HEIGHT = 760;
 
     private final Stage stage = new Stage();
-    private final Supplier<Optional<LessonCase>> lesson;
+    private final Supplier<Optional<Supplier<LessonCase>>> lesson;
     private final Worker worker;
     private final Label title = words("title");
     private final Label question = words("question");
@@ -43,10 +43,10 @@ final class LessonWindow {
     private record Asked(LessonAnswer found, Lesson.Told told, Optional<StateSheet> sheet) {}
 
     /**
-     * @param lesson the case to be asked, as it is now; empty if it cannot be understood
+     * @param lesson the case to be asked, as it is now, to be made beside the window; empty if it is not understood
      * @param worker computes the answers
      */
-    LessonWindow(Stage owner, Supplier<Optional<LessonCase>> lesson, Worker worker) {
+    LessonWindow(Stage owner, Supplier<Optional<Supplier<LessonCase>>> lesson, Worker worker) {
         this.lesson = lesson;
         this.worker = worker;
         stage.initOwner(owner);
@@ -101,12 +101,12 @@ final class LessonWindow {
         guess.clear();
         show.setDisable(true);
         picture.setVisible(false);
-        Optional<LessonCase> one = lesson.get();
+        Optional<Supplier<LessonCase>> one = lesson.get();
         if (one.isEmpty()) {
             question.setText(WindowTexts.get("lesson.notUnderstood"));
             return;
         }
-        worker.run("lesson", () -> asked(step, one.get()), found -> shown(step, found));
+        worker.run("lesson", () -> asked(step, one.get().get()), found -> shown(step, found));
     }
 
     private static Optional<Asked> asked(LessonStep step, LessonCase one) {
@@ -125,8 +125,9 @@ final class LessonWindow {
 
     private void showAnswer() {
         asked.ifPresent(one -> {
-            String verdict = number().isPresent() && one.found().number().isPresent()
-                    ? Lesson.verdict(number().getAsDouble(), one.found()) + "\n"
+            OptionalDouble predicted = Lesson.prediction(guess.getText());
+            String verdict = predicted.isPresent() && one.found().number().isPresent()
+                    ? Lesson.verdict(predicted.getAsDouble(), one.found()) + "\n"
                     : "";
             answer.setText(verdict
                     + one.told().answer() + "\n" + one.told().reason() + "\n"
@@ -137,14 +138,6 @@ final class LessonWindow {
                 picture.setVisible(true);
             });
         });
-    }
-
-    private OptionalDouble number() {
-        try {
-            return OptionalDouble.of(Double.parseDouble(guess.getText().strip().replace(',', '.')));
-        } catch (NumberFormatException noNumber) {
-            return OptionalDouble.empty();
-        }
     }
 
     private static Label words(String id) {

@@ -7,7 +7,6 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.model.run.Progress;
 import org.coldpleat.model.run.ServiceResult;
@@ -109,12 +108,8 @@ final class Studies {
     }
 
     private static List<Study.Drawn> overTime(ServiceResult life) {
-        List<ServiceCharts.Picture> pictures = ServiceCharts.all(life);
-        return IntStream.range(0, pictures.size())
-                .mapToObj(i -> new Study.Drawn(
-                        pictures.get(i).chart().getTitle().getText(),
-                        () -> ServiceCharts.all(life).get(i).chart(),
-                        pictures.get(i).description()))
+        return ServiceCharts.all(life).stream()
+                .map(one -> new Study.Drawn(one.chart().getTitle().getText(), one.drawing(), one.description()))
                 .toList();
     }
 
