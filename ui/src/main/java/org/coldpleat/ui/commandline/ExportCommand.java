@@ -10,6 +10,7 @@ import java.util.concurrent.Callable;
 import org.coldpleat.model.run.ColdStartRequest;
 import org.coldpleat.model.run.StartOutline;
 import org.coldpleat.shared.casefile.CaseWriter;
+import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.report.Report;
 import org.coldpleat.ui.service.CaseService;
@@ -21,9 +22,6 @@ import picocli.CommandLine.Option;
 /** {@code export}: every result that has a table, as tables in a folder. */
 @Command(name = "export", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
 final class ExportCommand implements Callable<Integer> {
-    private static final double LOWEST_SETTING = 40e3;
-    private static final double HIGHEST_SETTING = 220e3;
-
     private final CaseService service;
     private final Console console;
 
@@ -33,14 +31,8 @@ final class ExportCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "DIR", descriptionKey = "export.out", required = true)
     private Path out;
 
-    @Option(names = "--units", paramLabel = "UNITS", descriptionKey = "units", defaultValue = "metric")
-    private UnitSystem units;
-
-    @Option(names = "--draws", paramLabel = "N", descriptionKey = "report.draws", defaultValue = "256")
-    private int draws;
-
-    @Option(names = "--seed", paramLabel = "S", descriptionKey = "confidence.seed", defaultValue = "1")
-    private long seed;
+    @Mixin
+    private WholeCaseArguments whole;
 
     ExportCommand(CaseService service, Console console) {
         this.service = service;
@@ -49,29 +41,30 @@ final class ExportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        ReportCommand.requireDraws(draws);
+        int draws = whole.draws();
+        UnitSystem units = whole.units();
         OpenedCase opened = caseFile.open(service, console);
         put("read-me.txt", readMe(opened));
         put("compare", CompareCsv.of(service.compare(opened), units));
-        maps(opened);
-        start(opened);
+        maps(opened, units);
+        start(opened, units);
         service.service(opened, OptionalDouble.empty())
                 .ifPresent(result -> put("service", ServiceOutput.csv(result, units)));
         service.settings(
                         opened,
                         Optional.empty(),
-                        LOWEST_SETTING,
-                        HIGHEST_SETTING,
+                        ValueArgument.positive("--from", SettingsCommand.FROM, Kind.PRESSURE_DIFFERENCE),
+                        ValueArgument.positive("--to", SettingsCommand.TO, Kind.PRESSURE_DIFFERENCE),
                         ProgressLine.on(console, "settings.progress"))
                 .ifPresent(result -> put("settings", SettingsCsv.of(result, units)));
         if (draws > 0) {
-            service.confidence(opened, draws, seed, ProgressLine.on(console, "confidence.progress"))
+            service.confidence(opened, draws, whole.seed(), ProgressLine.on(console, "confidence.progress"))
                     .ifPresent(result -> put("confidence", ConfidenceCsv.of(result, units)));
         }
         return ExitCode.DONE;
     }
 
-    private void maps(OpenedCase opened) {
+    private void maps(OpenedCase opened, UnitSystem units) {
         List<String> names = opened.candidates();
         for (int c = 0; c < names.size(); c++) {
             String of = (c + 1) + "-" + Pictures.fileName(names.get(c));
@@ -81,7 +74,7 @@ final class ExportCommand implements Callable<Integer> {
         }
     }
 
-    private void start(OpenedCase opened) {
+    private void start(OpenedCase opened, UnitSystem units) {
         Optional<StartOutline> outline = service.startOutline(opened).filter(one -> one.from() < one.hot());
         outline.flatMap(one -> service.coldStart(opened, ColdStartRequest.AS_STATED))
                 .ifPresent(start -> put("coldstart", ColdStartCsv.of(start, units)));

@@ -23,9 +23,6 @@ import picocli.CommandLine.Option;
 /** {@code report}: everything about a case in one document. */
 @Command(name = "report", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
 final class ReportCommand implements Callable<Integer> {
-    private static final int FEWEST_DRAWS = 16;
-    private static final int MOST_DRAWS = 1 << 20;
-
     private final CaseService service;
     private final Console console;
 
@@ -35,14 +32,8 @@ final class ReportCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "FILE", descriptionKey = "report.out", required = true)
     private Path out;
 
-    @Option(names = "--units", paramLabel = "UNITS", descriptionKey = "units", defaultValue = "metric")
-    private UnitSystem units;
-
-    @Option(names = "--draws", paramLabel = "N", descriptionKey = "report.draws", defaultValue = "256")
-    private int draws;
-
-    @Option(names = "--seed", paramLabel = "S", descriptionKey = "confidence.seed", defaultValue = "1")
-    private long seed;
+    @Mixin
+    private WholeCaseArguments whole;
 
     ReportCommand(CaseService service, Console console) {
         this.service = service;
@@ -51,14 +42,14 @@ final class ReportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        requireDraws(draws);
+        int draws = whole.draws();
         String name = out.getFileName().toString().toLowerCase(Locale.ROOT);
         boolean pdf = name.endsWith(".pdf");
         if (!pdf && !name.endsWith(".html")) {
             throw new Stop(ExitCode.USAGE, Texts.get("error.reportName", out));
         }
         OpenedCase opened = caseFile.open(service, console);
-        ReportInput input = ReportRun.of(service, opened, units, draws, seed, words());
+        ReportInput input = ReportRun.of(service, opened, whole.units(), draws, whole.seed(), words());
         try {
             byte[] document = pdf ? ReportPdf.of(input) : Report.html(input).getBytes(StandardCharsets.UTF_8);
             Files.write(out, document);
@@ -67,13 +58,6 @@ final class ReportCommand implements Callable<Integer> {
         }
         console.message(Texts.get("plots.written", out));
         return ExitCode.DONE;
-    }
-
-    /** Stops at a number of draws that is neither none nor enough. */
-    static void requireDraws(int draws) {
-        if (draws != 0 && (draws < FEWEST_DRAWS || draws > MOST_DRAWS)) {
-            throw new Stop(ExitCode.USAGE, Texts.get("error.reportDraws", FEWEST_DRAWS, MOST_DRAWS, draws));
-        }
     }
 
     private static ReportWords words() {

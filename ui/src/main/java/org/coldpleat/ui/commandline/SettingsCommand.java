@@ -13,6 +13,12 @@ import picocli.CommandLine.Option;
 /** {@code settings}: both risks of a bypass valve over its opening pressure. */
 @Command(name = "settings", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
 final class SettingsCommand implements Callable<Integer> {
+    /** Lowest setting looked at unless another is asked for. */
+    static final String FROM = "40 kPa";
+
+    /** Highest one. */
+    static final String TO = "220 kPa";
+
     private final CaseService service;
     private final Console console;
 
@@ -22,10 +28,10 @@ final class SettingsCommand implements Callable<Integer> {
     @Option(names = "--candidate", paramLabel = "NAME", descriptionKey = "evidence.candidate")
     private String candidate;
 
-    @Option(names = "--from", paramLabel = "PRESSURE", descriptionKey = "settings.from", defaultValue = "40 kPa")
+    @Option(names = "--from", paramLabel = "PRESSURE", descriptionKey = "settings.from", defaultValue = FROM)
     private String from;
 
-    @Option(names = "--to", paramLabel = "PRESSURE", descriptionKey = "settings.to", defaultValue = "220 kPa")
+    @Option(names = "--to", paramLabel = "PRESSURE", descriptionKey = "settings.to", defaultValue = TO)
     private String to;
 
     @Mixin

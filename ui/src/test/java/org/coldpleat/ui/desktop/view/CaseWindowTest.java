@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -49,15 +48,14 @@ class CaseWindowTest {
     @Start
     void start(Stage given) throws IOException {
         stage = given;
-        window = new CaseWindow(given, CaseService.standard(), Files.createTempDirectory("coldpleat"));
-        given.show();
+        window = WindowProbe.window(given);
     }
 
     @BeforeEach
     void openTheCase(FxRobot robot) throws Exception {
         probe = new WindowProbe(stage, robot);
         robot.interact(() -> window.open(HUT));
-        ready();
+        probe.ready();
     }
 
     @AfterEach
@@ -67,14 +65,6 @@ class CaseWindowTest {
 
     private <T extends Node> T node(String id, Class<T> type) {
         return probe.node(id, type);
-    }
-
-    private void ready() throws Exception {
-        WaitForAsyncUtils.waitFor(
-                60,
-                TimeUnit.SECONDS,
-                () -> node("#status", Label.class).getText().contains("invented data"));
-        WaitForAsyncUtils.waitForFxEvents();
     }
 
     private static String printed(String... words) {
@@ -154,12 +144,12 @@ class CaseWindowTest {
     void typedValueMovesTheAnswerAndUndoBringsItBack(FxRobot robot) throws Exception {
         String before = node("#page", TextArea.class).getText();
         probe.type("#field:candidates[0].bypass.openingPressure", "5 to 6 psi");
-        ready();
+        probe.ready();
         String after = node("#page", TextArea.class).getText();
         assertFalse(before.equals(after));
         assertTrue(stage.getTitle().startsWith("*"));
         robot.interact(() -> node("#undo", Button.class).fire());
-        ready();
+        probe.ready();
         assertEquals(before, node("#page", TextArea.class).getText());
         assertFalse(stage.getTitle().startsWith("*"));
     }
@@ -168,7 +158,7 @@ class CaseWindowTest {
     void enterGoesOnToTheNextField(FxRobot robot) throws Exception {
         robot.interact(() -> node(PLEATS, TextField.class).requestFocus());
         probe.type(PLEATS, "54");
-        ready();
+        probe.ready();
         assertEquals(
                 "field:candidates[0].pleats.depth",
                 stage.getScene().getFocusOwner().getId());

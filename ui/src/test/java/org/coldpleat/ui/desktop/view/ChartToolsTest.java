@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.control.Button;
@@ -18,7 +17,6 @@ import javafx.scene.input.Clipboard;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.coldpleat.shared.quantity.UnitSystem;
-import org.coldpleat.ui.service.CaseService;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -41,8 +39,7 @@ class ChartToolsTest {
     @Start
     void start(Stage given) throws IOException {
         stage = given;
-        window = new CaseWindow(given, CaseService.standard(), Files.createTempDirectory("coldpleat"));
-        given.show();
+        window = WindowProbe.window(given);
     }
 
     @BeforeEach
@@ -50,17 +47,13 @@ class ChartToolsTest {
         robot = given;
         probe = new WindowProbe(stage, robot);
         robot.interact(() -> window.open(HUT));
-        ready();
+        probe.ready();
         press("#chart-pressure-table");
     }
 
     @AfterEach
     void close() {
         robot.interact(window::close);
-    }
-
-    private void ready() throws Exception {
-        WindowProbe.until(60, () -> probe.node("#status", Label.class).getText().contains("invented data"));
     }
 
     private void press(String id) {
@@ -109,7 +102,7 @@ class ChartToolsTest {
         assertEquals(
                 page, probe.node("#page", javafx.scene.control.TextArea.class).getText());
         probe.type("#field:candidates[0].pleats.count", "41");
-        ready();
+        probe.ready();
         assertEquals(List.of("Slate", "Fjord", "Moss"), series());
         press("#legend-pressure:Copper");
         assertEquals(List.of("Slate", "Copper", "Fjord", "Moss"), series());
@@ -153,7 +146,7 @@ class ChartToolsTest {
         keys(KeyCode.RIGHT);
         String before = readOut();
         probe.type("#field:candidates[0].pleats.count", "41");
-        ready();
+        probe.ready();
         assertNotEquals(before, readOut());
         assertEquals(before.replaceFirst(":.*", ""), readOut().replaceFirst(":.*", ""));
         probe.picture("reading");

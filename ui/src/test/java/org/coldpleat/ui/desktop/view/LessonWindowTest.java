@@ -37,11 +37,7 @@ class LessonWindowTest {
     @Start
     void start(Stage given) throws IOException {
         stage = given;
-        window = new CaseWindow(
-                given,
-                CaseService.standard(),
-                Files.createTempDirectory("coldpleat").resolve("state"));
-        given.show();
+        window = WindowProbe.window(given);
     }
 
     @AfterEach

@@ -60,7 +60,7 @@ class LiveWindowTest {
     void openTheCase(FxRobot robot) throws Exception {
         probe = new WindowProbe(stage, robot);
         robot.interact(() -> window.open(HUT));
-        ready();
+        probe.ready();
         Label note = probe.node("#chart-share-note", Label.class);
         // the numbers are in the window only while they are looked at
         robot.interact(
@@ -71,10 +71,6 @@ class LiveWindowTest {
     @AfterEach
     void close(FxRobot robot) {
         robot.interact(window::close);
-    }
-
-    private void ready() throws Exception {
-        WindowProbe.until(60, () -> probe.node("#status", Label.class).getText().contains("invented data"));
     }
 
     private Shown now(String note) {
@@ -105,7 +101,7 @@ class LiveWindowTest {
         List<NumberRow> before = curves();
         // The area moves the curve itself; the opening pressure alone would move only where it is crossed.
         probe.type("#field:candidates[0].pleats.count", "41");
-        ready();
+        probe.ready();
         OpenedCase edited = opened();
         assertEquals(2, shown.size(), "drawn once at a glance, once compared");
         Shown first = shown.get(0);
@@ -129,7 +125,7 @@ class LiveWindowTest {
         for (String pressure : List.of("6 psi", "8 psi", "10 psi", "12 psi")) {
             probe.type(PRESSURE, pressure);
         }
-        ready();
+        probe.ready();
         assertEquals(
                 "12 psi",
                 window.bench()

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
@@ -16,7 +15,6 @@ import javafx.scene.control.TabPane;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
-import org.coldpleat.ui.service.CaseService;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -38,24 +36,19 @@ class StudyWindowTest {
     @Start
     void start(Stage given) throws IOException {
         stage = given;
-        window = new CaseWindow(given, CaseService.standard(), Files.createTempDirectory("coldpleat"));
-        given.show();
+        window = WindowProbe.window(given);
     }
 
     @BeforeEach
     void openTheCase(FxRobot robot) throws Exception {
         probe = new WindowProbe(stage, robot);
         robot.interact(() -> window.open(HUT));
-        ready();
+        probe.ready();
     }
 
     @AfterEach
     void close(FxRobot robot) {
         robot.interact(window::close);
-    }
-
-    private void ready() throws Exception {
-        WindowProbe.until(60, () -> probe.node("#status", Label.class).getText().contains("invented data"));
     }
 
     private void look(FxRobot robot, String tab) {
@@ -105,7 +98,7 @@ class StudyWindowTest {
         probe.type(PLEATS, "41");
         assertEquals(WindowTexts.get("study.outdated"), note("pleats"));
         assertEquals(before, words("pleats"));
-        ready();
+        probe.ready();
         assertEquals(WindowTexts.get("study.outdated"), note("pleats"));
         probe.picture("study-outdated");
         press(robot, "#study-pleats-run");

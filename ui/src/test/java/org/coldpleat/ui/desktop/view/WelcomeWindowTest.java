@@ -26,14 +26,10 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Slider;
-import javafx.scene.control.SplitPane;
-import javafx.scene.control.TabPane;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.ToolBar;
 import javafx.scene.layout.BorderPane;
 import javafx.stage.Stage;
 import javafx.stage.Window;
@@ -75,13 +71,9 @@ class WelcomeWindowTest {
         robot.interact(window::close);
     }
 
-    private void ready() throws Exception {
-        WindowProbe.until(60, () -> probe.node("#status", Label.class).getText().contains("invented data"));
-    }
-
     @Test
     void theFirstStartShowsADemoAndATourThatIsSeenOnce(FxRobot robot) throws Exception {
-        ready();
+        probe.ready();
         assertTrue(probe.node("#tour", Node.class).isVisible());
         Set<String> words = new LinkedHashSet<>();
         while (probe.node("#tour", Node.class).isVisible()) {
@@ -132,7 +124,7 @@ class WelcomeWindowTest {
 
     @Test
     void everyControlHasANameAndEveryCommandItsKeys() throws Exception {
-        ready();
+        probe.ready();
         List<String> nameless = new ArrayList<>();
         int[] seen = new int[1];
         walk(stage.getScene().getRoot(), node -> {
@@ -166,19 +158,10 @@ class WelcomeWindowTest {
 
     private static void walk(Node at, Consumer<Node> told) {
         told.accept(at);
-        Iterable<? extends Node> below = at instanceof TabPane tabs
-                ? tabs.getTabs().stream().map(tab -> tab.getContent()).toList()
-                : at instanceof ScrollPane pane
-                        ? List.of(pane.getContent())
-                        : at instanceof SplitPane split
-                                ? split.getItems()
-                                : at instanceof ToolBar bar
-                                        ? bar.getItems()
-                                        : at instanceof Control
-                                                ? List.<Node>of()
-                                                : at instanceof Parent parent
-                                                        ? parent.getChildrenUnmodifiable()
-                                                        : List.<Node>of();
+        List<? extends Node> below = WindowProbe.inside(at)
+                .orElseGet(() -> at instanceof Parent parent && !(at instanceof Control)
+                        ? parent.getChildrenUnmodifiable()
+                        : List.of());
         below.forEach(node -> walk(node, told));
     }
 
@@ -196,7 +179,7 @@ class WelcomeWindowTest {
 
     @Test
     void closingWithChangesAsksAndCancelKeepsThem(FxRobot robot) throws Exception {
-        ready();
+        probe.ready();
         probe.type("#field:candidates[0].name", "Schist");
         Platform.runLater(() -> stage.fireEvent(new WindowEvent(stage, WindowEvent.WINDOW_CLOSE_REQUEST)));
         WindowProbe.until(10, () -> Window.getWindows().stream().anyMatch(one -> one != stage && one.isShowing()));

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.AccessibleAttribute;
@@ -20,7 +19,6 @@ import javafx.scene.control.TitledPane;
 import javafx.scene.control.ToggleButton;
 import javafx.stage.Stage;
 import org.coldpleat.shared.quantity.UnitSystem;
-import org.coldpleat.ui.service.CaseService;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -44,8 +42,7 @@ class WhatIfWindowTest {
     @Start
     void start(Stage given) throws IOException {
         stage = given;
-        window = new CaseWindow(given, CaseService.standard(), Files.createTempDirectory("coldpleat"));
-        given.show();
+        window = WindowProbe.window(given);
     }
 
     @BeforeEach
@@ -53,7 +50,7 @@ class WhatIfWindowTest {
         robot = given;
         probe = new WindowProbe(stage, robot);
         robot.interact(() -> window.open(HUT));
-        WindowProbe.until(60, () -> probe.node("#status", Label.class).getText().contains("invented data"));
+        probe.ready();
         robot.interact(() -> {
             probe.node("#candidate", ChoiceBox.class).getSelectionModel().select(1);
             probe.node("#temperature", Slider.class).setValue(-20);

@@ -3,7 +3,6 @@ package org.coldpleat.ui.desktop.view;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -15,7 +14,6 @@ import javafx.scene.control.TabPane;
 import javafx.scene.control.ToggleButton;
 import javafx.stage.Stage;
 import org.coldpleat.shared.quantity.UnitSystem;
-import org.coldpleat.ui.service.CaseService;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -60,8 +58,7 @@ class WindowPicturesTest {
     @Start
     void start(Stage given) throws IOException {
         stage = given;
-        window = new CaseWindow(given, CaseService.standard(), Files.createTempDirectory("coldpleat"));
-        given.show();
+        window = WindowProbe.window(given);
     }
 
     @AfterEach

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import javafx.embed.swing.SwingFXUtils;
@@ -11,6 +12,7 @@ import javafx.event.Event;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.TabPane;
@@ -21,6 +23,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
+import org.coldpleat.ui.service.CaseService;
 import org.testfx.api.FxRobot;
 import org.testfx.util.WaitForAsyncUtils;
 
@@ -39,17 +42,8 @@ record WindowProbe(Stage stage, FxRobot robot) {
         if (id.equals(at.getId())) {
             return at;
         }
-        Iterable<? extends Node> below = at instanceof TabPane tabs
-                ? tabs.getTabs().stream().map(tab -> tab.getContent()).toList()
-                : at instanceof ScrollPane pane
-                        ? List.of(pane.getContent())
-                        : at instanceof SplitPane split
-                                ? split.getItems()
-                                : at instanceof ToolBar bar
-                                        ? bar.getItems()
-                                        : at instanceof Parent parent
-                                                ? parent.getChildrenUnmodifiable()
-                                                : List.<Node>of();
+        List<? extends Node> below =
+                inside(at).orElseGet(() -> at instanceof Parent parent ? parent.getChildrenUnmodifiable() : List.of());
         for (Node node : below) {
             Node found = find(node, id);
             if (found != null) {
@@ -57,6 +51,30 @@ record WindowProbe(Stage stage, FxRobot robot) {
             }
         }
         return null;
+    }
+
+    /** What a control holds that other nodes are put into; empty for any other node. */
+    static Optional<List<? extends Node>> inside(Node at) {
+        return Optional.ofNullable(
+                at instanceof TabPane tabs
+                        ? tabs.getTabs().stream().map(tab -> tab.getContent()).toList()
+                        : at instanceof ScrollPane pane
+                                ? List.of(pane.getContent())
+                                : at instanceof SplitPane split
+                                        ? split.getItems()
+                                        : at instanceof ToolBar bar ? bar.getItems() : null);
+    }
+
+    /** A window of the program on a stage, with a folder of its own for what it remembers. */
+    static CaseWindow window(Stage stage) throws IOException {
+        CaseWindow window = new CaseWindow(stage, CaseService.standard(), Files.createTempDirectory("coldpleat"));
+        stage.show();
+        return window;
+    }
+
+    /** Waits until the answers to a demo case stand in the window. */
+    void ready() throws Exception {
+        until(60, () -> node("#status", Label.class).getText().contains("invented data"));
     }
 
     static void until(int seconds, Callable<Boolean> condition) throws Exception {
