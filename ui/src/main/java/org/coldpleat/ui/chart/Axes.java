@@ -5,10 +5,7 @@ import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
-import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Unit;
-import org.coldpleat.shared.quantity.UnitSystem;
-import org.coldpleat.shared.quantity.Units;
 import org.jfree.chart.axis.AxisLocation;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
@@ -19,19 +16,11 @@ import org.jfree.data.Range;
 
 /** Axes in trade units, each with a second axis in the other units that follows the first. */
 final class Axes {
-    static final DoubleUnaryOperator CELSIUS = Units.require(Kind.TEMPERATURE, "degC")::fromSi;
-    static final DoubleUnaryOperator KILOPASCAL = Units.require(Kind.PRESSURE_DIFFERENCE, "kPa")::fromSi;
-
     private static final RectangleInsets TICK_ROOM = new RectangleInsets(7, 5, 7, 5);
     private static final double NARROW = 45;
     private static final double MEDIUM = 120;
 
     private Axes() {}
-
-    /** Oil temperature in °C at the bottom with °F at the top. */
-    static void temperature(XYPlot plot, double fromKelvin, double toKelvin) {
-        temperature(plot, fromKelvin, toKelvin, ChartUnits.of(UnitSystem.METRIC));
-    }
 
     /** Oil temperature at the bottom, with a second axis at the top. */
     static void temperature(XYPlot plot, double fromKelvin, double toKelvin, ChartUnits units) {
@@ -74,19 +63,12 @@ final class Axes {
         follow(near, far, p -> units.farPressure().fromSi(units.pressure().toSi(p)));
     }
 
-    /** A second axis of flow in US gallons a minute, at the right of one in liters a minute. */
-    static void gallons(XYPlot plot, NumberAxis litersAMinute) {
-        NumberAxis gallons = linear(ChartTexts.get("axis.gpm"));
-        plot.setRangeAxis(1, gallons);
+    /** A second axis of flow, at the right of the first. */
+    static void farFlow(XYPlot plot, NumberAxis near, ChartUnits units) {
+        NumberAxis far = linear(units.farFlow().symbol());
+        plot.setRangeAxis(1, far);
         plot.setRangeAxisLocation(1, AxisLocation.BOTTOM_OR_RIGHT);
-        double ratio = Units.require(Kind.FLOW_RATE, "L/min").factor()
-                / Units.require(Kind.FLOW_RATE, "gpm").factor();
-        follow(litersAMinute, gallons, l -> ratio * l);
-    }
-
-    /** Back from the temperature axis to SI [K]. */
-    static double kelvin(double celsius) {
-        return Units.require(Kind.TEMPERATURE, "degC").toSi(celsius);
+        follow(near, far, q -> units.farFlow().fromSi(units.flow().toSi(q)));
     }
 
     /** A linear axis with our type. */

@@ -9,6 +9,8 @@ import org.coldpleat.model.run.ColdStart;
 import org.coldpleat.model.run.ColdStartCandidate;
 import org.coldpleat.model.run.ColdStartCandidate.Moment;
 import org.coldpleat.model.run.ColdStartSweep;
+import org.coldpleat.shared.quantity.Unit;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.axis.NumberAxis;
@@ -31,6 +33,11 @@ public final class ColdStartCharts {
     private static final double GAP = 14;
     private static final double MINUTE = 60;
 
+    /** Ends of an axis of temperatures of starts where there are none [K]. */
+    private static final double COLDEST = 233.15;
+
+    private static final double WARMEST = 323.15;
+
     private ColdStartCharts() {}
 
     /**
@@ -38,16 +45,17 @@ public final class ColdStartCharts {
      *
      * @param names all candidates of the case in its order, which gives each its color
      */
-    public static JFreeChart timeline(ColdStart start, List<String> names) {
+    public static JFreeChart timeline(ColdStart start, List<String> names, UnitSystem preferred) {
+        ChartUnits units = ChartUnits.of(preferred);
         CombinedDomainXYPlot plot = new CombinedDomainXYPlot(new TimeAxis(ChartTexts.get("axis.startTime")));
         plot.getDomainAxis().setRange(FIRST, end(start));
         plot.setGap(GAP);
-        plot.add(temperatures(start, names), 3);
-        plot.add(pressures(start, names), 4);
+        plot.add(temperatures(start, names, units.temperature()), 3);
+        plot.add(pressures(start, names, units.pressure()), 4);
         plot.add(shares(start, names), 3);
         LegendItemCollection legend = new LegendItemCollection();
         for (ColdStartCandidate one : start.candidates()) {
-            legend.add(TemperatureCharts.legendItem(names.indexOf(one.name()), legendText(one)));
+            legend.add(TemperatureCharts.legendItem(names.indexOf(one.name()), legendText(one, units.pressure())));
         }
         plot.setFixedLegendItems(legend);
         return Charts.chart(
@@ -62,12 +70,19 @@ public final class ColdStartCharts {
      *
      * @param names all candidates of the case in its order, which gives each its color
      */
-    public static JFreeChart sweep(ColdStartSweep sweep, List<String> names) {
-        XYPlot first = swept(sweep, names, ColdStartSweep.Row::openSeconds, "axis.openTime");
-        XYPlot second = swept(sweep, names, row -> 1000 * row.unfiltered(), "axis.unfilteredLiters");
-        Axes.temperature(first, lowest(sweep), highest(sweep));
+    public static JFreeChart sweep(ColdStartSweep sweep, List<String> names, UnitSystem preferred) {
+        ChartUnits units = ChartUnits.of(preferred);
+        Unit degrees = units.temperature();
+        XYPlot first = swept(sweep, names, ColdStartSweep.Row::openSeconds, ChartTexts.get("axis.openTime"), degrees);
+        XYPlot second = swept(
+                sweep,
+                names,
+                row -> units.volume().fromSi(row.unfiltered()),
+                ChartTexts.get("axis.unfilteredOil", units.volume().symbol()),
+                degrees);
+        Axes.temperature(first, lowest(sweep), highest(sweep), units);
         CombinedDomainXYPlot plot = new CombinedDomainXYPlot(first.getDomainAxis(0));
-        first.getDomainAxis(0).setLabel(ChartTexts.get("axis.startFrom"));
+        first.getDomainAxis(0).setLabel(ChartTexts.get("axis.startFrom", degrees.symbol()));
         first.setDomainAxis(1, null);
         plot.setGap(GAP);
         plot.add(first, 1);
@@ -104,10 +119,10 @@ public final class ColdStartCharts {
         return ChartTexts.get(invented ? "subtitle.startInvented" : "subtitle.start", title, schedule);
     }
 
-    private static String legendText(ColdStartCandidate one) {
+    private static String legendText(ColdStartCandidate one, Unit unit) {
         double opening = opening(one);
         return Double.isFinite(opening)
-                ? ChartTexts.get("legend.opens", one.name(), Charts.number(opening / 1000), "kPa")
+                ? ChartTexts.get("legend.opens", one.name(), Charts.number(unit.fromSi(opening)), unit.symbol())
                 : ChartTexts.get("legend.noValve", one.name());
     }
 
@@ -128,31 +143,31 @@ public final class ColdStartCharts {
     }
 
     /** Oil as thick, filter as thin lines. */
-    private static XYPlot temperatures(ColdStart start, List<String> names) {
-        XYPlot plot = curves(start, names, m -> Axes.CELSIUS.applyAsDouble(m.oilTemperature()));
+    private static XYPlot temperatures(ColdStart start, List<String> names, Unit unit) {
+        XYPlot plot = curves(start, names, m -> unit.fromSi(m.oilTemperature()));
         XYSeriesCollection elements = new XYSeriesCollection();
         XYLineAndShapeRenderer thin = new XYLineAndShapeRenderer(true, false);
         thin.setDefaultCreateEntities(false);
         for (ColdStartCandidate one : start.candidates()) {
             thin.setSeriesPaint(elements.getSeriesCount(), ChartTheme.color(names.indexOf(one.name())));
             thin.setSeriesStroke(elements.getSeriesCount(), new BasicStroke(ChartTheme.THIN_WIDTH));
-            elements.addSeries(series(one, m -> Axes.CELSIUS.applyAsDouble(m.elementTemperature())));
+            elements.addSeries(series(one, m -> unit.fromSi(m.elementTemperature())));
         }
         plot.setDataset(1, elements);
         plot.setRenderer(1, thin);
-        plot.setRangeAxis(Axes.linear(ChartTexts.get("axis.startTemperature")));
-        ValueMarker hot = Charts.namedLine(Axes.CELSIUS.applyAsDouble(start.hot()), ChartTexts.get("label.hot"));
+        plot.setRangeAxis(Axes.linear(ChartTexts.get("axis.startTemperature", unit.symbol())));
+        ValueMarker hot = Charts.namedLine(unit.fromSi(start.hot()), ChartTexts.get("label.hot"));
         hot.setLabelAnchor(RectangleAnchor.BOTTOM_LEFT);
         hot.setLabelTextAnchor(TextAnchor.TOP_LEFT);
         plot.addRangeMarker(hot, Layer.BACKGROUND);
         return plot;
     }
 
-    private static XYPlot pressures(ColdStart start, List<String> names) {
-        XYPlot plot = curves(start, names, m -> m.valveDifference() / 1000);
-        double top = 1;
+    private static XYPlot pressures(ColdStart start, List<String> names, Unit unit) {
+        XYPlot plot = curves(start, names, m -> unit.fromSi(m.valveDifference()));
+        double top = 0;
         for (ColdStartCandidate one : start.candidates()) {
-            double opening = opening(one) / 1000;
+            double opening = unit.fromSi(opening(one));
             if (Double.isFinite(opening)) {
                 ValueMarker line = new ValueMarker(opening);
                 line.setPaint(ChartTheme.color(names.indexOf(one.name())));
@@ -162,18 +177,19 @@ public final class ColdStartCharts {
                 top = Math.max(top, opening);
             }
         }
-        plot.setRangeAxis(fromZero("axis.startDifference", Math.max(top, highest(plot))));
+        plot.setRangeAxis(
+                fromZero(ChartTexts.get("axis.startDifference", unit.symbol()), Math.max(top, highest(plot))));
         return plot;
     }
 
     private static XYPlot shares(ColdStart start, List<String> names) {
         XYPlot plot = curves(start, names, m -> 100 * m.bypassShare());
-        plot.setRangeAxis(fromZero("axis.startShare", Math.max(1, highest(plot))));
+        plot.setRangeAxis(fromZero(ChartTexts.get("axis.startShare"), Math.max(1, highest(plot))));
         return plot;
     }
 
-    private static NumberAxis fromZero(String key, double top) {
-        NumberAxis axis = Axes.linear(ChartTexts.get(key));
+    private static NumberAxis fromZero(String label, double top) {
+        NumberAxis axis = Axes.linear(label);
         axis.setRange(-0.03 * top, HEADROOM * top);
         return axis;
     }
@@ -222,7 +238,11 @@ public final class ColdStartCharts {
     }
 
     private static XYPlot swept(
-            ColdStartSweep sweep, List<String> names, ToDoubleFunction<ColdStartSweep.Row> value, String axis) {
+            ColdStartSweep sweep,
+            List<String> names,
+            ToDoubleFunction<ColdStartSweep.Row> value,
+            String label,
+            Unit temperature) {
         XYSeriesCollection curves = new XYSeriesCollection();
         List<Integer> indices = new ArrayList<>();
         for (ColdStartSweep.Candidate one : sweep.candidates()) {
@@ -230,14 +250,14 @@ public final class ColdStartCharts {
             XYSeries series = new XYSeries(one.name(), false, true);
             one.rows()
                     .forEach(row -> series.add(
-                            Axes.CELSIUS.applyAsDouble(row.from()),
+                            temperature.fromSi(row.from()),
                             row.computed() && one.hasValve() ? value.applyAsDouble(row) : Double.NaN));
             curves.addSeries(series);
         }
         XYPlot plot = Charts.plot(
                 curves,
                 new CurveRenderer(indices.stream().mapToInt(Integer::intValue).toArray()));
-        plot.setRangeAxis(fromZero(axis, Math.max(1e-3, highest(plot))));
+        plot.setRangeAxis(fromZero(label, Math.max(1e-3, highest(plot))));
         return plot;
     }
 
@@ -246,7 +266,7 @@ public final class ColdStartCharts {
                 .flatMap(one -> one.rows().stream())
                 .mapToDouble(ColdStartSweep.Row::from)
                 .min()
-                .orElse(Axes.kelvin(-40));
+                .orElse(COLDEST);
     }
 
     private static double highest(ColdStartSweep sweep) {
@@ -254,6 +274,6 @@ public final class ColdStartCharts {
                 .flatMap(one -> one.rows().stream())
                 .mapToDouble(ColdStartSweep.Row::from)
                 .max()
-                .orElse(Axes.kelvin(50));
+                .orElse(WARMEST);
     }
 }

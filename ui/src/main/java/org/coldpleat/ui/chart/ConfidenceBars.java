@@ -8,6 +8,8 @@ import org.coldpleat.model.run.ConfidenceResult.Contribution;
 import org.coldpleat.model.run.ConfidenceResult.Measurement;
 import org.coldpleat.model.run.ConfidenceResult.StateOutcome;
 import org.coldpleat.model.run.Quantiles;
+import org.coldpleat.shared.quantity.Unit;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
 import org.jfree.chart.LegendItemCollection;
@@ -42,10 +44,11 @@ public final class ConfidenceBars {
     private ConfidenceBars() {}
 
     /** Median and 95 % band of the opening temperature of each candidate in each state. */
-    public static JFreeChart bands(ConfidenceResult result, boolean invented) {
-        NumberAxis across = Axes.linear(ChartTexts.get("axis.opening"));
-        double cold = Axes.CELSIUS.applyAsDouble(result.temperature()[0]);
-        double warm = warmEnd(result, cold);
+    public static JFreeChart bands(ConfidenceResult result, boolean invented, UnitSystem preferred) {
+        Unit unit = ChartUnits.of(preferred).temperature();
+        NumberAxis across = Axes.linear(ChartTexts.get("axis.opening", unit.symbol()));
+        double cold = unit.fromSi(result.temperature()[0]);
+        double warm = warmEnd(result, cold, unit);
         across.setRange(cold, warm);
         BarRows rows = new BarRows(across);
         List<String> names = result.outcomes().stream()
@@ -68,14 +71,17 @@ public final class ConfidenceBars {
                 rows.text(cold, BAND_HEIGHT, " " + ChartTexts.get("bars.never"), TextAnchor.CENTER_LEFT);
                 continue;
             }
-            double low = celsius(opening.low(), cold, warm);
-            double high = celsius(opening.high(), cold, warm);
+            double low = shown(opening.low(), cold, warm, unit);
+            double high = shown(opening.high(), cold, warm, unit);
             rows.bar(low, high, BAND_HEIGHT, BAND, ChartTheme.span(index), ChartTheme.color(index));
             if (Double.isFinite(opening.median())) {
-                rows.marker(celsius(opening.median(), cold, warm), BAND_HEIGHT, index);
+                rows.marker(shown(opening.median(), cold, warm, unit), BAND_HEIGHT, index);
             }
-            String words =
-                    ChartTexts.get("bars.band", words(opening.low()), words(opening.median()), words(opening.high()));
+            String words = ChartTexts.get(
+                    "bars.band",
+                    words(opening.low(), unit),
+                    words(opening.median(), unit),
+                    words(opening.high(), unit));
             boolean atRight = warm - high > low - cold || warm - high > WORDS * (warm - cold);
             rows.text(
                     atRight ? high : low,
@@ -87,18 +93,18 @@ public final class ConfidenceBars {
         return Charts.chart(
                 ChartTexts.get("bars.title"),
                 subtitle(result, invented),
-                ChartTexts.get("bars.key", Integer.toString(result.draws())),
+                ChartTexts.get("bars.key", Integer.toString(result.draws()), unit.symbol()),
                 rows.plot());
     }
 
-    /** End of the range shown [degC]: beyond the warmest end of a band, no warmer than the case looks. */
-    private static double warmEnd(ConfidenceResult result, double cold) {
-        double end = Axes.CELSIUS.applyAsDouble(result.temperature()[result.temperature().length - 1]);
+    /** End of the range shown, in the unit of the axis: beyond the warmest end of a band, no warmer than the case looks. */
+    private static double warmEnd(ConfidenceResult result, double cold, Unit unit) {
+        double end = unit.fromSi(result.temperature()[result.temperature().length - 1]);
         double warmest = result.outcomes().stream()
-                .mapToDouble(one -> celsius(one.opening().high(), cold, end))
+                .mapToDouble(one -> shown(one.opening().high(), cold, end, unit))
                 .max()
                 .orElse(end);
-        return Math.min(end, cold + Math.max(NARROWEST, (1 + ROOM) * (warmest - cold)));
+        return Math.min(end, cold + Math.max(unit.differenceFromSi(NARROWEST), (1 + ROOM) * (warmest - cold)));
     }
 
     /** What {@link #bands} shows, for readers who cannot see it. */
@@ -112,15 +118,19 @@ public final class ConfidenceBars {
      *
      * @param words name of a group of unknowns
      */
-    public static JFreeChart shares(ConfidenceResult result, boolean invented, UnaryOperator<String> words) {
+    public static JFreeChart shares(
+            ConfidenceResult result, boolean invented, UnaryOperator<String> words, UnitSystem preferred) {
+        ChartUnits units = ChartUnits.of(preferred);
         ConfidenceResult.Focus focus = result.focus();
         List<Measurement> measurements =
                 focus.measurements().stream().limit(MOST_GROUPS).toList();
         NumberAxis share = Axes.linear(ChartTexts.get("axis.varianceShare"));
         share.setRange(0, 1.1 * PERCENT);
-        NumberAxis spread = Axes.linear(ChartTexts.get("axis.spread"));
-        double now =
-                measurements.stream().mapToDouble(Measurement::spreadNow).max().orElse(1);
+        NumberAxis spread = Axes.linear(ChartTexts.get("axis.spread", units.spread()));
+        double now = measurements.stream()
+                .mapToDouble(one -> units.temperature().differenceFromSi(one.spreadNow()))
+                .max()
+                .orElse(1);
         // where nothing is spread any range will do, as long as places in it can be told apart
         spread.setRange(0, now > 0 && Double.isFinite(now) ? 1.15 * now : 1);
         BarRows left = new BarRows(share);
@@ -135,8 +145,10 @@ public final class ConfidenceBars {
                 right.text(0, -0.05, " " + ChartTexts.get("shares.notKnown"), TextAnchor.CENTER_LEFT);
                 continue;
             }
-            right.bar(0, one.spreadAfter(), -0.05, 2 * BAR, FAINT, FILLED);
-            right.error(one.spreadAfter() - one.error(), one.spreadAfter() + one.error(), -0.05);
+            double after = units.temperature().differenceFromSi(one.spreadAfter());
+            double error = units.temperature().differenceFromSi(one.error());
+            right.bar(0, after, -0.05, 2 * BAR, FAINT, FILLED);
+            right.error(after - error, after + error, -0.05);
         }
         if (Double.isFinite(now)) {
             right.plot().addDomainMarker(Charts.namedLine(now, ChartTexts.get("shares.now")));
@@ -194,17 +206,17 @@ public final class ConfidenceBars {
         return item;
     }
 
-    private static double celsius(double kelvin, double cold, double warm) {
-        return Math.max(cold, Math.min(warm, Axes.CELSIUS.applyAsDouble(kelvin)));
+    private static double shown(double kelvin, double cold, double warm, Unit unit) {
+        return Math.max(cold, Math.min(warm, unit.fromSi(kelvin)));
     }
 
-    private static String words(double opening) {
+    private static String words(double opening, Unit unit) {
         if (opening == Double.NEGATIVE_INFINITY) {
             return ChartTexts.get("bars.never");
         }
         return opening == Double.POSITIVE_INFINITY
                 ? ChartTexts.get("bars.always")
-                : Long.toString(Math.round(Axes.CELSIUS.applyAsDouble(opening)));
+                : Long.toString(Math.round(unit.fromSi(opening)));
     }
 
     private static String subtitle(ConfidenceResult result, boolean invented) {

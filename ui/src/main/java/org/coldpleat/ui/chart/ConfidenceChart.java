@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.model.run.ConfidenceResult.StateOutcome;
+import org.coldpleat.shared.quantity.Unit;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
@@ -22,17 +24,16 @@ public final class ConfidenceChart {
      *
      * @param invented true if the data are invented, which the chart then says
      */
-    public static JFreeChart of(ConfidenceResult result, boolean invented) {
+    public static JFreeChart of(ConfidenceResult result, boolean invented, UnitSystem preferred) {
+        Unit unit = ChartUnits.of(preferred).temperature();
         double[] temperature = result.temperature();
-        NumberAxis across = Axes.linear(ChartTexts.get("axis.celsius"));
-        across.setRange(
-                Axes.CELSIUS.applyAsDouble(temperature[0]),
-                Axes.CELSIUS.applyAsDouble(temperature[temperature.length - 1]));
+        NumberAxis across = Axes.linear(ChartTexts.get("axis.temperature", unit.symbol()));
+        across.setRange(unit.fromSi(temperature[0]), unit.fromSi(temperature[temperature.length - 1]));
         Panels panels = new Panels(across);
         List<String> names = names(result);
         for (String state :
                 result.outcomes().stream().map(StateOutcome::state).distinct().toList()) {
-            panel(panels, result, state, names);
+            panel(panels, result, state, names, unit);
         }
         for (int c = 0; c < names.size(); c++) {
             panels.name(c, names.get(c));
@@ -55,7 +56,7 @@ public final class ConfidenceChart {
                 .collect(Collectors.toList());
     }
 
-    private static void panel(Panels panels, ConfidenceResult result, String state, List<String> names) {
+    private static void panel(Panels panels, ConfidenceResult result, String state, List<String> names, Unit unit) {
         XYSeriesCollection curves = new XYSeriesCollection();
         XYSeriesCollection rings = new XYSeriesCollection();
         List<StateOutcome> outcomes = result.outcomes().stream()
@@ -67,13 +68,12 @@ public final class ConfidenceChart {
         for (StateOutcome one : outcomes) {
             XYSeries curve = new XYSeries(one.candidate(), false, true);
             for (int i = 0; i < result.temperature().length; i++) {
-                Panels.add(
-                        curve, Axes.CELSIUS.applyAsDouble(result.temperature()[i]), PERCENT * one.openProbability()[i]);
+                Panels.add(curve, unit.fromSi(result.temperature()[i]), PERCENT * one.openProbability()[i]);
             }
             curves.addSeries(curve);
             XYSeries ring = new XYSeries(one.candidate(), false, true);
             if (Double.isFinite(one.opening().median())) {
-                ring.add(Axes.CELSIUS.applyAsDouble(one.opening().median()), HALF);
+                ring.add(unit.fromSi(one.opening().median()), HALF);
             }
             rings.addSeries(ring);
         }

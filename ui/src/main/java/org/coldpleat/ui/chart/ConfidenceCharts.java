@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.coldpleat.model.run.ConfidenceResult;
+import org.coldpleat.shared.quantity.UnitSystem;
 
 /** The charts of a run of draws in the order in which they are told. */
 public final class ConfidenceCharts {
@@ -24,16 +25,17 @@ public final class ConfidenceCharts {
      * @param invented true if the data are invented, which the charts then say
      * @param words name of a group of unknowns
      */
-    public static List<NamedChart> all(ConfidenceResult result, boolean invented, UnaryOperator<String> words) {
+    public static List<NamedChart> all(
+            ConfidenceResult result, boolean invented, UnaryOperator<String> words, UnitSystem units) {
         List<NamedChart> charts = new ArrayList<>();
         charts.add(new NamedChart(
-                CHANCES, () -> ConfidenceChart.of(result, invented), ConfidenceChart.description(result)));
+                CHANCES, () -> ConfidenceChart.of(result, invented, units), ConfidenceChart.description(result)));
         charts.add(new NamedChart(
-                BANDS, () -> ConfidenceBars.bands(result, invented), ConfidenceBars.bandsDescription(result)));
+                BANDS, () -> ConfidenceBars.bands(result, invented, units), ConfidenceBars.bandsDescription(result)));
         if (!result.focus().measurements().isEmpty()) {
             charts.add(new NamedChart(
                     SHARES,
-                    () -> ConfidenceBars.shares(result, invented, words),
+                    () -> ConfidenceBars.shares(result, invented, words, units),
                     ConfidenceBars.sharesDescription(result, words)));
         }
         return charts;

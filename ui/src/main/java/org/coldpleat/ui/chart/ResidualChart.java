@@ -4,6 +4,7 @@ import java.awt.BasicStroke;
 import java.util.List;
 import org.coldpleat.model.run.EvidenceReport;
 import org.coldpleat.model.run.TestReport;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.ValueMarker;
@@ -14,8 +15,6 @@ import org.jfree.data.xy.XYSeriesCollection;
 
 /** Readings of a flow bench less the fitted curve, over the flow: a pattern means that the curve is not the right one. */
 public final class ResidualChart {
-    private static final double LITERS_PER_MINUTE = 6e4;
-
     private ResidualChart() {}
 
     /** True if a test has residuals to draw. */
@@ -24,11 +23,14 @@ public final class ResidualChart {
     }
 
     /** The picture of a test. */
-    public static JFreeChart of(EvidenceReport report, TestReport test, String caseTitle, boolean invented) {
+    public static JFreeChart of(
+            EvidenceReport report, TestReport test, String caseTitle, boolean invented, UnitSystem preferred) {
+        ChartUnits units = ChartUnits.of(preferred);
         XYSeries kept = new XYSeries(ChartTexts.get("residual.kept"), false);
         XYSeries far = new XYSeries(ChartTexts.get("residual.far"), false);
         for (TestReport.Residual one : test.residuals()) {
-            (one.outlier() ? far : kept).add(one.flow() * LITERS_PER_MINUTE, one.residual() / 1e3);
+            (one.outlier() ? far : kept)
+                    .add(units.flow().fromSi(one.flow()), units.pressure().fromSi(one.residual()));
         }
         XYSeriesCollection data = new XYSeriesCollection(kept);
         if (!far.isEmpty()) {
@@ -41,8 +43,9 @@ public final class ResidualChart {
         points.setSeriesShape(1, new java.awt.geom.Rectangle2D.Double(-7, -7, 14, 14));
         points.setSeriesShapesFilled(1, false);
         XYPlot plot = Charts.plot(data, points);
-        plot.setDomainAxis(axis("axis.flow"));
-        plot.setRangeAxis(axis("residual.pressure"));
+        plot.setDomainAxis(axis(ChartTexts.get("axis.flow", units.flow().symbol())));
+        plot.setRangeAxis(
+                axis(ChartTexts.get("residual.pressure", units.pressure().symbol())));
         ValueMarker zero = new ValueMarker(0);
         zero.setPaint(ChartTheme.INK);
         zero.setStroke(new BasicStroke(2));
@@ -60,8 +63,8 @@ public final class ResidualChart {
                 "residual.description", report.candidate(), Integer.toString(all.size()), Charts.number(worst / 1e3));
     }
 
-    private static NumberAxis axis(String key) {
-        NumberAxis axis = new NumberAxis(ChartTexts.get(key));
+    private static NumberAxis axis(String label) {
+        NumberAxis axis = new NumberAxis(label);
         axis.setAutoRangeIncludesZero(true);
         axis.setLabelFont(ChartTheme.AXIS);
         axis.setTickLabelFont(ChartTheme.TICK);

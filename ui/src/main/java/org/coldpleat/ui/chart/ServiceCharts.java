@@ -7,6 +7,8 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import org.coldpleat.model.run.MultiPassReport;
 import org.coldpleat.model.run.ServiceResult;
+import org.coldpleat.shared.quantity.Unit;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
 import org.jfree.chart.LegendItemCollection;
@@ -23,22 +25,26 @@ public final class ServiceCharts {
     private ServiceCharts() {}
 
     /** Charts of a service life in the order in which they are told. */
-    public static List<NamedChart> all(ServiceResult result) {
+    public static List<NamedChart> all(ServiceResult result, UnitSystem preferred) {
+        ChartUnits units = ChartUnits.of(preferred);
         List<NamedChart> charts = new ArrayList<>();
-        charts.add(new NamedChart("opening", () -> opening(result), openingDescription(result)));
-        charts.add(new NamedChart("drop", () -> drop(result), dropDescription(result)));
-        charts.add(
-                simple(result, "resistance", List.of(m -> m.resistanceRatio(), m -> m.ratioLow(), m -> m.ratioHigh())));
+        charts.add(new NamedChart("opening", () -> opening(result, units.temperature()), openingDescription(result)));
+        charts.add(new NamedChart("drop", () -> drop(result, units.pressure()), dropDescription(result)));
+        charts.add(simple(
+                result, "resistance", units, List.of(m -> m.resistanceRatio(), m -> m.ratioLow(), m -> m.ratioHigh())));
         charts.add(simple(
                 result,
                 "unfiltered",
+                units,
                 List.of(m -> 100 * m.unfilteredShare(), m -> 100 * m.unfilteredLow(), m -> 100 * m.unfilteredHigh())));
         if (!Double.isNaN(result.winterStart())) {
-            charts.add(simple(result, "winter", List.of(m -> 1000 * m.winterUnfiltered())));
+            charts.add(
+                    simple(result, "winter", units, List.of(m -> units.volume().fromSi(m.winterUnfiltered()))));
         }
         charts.add(simple(
                 result,
                 "retained",
+                units,
                 List.of(
                         m -> 1000 * m.retained(),
                         m -> 1000 * m.retained() / m.dirtSpread(),
@@ -46,6 +52,7 @@ public final class ServiceCharts {
         charts.add(simple(
                 result,
                 "oilDirt",
+                units,
                 List.of(
                         m -> 1000 * m.concentration(),
                         m -> 1000 * m.concentration() / m.dirtSpread(),
@@ -54,40 +61,46 @@ public final class ServiceCharts {
     }
 
     private static NamedChart simple(
-            ServiceResult result, String name, List<ToDoubleFunction<ServiceResult.Moment>> values) {
-        String at = Charts.number(Axes.CELSIUS.applyAsDouble(result.winterStart()));
+            ServiceResult result, String name, ChartUnits units, List<ToDoubleFunction<ServiceResult.Moment>> values) {
+        String at = ChartTexts.get(
+                "service.at",
+                Charts.number(units.temperature().fromSi(result.winterStart())),
+                units.temperature().symbol());
         return new NamedChart(
                 name,
                 () -> service(
                         result,
                         ChartTexts.get("service." + name + ".title", at),
-                        ChartTexts.get("axis.service." + name),
+                        ChartTexts.get("axis.service." + name, units.volume().symbol()),
                         ChartTexts.get("key.service." + name),
                         values),
                 ChartTexts.get("description.service." + name, names(result), at));
     }
 
     /** Opening temperature over running time. */
-    public static JFreeChart opening(ServiceResult result) {
+    private static JFreeChart opening(ServiceResult result, Unit unit) {
         return service(
                 result,
                 ChartTexts.get("service.opening.title"),
-                ChartTexts.get("axis.opening"),
+                ChartTexts.get("axis.opening", unit.symbol()),
                 ChartTexts.get("key.service.opening"),
                 List.of(
-                        m -> Axes.CELSIUS.applyAsDouble(m.openingTemperature()),
-                        m -> Axes.CELSIUS.applyAsDouble(m.openingLow()),
-                        m -> Axes.CELSIUS.applyAsDouble(m.openingHigh())));
+                        m -> unit.fromSi(m.openingTemperature()),
+                        m -> unit.fromSi(m.openingLow()),
+                        m -> unit.fromSi(m.openingHigh())));
     }
 
     /** Warm pressure drop over running time. */
-    public static JFreeChart drop(ServiceResult result) {
+    private static JFreeChart drop(ServiceResult result, Unit unit) {
         return service(
                 result,
                 ChartTexts.get("service.drop.title"),
-                ChartTexts.get("axis.drop"),
+                ChartTexts.get("axis.drop", unit.symbol()),
                 ChartTexts.get("key.service"),
-                List.of(m -> m.pressureDrop() / 1000, m -> m.dropLow() / 1000, m -> m.dropHigh() / 1000));
+                List.of(
+                        m -> unit.fromSi(m.pressureDrop()),
+                        m -> unit.fromSi(m.dropLow()),
+                        m -> unit.fromSi(m.dropHigh())));
     }
 
     /** Filtration ratio by size over the dust in the element. */
@@ -114,16 +127,17 @@ public final class ServiceCharts {
                 plot);
     }
 
-    /** Pressure drop over the dust in the element. */
+    /** Pressure drop over the dust in the element, in kPa as in reports of such tests. */
     public static JFreeChart testDrop(MultiPassReport report) {
+        Unit unit = ChartUnits.of(UnitSystem.METRIC).pressure();
         XYSeriesCollection curves = new XYSeriesCollection();
         XYSeries series = new XYSeries(report.candidate(), false, true);
-        report.moments().forEach(m -> add(series, 1000 * m.retained(), m.pressureDrop() / 1000));
+        report.moments().forEach(m -> add(series, 1000 * m.retained(), unit.fromSi(m.pressureDrop())));
         curves.addSeries(series);
         LegendItemCollection legend = new LegendItemCollection();
         legend.add(legendItem(0, report.candidate()));
         XYPlot plot = plot(curves, legend, 1, "axis.grams");
-        NumberAxis axis = Axes.linear(ChartTexts.get("axis.elementDrop"));
+        NumberAxis axis = Axes.linear(ChartTexts.get("axis.elementDrop", unit.symbol()));
         axis.setRange(0, 1.1 * highest(curves));
         plot.setRangeAxis(axis);
         return Charts.chart(
@@ -134,12 +148,12 @@ public final class ServiceCharts {
     }
 
     /** What a chart shows, for readers who cannot see it. */
-    public static String openingDescription(ServiceResult result) {
+    private static String openingDescription(ServiceResult result) {
         return ChartTexts.get("description.opening", names(result));
     }
 
     /** What a chart shows, for readers who cannot see it. */
-    public static String dropDescription(ServiceResult result) {
+    private static String dropDescription(ServiceResult result) {
         return ChartTexts.get("description.drop", names(result));
     }
 

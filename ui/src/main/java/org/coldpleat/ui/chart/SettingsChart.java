@@ -7,6 +7,7 @@ import org.coldpleat.model.run.SettingsResult;
 import org.coldpleat.model.run.SettingsResult.AfterStart;
 import org.coldpleat.model.run.SettingsResult.Candidate;
 import org.coldpleat.model.run.SettingsResult.Row;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
@@ -15,50 +16,61 @@ import org.jfree.data.xy.XYSeriesCollection;
 
 /** Both risks of a valve setting, one above the other: unfiltered oil, and what the medium must bear. */
 public final class SettingsChart {
-    private static final double LITER = 1e3;
-
     private SettingsChart() {}
 
     /** The chart of a result. */
-    public static JFreeChart of(SettingsResult result) {
-        NumberAxis across = Axes.linear(ChartTexts.get("axis.setting"));
+    public static JFreeChart of(SettingsResult result, UnitSystem preferred) {
+        ChartUnits units = ChartUnits.of(preferred);
+        NumberAxis across =
+                Axes.linear(ChartTexts.get("axis.setting", units.pressure().symbol()));
         List<Row> rows = result.candidates().stream()
                 .filter(Candidate::hasValve)
                 .flatMap(one -> one.rows().stream())
                 .toList();
         double low = rows.stream().mapToDouble(Row::setting).min().orElse(0);
         double high = rows.stream().mapToDouble(Row::setting).max().orElse(1);
-        across.setRange(Axes.KILOPASCAL.applyAsDouble(low), Axes.KILOPASCAL.applyAsDouble(high));
+        across.setRange(units.pressure().fromSi(low), units.pressure().fromSi(high));
         Panels panels = new Panels(across);
         if (result.start().isPresent()) {
             XYPlot upper = panel(
                     panels,
                     result,
-                    "axis.unfiltered",
+                    ChartTexts.get("axis.unfiltered", units.volume().symbol()),
+                    units,
                     row -> row.afterStart()
                             .filter(AfterStart::completed)
-                            .map(start -> LITER * start.unfilteredVolume())
+                            .map(start -> units.volume().fromSi(start.unfilteredVolume()))
                             .orElse(Double.NaN));
             upper.getRangeAxis().setLowerBound(0);
         } else {
             panel(
                     panels,
                     result,
-                    "axis.warmestOpen",
+                    ChartTexts.get("axis.warmestOpen", units.temperature().symbol()),
+                    units,
                     row -> row.openings().stream()
-                            .mapToDouble(opening -> Axes.CELSIUS.applyAsDouble(opening.value()))
+                            .mapToDouble(opening -> units.temperature().fromSi(opening.value()))
                             .filter(Double::isFinite)
                             .max()
                             .orElse(Double.NaN));
         }
-        XYPlot lower = panel(panels, result, "axis.bears", row -> Axes.KILOPASCAL.applyAsDouble(row.elementPeak()));
+        XYPlot lower = panel(
+                panels,
+                result,
+                ChartTexts.get("axis.bears", units.pressure().symbol()),
+                units,
+                row -> units.pressure().fromSi(row.elementPeak()));
         lower.getRangeAxis().setLowerBound(0);
         for (int c = 0; c < result.candidates().size(); c++) {
             Candidate one = result.candidates().get(c);
             panels.name(
                     c,
                     one.hasValve()
-                            ? ChartTexts.get("legend.setNow", one.name(), Charts.number(one.measured() / 1000))
+                            ? ChartTexts.get(
+                                    "legend.setNow",
+                                    one.name(),
+                                    Charts.number(units.pressure().fromSi(one.measured())),
+                                    units.pressure().symbol())
                             : ChartTexts.get("legend.noValve", one.name()));
         }
         String subtitle = result.start()
@@ -66,7 +78,8 @@ public final class SettingsChart {
                         result.invented() ? "subtitle.settingsInvented" : "subtitle.settings",
                         result.title(),
                         start.schedule(),
-                        Charts.number(Axes.CELSIUS.applyAsDouble(start.from()))))
+                        Charts.number(units.temperature().fromSi(start.from())),
+                        units.temperature().symbol()))
                 .orElseGet(() -> ChartTexts.get(
                         result.invented() ? "subtitle.serviceInvented" : "subtitle.service", result.title()));
         return panels.chart(ChartTexts.get("settings.title"), subtitle, ChartTexts.get("key.settings"));
@@ -79,7 +92,8 @@ public final class SettingsChart {
                 result.candidates().stream().map(Candidate::name).collect(Collectors.joining(", ")));
     }
 
-    private static XYPlot panel(Panels panels, SettingsResult result, String label, ToDoubleFunction<Row> value) {
+    private static XYPlot panel(
+            Panels panels, SettingsResult result, String label, ChartUnits units, ToDoubleFunction<Row> value) {
         XYSeriesCollection curves = new XYSeriesCollection();
         XYSeriesCollection rings = new XYSeriesCollection();
         int[] indices = new int[result.candidates().size()];
@@ -89,7 +103,7 @@ public final class SettingsChart {
             XYSeries curve = new XYSeries(c, false, true);
             XYSeries ring = new XYSeries(c, false, true);
             for (Row row : one.rows()) {
-                double x = Axes.KILOPASCAL.applyAsDouble(row.setting());
+                double x = units.pressure().fromSi(row.setting());
                 if (one.hasValve()) {
                     Panels.add(curve, x, value.applyAsDouble(row));
                 }
@@ -100,6 +114,6 @@ public final class SettingsChart {
             curves.addSeries(curve);
             rings.addSeries(ring);
         }
-        return panels.add(ChartTexts.get(label), curves, indices, rings);
+        return panels.add(label, curves, indices, rings);
     }
 }

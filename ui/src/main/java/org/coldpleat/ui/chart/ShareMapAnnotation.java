@@ -10,6 +10,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.coldpleat.shared.quantity.Unit;
 import org.jfree.chart.annotations.AbstractXYAnnotation;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.PlotRenderingInfo;
@@ -25,15 +26,18 @@ final class ShareMapAnnotation extends AbstractXYAnnotation {
 
     private final transient ShareGrid grid;
     private final double driveScale;
+    private final transient Unit temperature;
 
     /**
      * A map.
      *
      * @param grid shares
      * @param driveScale axis units per SI unit of the drive
+     * @param temperature unit of the temperature axis
      */
-    ShareMapAnnotation(ShareGrid grid, double driveScale) {
+    ShareMapAnnotation(ShareGrid grid, double driveScale, Unit temperature) {
         this.grid = grid;
+        this.temperature = temperature;
         this.driveScale = driveScale;
     }
 
@@ -83,8 +87,8 @@ final class ShareMapAnnotation extends AbstractXYAnnotation {
 
     private int stepAt(XYPlot plot, Rectangle2D area, ValueAxis axis, double x, double drive) {
         double middle = Math.min(x + PIXEL / 2.0, area.getMaxX());
-        double celsius = axis.java2DToValue(middle, area, plot.getDomainAxisEdge());
-        double share = grid.at(Axes.kelvin(celsius), drive);
+        double shown = axis.java2DToValue(middle, area, plot.getDomainAxisEdge());
+        double share = grid.at(temperature.toSi(shown), drive);
         return Double.isFinite(share) ? ChartTheme.step(share) : NOT_KNOWN;
     }
 
@@ -117,8 +121,7 @@ final class ShareMapAnnotation extends AbstractXYAnnotation {
         double[] py = new double[line.size()];
         double length = 0;
         for (int i = 0; i < line.size(); i++) {
-            px[i] = domainAxis.valueToJava2D(
-                    Axes.CELSIUS.applyAsDouble(line.get(i)[0]), area, plot.getDomainAxisEdge());
+            px[i] = domainAxis.valueToJava2D(temperature.fromSi(line.get(i)[0]), area, plot.getDomainAxisEdge());
             py[i] = rangeAxis.valueToJava2D(driveScale * line.get(i)[1], area, plot.getRangeAxisEdge());
             if (i == 0) {
                 path.moveTo(px[i], py[i]);

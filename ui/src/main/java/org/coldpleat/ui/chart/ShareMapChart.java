@@ -4,6 +4,7 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.geom.Rectangle2D;
 import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.shared.quantity.Units;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
@@ -16,24 +17,26 @@ import org.jfree.data.xy.XYSeriesCollection;
 /** The map of the bypass share over oil temperature and engine speed or flow. */
 public final class ShareMapChart {
     private static final double RPM = 1 / Units.require(Kind.ROTATION, "rpm").factor();
-    private static final double LITER_A_MINUTE =
-            1 / Units.require(Kind.FLOW_RATE, "L/min").factor();
     private static final int SWATCH = 22;
 
     private ShareMapChart() {}
 
     /** The map of one candidate. */
-    public static JFreeChart of(ShareGrid grid) {
-        double scale = grid.engine() ? RPM : LITER_A_MINUTE;
+    public static JFreeChart of(ShareGrid grid, UnitSystem preferred) {
+        ChartUnits units = ChartUnits.of(preferred);
+        double scale = grid.engine() ? RPM : units.flow().fromSi(1);
         XYPlot plot = Charts.plot(new XYSeriesCollection(), new XYLineAndShapeRenderer());
-        Axes.temperature(plot, grid.temperature()[0], grid.temperature()[grid.temperature().length - 1]);
-        NumberAxis drive = Axes.linear(ChartTexts.get(grid.engine() ? "axis.speed" : "axis.flow"));
+        Axes.temperature(plot, grid.temperature()[0], grid.temperature()[grid.temperature().length - 1], units);
+        NumberAxis drive = Axes.linear(
+                grid.engine()
+                        ? ChartTexts.get("axis.speed")
+                        : ChartTexts.get("axis.flow", units.flow().symbol()));
         drive.setRange(scale * grid.drive()[0], scale * grid.drive()[grid.drive().length - 1]);
         plot.setRangeAxis(drive);
         if (!grid.engine()) {
-            Axes.gallons(plot, drive);
+            Axes.farFlow(plot, drive, units);
         }
-        plot.addAnnotation(new ShareMapAnnotation(grid, scale));
+        plot.addAnnotation(new ShareMapAnnotation(grid, scale, units.temperature()));
         plot.setFixedLegendItems(legend(hasGaps(grid)));
         return Charts.chart(
                 ChartTexts.get("map.title", grid.candidate()),

@@ -7,6 +7,7 @@ import org.coldpleat.model.run.SizingResult.Condition;
 import org.coldpleat.model.run.SizingResult.Option;
 import org.coldpleat.model.run.SizingResult.Status;
 import org.coldpleat.model.run.SizingResult.Variable;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.ValueAxis;
@@ -25,22 +26,20 @@ public final class SizeChart {
     /** Room below the least one [1]. */
     private static final double BELOW = 0.7;
 
-    private final SizingResult result;
-    private final double scale;
+    /** Size of the steps in which resistances of media are shown [1/m]. */
+    private static final double RESISTANCE_STEP = 1e8;
 
-    private SizeChart(SizingResult result) {
+    private final SizingResult result;
+    private final ChartUnits units;
+
+    private SizeChart(SizingResult result, UnitSystem preferred) {
         this.result = result;
-        scale = switch (result.variable()) {
-            case AREA -> 1e4;
-            case OPENING, GRADE -> 1e-3;
-            case RESISTANCE -> 1e-8;
-            case PLEATS -> 1;
-        };
+        units = ChartUnits.of(preferred);
     }
 
     /** The chart of a result. */
-    public static JFreeChart of(SizingResult result) {
-        return new SizeChart(result).chart();
+    public static JFreeChart of(SizingResult result, UnitSystem units) {
+        return new SizeChart(result, units).chart();
     }
 
     /** What the chart shows, for readers who cannot see it. */
@@ -49,12 +48,28 @@ public final class SizeChart {
     }
 
     private double x(double value) {
-        return result.variable() == Variable.GRADE ? value : scale * value;
+        return switch (result.variable()) {
+            case AREA -> units.area().fromSi(value);
+            case OPENING -> units.pressure().fromSi(value);
+            case GRADE -> units.viscosity().fromSi(value);
+            case RESISTANCE -> value / RESISTANCE_STEP;
+            case PLEATS -> value;
+        };
+    }
+
+    /** Symbol of the unit along the chart; blank where its name holds it. */
+    private String along() {
+        return switch (result.variable()) {
+            case AREA -> units.areaSymbol();
+            case OPENING -> units.pressure().symbol();
+            case GRADE -> units.viscosity().symbol();
+            case RESISTANCE, PLEATS -> "";
+        };
     }
 
     private JFreeChart chart() {
         boolean grade = result.variable() == Variable.GRADE;
-        String label = ChartTexts.get("axis.size." + result.variable());
+        String label = ChartTexts.get("axis.size." + result.variable(), along());
         ValueAxis across = grade ? new DecadeAxis("") : Axes.linear(label);
         Axes.dress(across, label);
         double low = Double.POSITIVE_INFINITY;
@@ -69,16 +84,19 @@ public final class SizeChart {
         Panels panels = new Panels(across);
         if (result.variable() == Variable.PLEATS) {
             double now = present(result.conditions().get(0));
-            XYPlot pack = panel(panels, "axis.packResistance", one -> one.packResistance() / now);
+            XYPlot pack = panel(panels, ChartTexts.get("axis.packResistance"), one -> one.packResistance() / now);
             Panels.decades(pack, BELOW * least(now), GREATEST_RATIO);
             Panels.upright(pack, x(result.present()), ChartTexts.get("size.now"));
         }
-        XYPlot openings = panel(panels, "axis.warmestOpen", one -> Axes.CELSIUS.applyAsDouble(one.opening()));
-        Panels.level(openings, Axes.CELSIUS.applyAsDouble(result.temperature()));
+        XYPlot openings = panel(
+                panels,
+                ChartTexts.get("axis.warmestOpen", units.temperature().symbol()),
+                one -> units.temperature().fromSi(one.opening()));
+        Panels.level(openings, units.temperature().fromSi(result.temperature()));
         if (grade) {
             names(openings);
         }
-        XYPlot chances = panel(panels, "axis.chance", one -> PERCENT * one.chance());
+        XYPlot chances = panel(panels, ChartTexts.get("axis.chance"), one -> PERCENT * one.chance());
         chances.getRangeAxis().setRange(0, PERCENT + 5);
         result.confidence().ifPresent(chance -> Panels.level(chances, PERCENT * chance));
         if (!grade && result.variable() != Variable.PLEATS) {
@@ -100,7 +118,8 @@ public final class SizeChart {
                         result.invented() ? "subtitle.sizeInvented" : "subtitle.size",
                         result.title(),
                         ChartTexts.get("size.target." + result.target()),
-                        Charts.number(Axes.CELSIUS.applyAsDouble(result.temperature())),
+                        Charts.number(units.temperature().fromSi(result.temperature())),
+                        units.temperature().symbol(),
                         result.state()),
                 ChartTexts.get("key.size"));
     }
@@ -123,7 +142,7 @@ public final class SizeChart {
 
     private void names(XYPlot plot) {
         for (Option one : result.conditions().get(0).options()) {
-            double y = Axes.CELSIUS.applyAsDouble(one.opening());
+            double y = units.temperature().fromSi(one.opening());
             if (Double.isFinite(y)) {
                 XYTextAnnotation name = new XYTextAnnotation(one.label() + "  ", x(one.value()), y);
                 name.setFont(ChartTheme.NOTE);
@@ -150,7 +169,7 @@ public final class SizeChart {
             curves.addSeries(curve);
             rings.addSeries(ring);
         }
-        return panels.add(ChartTexts.get(label), curves, indices, rings);
+        return panels.add(label, curves, indices, rings);
     }
 
     private void mark(Answer answer, XYSeries ring, ToDoubleFunction<Option> value) {

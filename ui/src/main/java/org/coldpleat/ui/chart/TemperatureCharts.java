@@ -30,11 +30,6 @@ public final class TemperatureCharts {
     private TemperatureCharts() {}
 
     /** Pressure difference across the bypass valve over oil temperature, with the opening pressures. */
-    public static JFreeChart pressure(StateSheet sheet) {
-        return pressure(sheet, UnitSystem.METRIC);
-    }
-
-    /** Pressure difference across the bypass valve over oil temperature, in the units that are preferred. */
     public static JFreeChart pressure(StateSheet sheet, UnitSystem preferred) {
         ChartUnits units = ChartUnits.of(preferred);
         XYSeriesCollection curves = new XYSeriesCollection();
@@ -71,11 +66,6 @@ public final class TemperatureCharts {
     }
 
     /** Share of the oil that goes round the medium over oil temperature. */
-    public static JFreeChart share(StateSheet sheet) {
-        return share(sheet, UnitSystem.METRIC);
-    }
-
-    /** Share of the oil that goes round the medium over oil temperature, in the units that are preferred. */
     public static JFreeChart share(StateSheet sheet, UnitSystem preferred) {
         ChartUnits units = ChartUnits.of(preferred);
         XYSeriesCollection curves = new XYSeriesCollection();

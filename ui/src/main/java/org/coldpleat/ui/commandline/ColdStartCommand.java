@@ -98,7 +98,8 @@ final class ColdStartCommand implements Callable<Integer> {
                     case JSON -> ColdStartJson.of(start, opened.candidates());
                     case CSV -> ColdStartCsv.of(start, output.units());
                 });
-        output.plots().ifPresent(folder -> Pictures.ofColdStart(start, opened.candidates(), folder, console));
+        output.plots()
+                .ifPresent(folder -> Pictures.ofColdStart(start, opened.candidates(), output.units(), folder, console));
         List<String> missing = start.candidates().stream()
                 .filter(one -> !one.isComputed())
                 .map(ColdStartCandidate::name)
@@ -114,7 +115,9 @@ final class ColdStartCommand implements Callable<Integer> {
                     case JSON -> ColdStartSweepOutput.json(found, opened.candidates());
                     case CSV -> ColdStartSweepOutput.csv(found, output.units());
                 });
-        output.plots().ifPresent(folder -> Pictures.ofColdStartSweep(found, opened.candidates(), folder, console));
+        output.plots()
+                .ifPresent(folder ->
+                        Pictures.ofColdStartSweep(found, opened.candidates(), output.units(), folder, console));
         List<String> missing = found.candidates().stream()
                 .filter(one -> one.rows().stream().anyMatch(row -> !row.computed()))
                 .map(ColdStartSweep.Candidate::name)

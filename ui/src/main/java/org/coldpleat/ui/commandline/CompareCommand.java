@@ -35,7 +35,7 @@ final class CompareCommand implements Callable<Integer> {
                     case JSON -> CompareJson.of(comparison);
                     case CSV -> CompareCsv.of(comparison, output.units());
                 });
-        output.plots().ifPresent(folder -> Pictures.ofComparison(comparison, folder, console));
+        output.plots().ifPresent(folder -> Pictures.ofComparison(comparison, output.units(), folder, console));
         boolean unresolved = comparison.candidates().stream()
                 .flatMap(candidate -> candidate.states().stream())
                 .anyMatch(state -> state.answer() == Answer.UNRESOLVED);

@@ -50,7 +50,8 @@ final class ConfidenceCommand implements Callable<Integer> {
                     case JSON -> ConfidenceJson.of(result);
                     case CSV -> ConfidenceCsv.of(result, output.units());
                 });
-        output.plots().ifPresent(folder -> Pictures.ofConfidence(result, opened.invented(), folder, console));
+        output.plots()
+                .ifPresent(folder -> Pictures.ofConfidence(result, opened.invented(), output.units(), folder, console));
         return ExitCode.DONE;
     }
 }

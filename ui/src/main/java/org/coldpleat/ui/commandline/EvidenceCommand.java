@@ -60,7 +60,8 @@ final class EvidenceCommand implements Callable<Integer> {
                     case JSON -> EvidenceJson.of(opened.title(), opened.invented(), reports);
                 });
         if (plots != null) {
-            reports.forEach(report -> Pictures.ofEvidence(report, opened.title(), opened.invented(), plots, console));
+            reports.forEach(
+                    report -> Pictures.ofEvidence(report, opened.title(), opened.invented(), units, plots, console));
         }
         return ExitCode.DONE;
     }

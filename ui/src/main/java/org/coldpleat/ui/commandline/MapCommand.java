@@ -56,7 +56,7 @@ final class MapCommand implements Callable<Integer> {
                     case JSON -> MapOutput.json(map);
                 });
         if (plots != null) {
-            Pictures.ofMap(map, opened.title(), opened.invented(), plots, console);
+            Pictures.ofMap(map, opened.title(), opened.invented(), units, plots, console);
         }
         long missing = Arrays.stream(map.share())
                 .flatMapToDouble(Arrays::stream)

@@ -19,6 +19,7 @@ import org.coldpleat.model.run.SettingsResult;
 import org.coldpleat.model.run.SizingResult;
 import org.coldpleat.model.run.TestReport;
 import org.coldpleat.shared.casefile.Section;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.ChartFiles;
 import org.coldpleat.ui.chart.ColdStartCharts;
 import org.coldpleat.ui.chart.ConfidenceCharts;
@@ -42,19 +43,19 @@ final class Pictures {
     private Pictures() {}
 
     /** Two pictures a state: what the valve sees, and the bypass share. */
-    static void ofComparison(Comparison comparison, Path folder, Console console) {
+    static void ofComparison(Comparison comparison, UnitSystem units, Path folder, Console console) {
         List<StateSheet> sheets = RunCharts.sheets(comparison);
         for (int s = 0; s < sheets.size(); s++) {
             StateSheet sheet = sheets.get(s);
             String name = (s + 1) + "-" + fileName(sheet.state());
             write(
-                    TemperatureCharts.pressure(sheet),
+                    TemperatureCharts.pressure(sheet, units),
                     TemperatureCharts.pressureDescription(sheet),
                     folder,
                     "pressure-" + name,
                     console);
             write(
-                    TemperatureCharts.share(sheet),
+                    TemperatureCharts.share(sheet, units),
                     TemperatureCharts.shareDescription(sheet),
                     folder,
                     "share-" + name,
@@ -63,10 +64,10 @@ final class Pictures {
     }
 
     /** One picture: the map. */
-    static void ofMap(MapResult map, String title, boolean invented, Path folder, Console console) {
+    static void ofMap(MapResult map, String title, boolean invented, UnitSystem units, Path folder, Console console) {
         ShareGrid grid = RunCharts.grid(map, title, invented);
         write(
-                ShareMapChart.of(grid),
+                ShareMapChart.of(grid, units),
                 ShareMapChart.description(grid),
                 folder,
                 "map-" + fileName(map.candidate()),
@@ -77,7 +78,7 @@ final class Pictures {
     static void ofLesson(Glance glance, int place, LessonStep step, Path folder, Console console) {
         StateSheet sheet = RunCharts.sheet(glance);
         write(
-                TemperatureCharts.pressure(sheet),
+                TemperatureCharts.pressure(sheet, UnitSystem.METRIC),
                 TemperatureCharts.pressureDescription(sheet),
                 folder,
                 "lesson-" + place + "-" + fileName(step.key()),
@@ -85,15 +86,15 @@ final class Pictures {
     }
 
     /** Everything that is drawn over running time. */
-    static void ofService(ServiceResult result, Path folder, Console console) {
-        ServiceCharts.all(result)
+    static void ofService(ServiceResult result, UnitSystem units, Path folder, Console console) {
+        ServiceCharts.all(result, units)
                 .forEach(one -> write(one.chart(), one.description(), folder, "service-" + one.name(), console));
     }
 
     /** One picture over time; {@code names} are those of all candidates of the case. */
-    static void ofColdStart(ColdStart start, List<String> names, Path folder, Console console) {
+    static void ofColdStart(ColdStart start, List<String> names, UnitSystem units, Path folder, Console console) {
         write(
-                ColdStartCharts.timeline(start, names),
+                ColdStartCharts.timeline(start, names, units),
                 ColdStartCharts.timelineDescription(start),
                 folder,
                 "coldstart-" + fileName(start.schedule()),
@@ -101,9 +102,10 @@ final class Pictures {
     }
 
     /** One picture over the temperature of the start; {@code names} are those of all candidates of the case. */
-    static void ofColdStartSweep(ColdStartSweep sweep, List<String> names, Path folder, Console console) {
+    static void ofColdStartSweep(
+            ColdStartSweep sweep, List<String> names, UnitSystem units, Path folder, Console console) {
         write(
-                ColdStartCharts.sweep(sweep, names),
+                ColdStartCharts.sweep(sweep, names, units),
                 ColdStartCharts.sweepDescription(sweep),
                 folder,
                 "coldstart-sweep-" + fileName(sweep.schedule()),
@@ -111,8 +113,9 @@ final class Pictures {
     }
 
     /** Everything that is drawn of a run of draws. */
-    static void ofConfidence(ConfidenceResult result, boolean invented, Path folder, Console console) {
-        ConfidenceCharts.all(result, invented, Sentences::measuredThing)
+    static void ofConfidence(
+            ConfidenceResult result, boolean invented, UnitSystem units, Path folder, Console console) {
+        ConfidenceCharts.all(result, invented, Sentences::measuredThing, units)
                 .forEach(one -> write(one.chart(), one.description(), folder, one.name(), console));
     }
 
@@ -134,11 +137,12 @@ final class Pictures {
     }
 
     /** One picture for each test with a fitted curve. */
-    static void ofEvidence(EvidenceReport report, String title, boolean invented, Path folder, Console console) {
+    static void ofEvidence(
+            EvidenceReport report, String title, boolean invented, UnitSystem units, Path folder, Console console) {
         for (TestReport test : report.tests()) {
             if (ResidualChart.fits(test)) {
                 write(
-                        ResidualChart.of(report, test, title, invented),
+                        ResidualChart.of(report, test, title, invented, units),
                         ResidualChart.description(report, test),
                         folder,
                         "residuals-" + fileName(report.candidate()),
@@ -148,19 +152,19 @@ final class Pictures {
     }
 
     /** One picture: both risks over the valve setting. */
-    static void ofSettings(SettingsResult result, Path folder, Console console) {
-        write(SettingsChart.of(result), SettingsChart.description(result), folder, "settings", console);
+    static void ofSettings(SettingsResult result, UnitSystem units, Path folder, Console console) {
+        write(SettingsChart.of(result, units), SettingsChart.description(result), folder, "settings", console);
     }
 
     /** One picture: what comes of each value. */
-    static void ofSize(SizingResult result, Path folder, Console console) {
+    static void ofSize(SizingResult result, UnitSystem units, Path folder, Console console) {
         String name = "size-" + result.variable().name().toLowerCase(Locale.ROOT) + "-" + fileName(result.candidate());
-        write(SizeChart.of(result), SizeChart.description(result), folder, name, console);
+        write(SizeChart.of(result, units), SizeChart.description(result), folder, name, console);
     }
 
     /** One picture: the candidate cut open, as it stands at the point. */
-    static void ofPoint(Section sheet, PointResult point, Path folder, Console console) {
-        CutawayDrawing drawing = Cutaway.of(sheet, point, point.flow());
+    static void ofPoint(Section sheet, PointResult point, UnitSystem units, Path folder, Console console) {
+        CutawayDrawing drawing = Cutaway.of(sheet, point, point.flow(), units);
         String name = "cutaway-" + fileName(point.candidate());
         try {
             Files.createDirectories(folder);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import org.coldpleat.ui.show.ShowFiles;
@@ -31,6 +32,9 @@ final class PicturesCommand implements Callable<Integer> {
 
     @Option(names = "--size", paramLabel = "WxH", descriptionKey = "pictures.size", defaultValue = "1920x1080")
     private String size;
+
+    @Option(names = "--units", paramLabel = "UNITS", descriptionKey = "units", defaultValue = "metric")
+    private UnitSystem units;
 
     @Option(names = "--transparent", descriptionKey = "pictures.transparent")
     private boolean transparent;
@@ -63,7 +67,7 @@ final class PicturesCommand implements Callable<Integer> {
                     service,
                     opened,
                     out,
-                    new ShowFiles.Wish(width, height, transparent, moving, frames),
+                    new ShowFiles.Wish(width, height, transparent, moving, frames, units),
                     file -> console.message(Texts.get("plots.written", file)));
         } catch (IOException e) {
             throw new Stop(ExitCode.FAILURE, Texts.get("error.plots", e));

@@ -79,7 +79,7 @@ final class PointCommand implements Callable<Integer> {
                     case JSON -> PointJson.of(point);
                 });
         if (plots != null) {
-            opened.sheet(candidate).ifPresent(sheet -> Pictures.ofPoint(sheet, point, plots, console));
+            opened.sheet(candidate).ifPresent(sheet -> Pictures.ofPoint(sheet, point, units, plots, console));
         }
         if (!ANSWERS.contains(point.status())) {
             throw new Stop(

@@ -47,7 +47,7 @@ final class ServiceCommand implements Callable<Integer> {
                     case JSON -> ServiceOutput.json(result);
                     case CSV -> ServiceOutput.csv(result, output.units());
                 });
-        output.plots().ifPresent(folder -> Pictures.ofService(result, folder, console));
+        output.plots().ifPresent(folder -> Pictures.ofService(result, output.units(), folder, console));
         return ExitCode.DONE;
     }
 }

@@ -66,7 +66,7 @@ final class SettingsCommand implements Callable<Integer> {
                     case JSON -> SettingsJson.of(result, opened.candidates());
                     case CSV -> SettingsCsv.of(result, output.units());
                 });
-        output.plots().ifPresent(folder -> Pictures.ofSettings(result, folder, console));
+        output.plots().ifPresent(folder -> Pictures.ofSettings(result, output.units(), folder, console));
         if (!result.isAnswered()) {
             throw new Stop(ExitCode.NO_ANSWER, Texts.get("error.unresolved"));
         }

@@ -91,7 +91,7 @@ final class SizeCommand implements Callable<Integer> {
                     case JSON -> SizeJson.of(result, opened.candidates());
                     case CSV -> SizeCsv.of(result, output.units());
                 });
-        output.plots().ifPresent(folder -> Pictures.ofSize(result, folder, console));
+        output.plots().ifPresent(folder -> Pictures.ofSize(result, output.units(), folder, console));
         if (!result.isAnswered()) {
             throw new Stop(ExitCode.NO_ANSWER, Texts.get("error.noSize"));
         }

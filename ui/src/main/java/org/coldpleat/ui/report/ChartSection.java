@@ -43,13 +43,15 @@ final class ChartSection implements ReportSection {
     static List<Picture> pictures(ReportInput input) {
         List<Picture> pictures = new ArrayList<>();
         for (StateSheet sheet : RunCharts.sheets(input.comparison())) {
-            pictures.add(Picture.of(TemperatureCharts.pressure(sheet), TemperatureCharts.pressureDescription(sheet)));
-            pictures.add(Picture.of(TemperatureCharts.share(sheet), TemperatureCharts.shareDescription(sheet)));
+            pictures.add(Picture.of(
+                    TemperatureCharts.pressure(sheet, input.units()), TemperatureCharts.pressureDescription(sheet)));
+            pictures.add(Picture.of(
+                    TemperatureCharts.share(sheet, input.units()), TemperatureCharts.shareDescription(sheet)));
         }
         input.maps().stream().filter(ChartSection::anyGoesRound).forEach(map -> {
             ShareGrid grid = RunCharts.grid(
                     map, input.comparison().title(), input.comparison().invented());
-            pictures.add(Picture.of(ShareMapChart.of(grid), ShareMapChart.description(grid)));
+            pictures.add(Picture.of(ShareMapChart.of(grid, input.units()), ShareMapChart.description(grid)));
         });
         return pictures;
     }

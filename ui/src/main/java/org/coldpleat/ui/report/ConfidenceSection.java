@@ -26,7 +26,8 @@ final class ConfidenceSection implements ReportSection {
         section.appendChild(outcomes(result, amounts));
         section.appendChild(focus(result.focus(), amounts));
         int number = 0;
-        for (NamedChart one : ConfidenceCharts.all(result, input.comparison().invented(), Sentences::measuredThing)) {
+        for (NamedChart one :
+                ConfidenceCharts.all(result, input.comparison().invented(), Sentences::measuredThing, input.units())) {
             section.appendChild(Figure.of(Picture.of(one.chart(), one.description()), "confidence-" + ++number));
         }
         return Optional.of(section);

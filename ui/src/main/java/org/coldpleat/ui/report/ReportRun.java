@@ -49,7 +49,7 @@ public final class ReportRun {
                 opened.candidates().stream()
                         .map(name -> service.map(opened, name))
                         .toList(),
-                drawings(service, opened, comparison),
+                drawings(service, opened, comparison, units),
                 opened.candidates().stream()
                         .map(name -> service.evidence(opened, name))
                         .toList(),
@@ -89,12 +89,13 @@ public final class ReportRun {
     }
 
     /** Every candidate cut open in the same oil and state. */
-    private static List<CutawayDrawing> drawings(CaseService service, OpenedCase opened, Comparison comparison) {
+    private static List<CutawayDrawing> drawings(
+            CaseService service, OpenedCase opened, Comparison comparison, UnitSystem units) {
         List<PointResult> points = hardestPoints(service, opened, comparison);
         double most = greatestFlow(points);
         List<CutawayDrawing> drawings = new ArrayList<>();
         for (PointResult point : points) {
-            opened.sheet(point.candidate()).ifPresent(sheet -> drawings.add(Cutaway.of(sheet, point, most)));
+            opened.sheet(point.candidate()).ifPresent(sheet -> drawings.add(Cutaway.of(sheet, point, most, units)));
         }
         return drawings;
     }

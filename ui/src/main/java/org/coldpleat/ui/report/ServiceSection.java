@@ -7,6 +7,7 @@ import org.coldpleat.model.run.ServiceResult.Candidate;
 import org.coldpleat.model.run.ServiceResult.Event;
 import org.coldpleat.model.run.ServiceResult.Moment;
 import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.Picture;
 import org.coldpleat.ui.chart.ServiceCharts;
 import org.jsoup.nodes.Element;
@@ -17,17 +18,17 @@ final class ServiceSection implements ReportSection {
 
     @Override
     public Optional<Element> of(ReportInput input, Amounts amounts) {
-        return input.service().map(service -> section(service, amounts));
+        return input.service().map(service -> section(service, amounts, input.units()));
     }
 
     /** All charts of a service life, one line a kind. */
-    static List<Picture> pictures(ServiceResult service) {
-        return ServiceCharts.all(service).stream()
+    static List<Picture> pictures(ServiceResult service, UnitSystem units) {
+        return ServiceCharts.all(service, units).stream()
                 .map(one -> Picture.of(one.chart(), one.description()))
                 .toList();
     }
 
-    private static Element section(ServiceResult service, Amounts amounts) {
+    private static Element section(ServiceResult service, Amounts amounts, UnitSystem units) {
         Element section = Tags.of("section", "").id("service");
         section.appendChild(Tags.text("h2", "", ReportTexts.get("service.title")));
         Element body = Tags.of("tbody", "");
@@ -48,7 +49,7 @@ final class ServiceSection implements ReportSection {
                         ReportTexts.get("service.ratio")))
                 .appendChild(body));
         int number = 0;
-        for (Picture picture : pictures(service)) {
+        for (Picture picture : pictures(service, units)) {
             section.appendChild(Figure.of(picture, "service-" + ++number));
         }
         section.appendChild(SentenceFold.plain(service.verdicts()));

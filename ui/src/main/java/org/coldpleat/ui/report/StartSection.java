@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.coldpleat.model.run.ColdStart;
 import org.coldpleat.model.run.ColdStartCandidate;
 import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.ColdStartCharts;
 import org.coldpleat.ui.chart.Picture;
 import org.jsoup.nodes.Element;
@@ -13,17 +14,18 @@ import org.jsoup.nodes.Element;
 final class StartSection implements ReportSection {
     @Override
     public Optional<Element> of(ReportInput input, Amounts amounts) {
-        return input.coldStart().map(start -> section(start, amounts));
+        return input.coldStart().map(start -> section(start, amounts, input.units()));
     }
 
     /** All charts of a start, one line a kind. */
-    static List<Picture> pictures(ColdStart start) {
+    static List<Picture> pictures(ColdStart start, UnitSystem units) {
         List<String> names =
                 start.candidates().stream().map(ColdStartCandidate::name).toList();
-        return List.of(Picture.of(ColdStartCharts.timeline(start, names), ColdStartCharts.timelineDescription(start)));
+        return List.of(
+                Picture.of(ColdStartCharts.timeline(start, names, units), ColdStartCharts.timelineDescription(start)));
     }
 
-    private static Element section(ColdStart start, Amounts amounts) {
+    private static Element section(ColdStart start, Amounts amounts, UnitSystem units) {
         Element section = Tags.of("section", "").id("start");
         section.appendChild(Tags.text("h2", "", ReportTexts.get("start.title")));
         Element intro =
@@ -50,7 +52,7 @@ final class StartSection implements ReportSection {
                         ReportTexts.get("start.unfiltered")))
                 .appendChild(body));
         int number = 0;
-        for (Picture picture : pictures(start)) {
+        for (Picture picture : pictures(start, units)) {
             section.appendChild(Figure.of(picture, "start-" + ++number));
         }
         section.appendChild(SentenceFold.plain(start.verdicts()));

@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.coldpleat.model.run.ColdStart;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.PointResult;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.Canvas;
 import org.coldpleat.ui.chart.ColdStartCharts;
 import org.coldpleat.ui.chart.Picture;
@@ -20,6 +22,7 @@ import org.coldpleat.ui.chart.ShareGrid;
 import org.coldpleat.ui.chart.ShareMapChart;
 import org.coldpleat.ui.chart.StateSheet;
 import org.coldpleat.ui.chart.TemperatureCharts;
+import org.coldpleat.ui.chart.UnitWords;
 import org.coldpleat.ui.chart.cutaway.Cutaway;
 import org.coldpleat.ui.report.Report;
 import org.coldpleat.ui.report.ReportRun;
@@ -31,11 +34,15 @@ import org.jfree.chart.JFreeChart;
 public final class PictureSet {
     private static final double LEAST_SHOWN = 0.01;
 
+    private static final Set<String> OVER_TIME = Set.of("opening", "drop");
+
     private final Canvas canvas;
+    private final UnitSystem units;
     private final List<NamedPicture> pictures = new ArrayList<>();
 
-    private PictureSet(Canvas canvas) {
+    private PictureSet(Canvas canvas, UnitSystem units) {
         this.canvas = canvas;
+        this.units = units;
     }
 
     /**
@@ -43,20 +50,23 @@ public final class PictureSet {
      *
      * @param start its cold start; empty if it has none
      * @param canvas what the pictures will be painted on
+     * @param units units of the pictures
      */
     public static List<NamedPicture> of(
-            CaseService service, OpenedCase opened, Optional<ColdStart> start, Canvas canvas) {
-        PictureSet set = new PictureSet(canvas);
+            CaseService service, OpenedCase opened, Optional<ColdStart> start, Canvas canvas, UnitSystem units) {
+        PictureSet set = new PictureSet(canvas, units);
         Comparison comparison = service.compare(opened);
         set.overTemperature(comparison);
         opened.candidates().forEach(name -> set.map(service.map(opened, name), comparison));
         set.cutaways(opened, ReportRun.hardestPoints(service, opened, comparison));
         start.ifPresent(one -> set.chart(
-                "start", ColdStartCharts.timeline(one, opened.candidates()), ColdStartCharts.timelineDescription(one)));
-        service.service(opened, OptionalDouble.empty()).ifPresent(one -> {
-            set.chart("service-opening", ServiceCharts.opening(one), ServiceCharts.openingDescription(one));
-            set.chart("service-drop", ServiceCharts.drop(one), ServiceCharts.dropDescription(one));
-        });
+                "start",
+                ColdStartCharts.timeline(one, opened.candidates(), units),
+                ColdStartCharts.timelineDescription(one)));
+        service.service(opened, OptionalDouble.empty())
+                .ifPresent(life -> ServiceCharts.all(life, units).stream()
+                        .filter(one -> OVER_TIME.contains(one.name()))
+                        .forEach(one -> set.chart("service-" + one.name(), one.chart(), one.description())));
         return List.copyOf(set.pictures);
     }
 
@@ -84,8 +94,11 @@ public final class PictureSet {
         for (int s = 0; s < sheets.size(); s++) {
             StateSheet sheet = sheets.get(s);
             String name = (s + 1) + "-" + fileName(sheet.state());
-            chart("pressure-" + name, TemperatureCharts.pressure(sheet), TemperatureCharts.pressureDescription(sheet));
-            chart("share-" + name, TemperatureCharts.share(sheet), TemperatureCharts.shareDescription(sheet));
+            chart(
+                    "pressure-" + name,
+                    TemperatureCharts.pressure(sheet, units),
+                    TemperatureCharts.pressureDescription(sheet));
+            chart("share-" + name, TemperatureCharts.share(sheet, units), TemperatureCharts.shareDescription(sheet));
         }
     }
 
@@ -94,7 +107,7 @@ public final class PictureSet {
                 Arrays.stream(map.share()).flatMapToDouble(Arrays::stream).allMatch(share -> share < LEAST_SHOWN);
         if (!blank) {
             ShareGrid grid = RunCharts.grid(map, comparison.title(), comparison.invented());
-            chart("map-" + fileName(map.candidate()), ShareMapChart.of(grid), ShareMapChart.description(grid));
+            chart("map-" + fileName(map.candidate()), ShareMapChart.of(grid, units), ShareMapChart.description(grid));
         }
     }
 
@@ -105,7 +118,7 @@ public final class PictureSet {
                     .ifPresent(sheet -> pictures.add(new NamedPicture(
                             "cutaway-" + fileName(point.candidate()),
                             Stages.picture(
-                                    Stages.steady(Cutaway.side(sheet, point, most), point, opened),
+                                    Stages.steady(Cutaway.side(sheet, point, most), point, opened, UnitWords.of(units)),
                                     !canvas.transparent()))));
         }
     }

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.coldpleat.model.run.ColdStart;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.Canvas;
 import org.coldpleat.ui.chart.ChartFiles;
 import org.coldpleat.ui.chart.Presentation;
@@ -34,8 +35,9 @@ public final class ShowFiles {
      * @param transparent true for pictures without ground
      * @param moving true for the start-up of each candidate as animated GIF
      * @param frames true for the same as numbered pictures of full size
+     * @param units units of the pictures
      */
-    public record Wish(int width, int height, boolean transparent, boolean moving, boolean frames) {}
+    public record Wish(int width, int height, boolean transparent, boolean moving, boolean frames, UnitSystem units) {}
 
     /**
      * Writes all pictures that are wanted.
@@ -48,7 +50,7 @@ public final class ShowFiles {
         Files.createDirectories(folder);
         Canvas canvas = Presentation.canvas(wish.width(), wish.height(), wish.transparent());
         Optional<ColdStart> start = ReportRun.start(service, opened);
-        List<NamedPicture> pictures = PictureSet.of(service, opened, start, canvas);
+        List<NamedPicture> pictures = PictureSet.of(service, opened, start, canvas, wish.units());
         for (NamedPicture one : pictures) {
             Path svg = folder.resolve(one.name() + ".svg");
             ChartFiles.writeSvg(one.picture(), canvas, svg);
@@ -70,7 +72,7 @@ public final class ShowFiles {
             CaseService service, OpenedCase opened, ColdStart start, Path folder, Wish wish, Consumer<Path> told)
             throws IOException {
         for (var candidate : start.candidates()) {
-            Optional<StartFrames> found = StartFrames.of(service, opened, start, candidate, FRAMES);
+            Optional<StartFrames> found = StartFrames.of(service, opened, start, candidate, wish.units(), FRAMES);
             if (found.isEmpty()) {
                 continue;
             }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.ui.chart.Picture;
+import org.coldpleat.ui.chart.UnitWords;
 import org.coldpleat.ui.chart.cutaway.CutawayDrawing;
 import org.coldpleat.ui.chart.cutaway.StagePainter;
 import org.coldpleat.ui.chart.cutaway.StageSheet;
@@ -13,9 +14,6 @@ import org.coldpleat.ui.service.OpenedCase;
 
 /** A filter cut open beside a few facts. */
 final class Stages {
-    private static final double ZERO_CELSIUS = 273.15;
-    private static final double LITERS_PER_MINUTE = 6e4;
-
     private Stages() {}
 
     static Picture picture(StageSheet sheet, boolean ground) {
@@ -31,7 +29,7 @@ final class Stages {
     }
 
     /** As it stands in steady flow. */
-    static StageSheet steady(CutawayDrawing drawing, PointResult point, OpenedCase opened) {
+    static StageSheet steady(CutawayDrawing drawing, PointResult point, OpenedCase opened, UnitWords words) {
         List<Fact> facts = new ArrayList<>();
         point.bypass()
                 .ifPresentOrElse(
@@ -40,13 +38,13 @@ final class Stages {
                             facts.add(lift(bypass.open(), bypass.liftShare()));
                         },
                         () -> facts.add(new Fact(ShowTexts.get("fact.valve"), ShowTexts.get("valve.none"), false)));
-        facts.add(new Fact(ShowTexts.get("fact.drop"), kilopascal(point.pressureDrop()), false));
-        facts.add(new Fact(ShowTexts.get("fact.flow"), flow(point.flow()), false));
+        facts.add(new Fact(ShowTexts.get("fact.drop"), words.pressure(point.pressureDrop()), false));
+        facts.add(new Fact(ShowTexts.get("fact.flow"), words.flow(point.flow()), false));
         String subtitle = ShowTexts.get(
                 opened.invented() ? "stage.subtitleInvented" : "stage.subtitle",
                 opened.title(),
                 point.state(),
-                celsius(point.temperature()));
+                words.temperature(point.temperature()));
         return new StageSheet(drawing.title(), subtitle, drawing, facts, new double[0], List.of());
     }
 
@@ -57,21 +55,6 @@ final class Stages {
     static Fact lift(boolean open, double liftShare) {
         String value = open ? ShowTexts.get("valve.open", percent(liftShare)) : ShowTexts.get("valve.shut");
         return new Fact(ShowTexts.get("fact.valve"), value, false);
-    }
-
-    static String celsius(double kelvin) {
-        String number = String.format(Locale.ROOT, "%.0f", kelvin - ZERO_CELSIUS);
-        return ShowTexts.get("unit.celsius", number.equals("-0") ? "0" : number.replace('-', '−'));
-    }
-
-    static String kilopascal(double pascal) {
-        double value = pascal / 1000;
-        return ShowTexts.get(
-                "unit.kilopascal", String.format(Locale.ROOT, Math.abs(value) < 10 ? "%.1f" : "%.0f", value));
-    }
-
-    static String flow(double flow) {
-        return ShowTexts.get("unit.flow", String.format(Locale.ROOT, "%.1f", LITERS_PER_MINUTE * flow));
     }
 
     static String percent(double share) {

@@ -10,7 +10,9 @@ import org.coldpleat.model.run.ColdStart;
 import org.coldpleat.model.run.ColdStartCandidate;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.shared.casefile.Section;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.Picture;
+import org.coldpleat.ui.chart.UnitWords;
 import org.coldpleat.ui.chart.cutaway.Cutaway;
 import org.coldpleat.ui.chart.cutaway.StageSheet;
 import org.coldpleat.ui.chart.cutaway.StageSheet.Fact;
@@ -36,6 +38,7 @@ public final class StartFrames {
     private final ColdStart start;
     private final ColdStartCandidate candidate;
     private final Section sheet;
+    private final UnitWords words;
     private final double[] times;
     private final double[] course;
 
@@ -45,12 +48,14 @@ public final class StartFrames {
             ColdStart start,
             ColdStartCandidate candidate,
             Section sheet,
+            UnitWords words,
             int frames) {
         this.service = service;
         this.opened = opened;
         this.start = start;
         this.candidate = candidate;
         this.sheet = sheet;
+        this.words = words;
         List<StartPoint> series = candidate.start().series();
         double end = series.get(series.size() - 1).time();
         times = new double[frames];
@@ -64,11 +69,17 @@ public final class StartFrames {
     /**
      * The frames of one candidate.
      *
+     * @param units units of the facts
      * @param frames how many, at least 2
      * @return the frames; empty if its start was not computed to the end or there is no sheet to draw from
      */
     public static Optional<StartFrames> of(
-            CaseService service, OpenedCase opened, ColdStart start, ColdStartCandidate candidate, int frames) {
+            CaseService service,
+            OpenedCase opened,
+            ColdStart start,
+            ColdStartCandidate candidate,
+            UnitSystem units,
+            int frames) {
         if (frames < 2) {
             throw new IllegalArgumentException("frames must be at least 2, was " + frames);
         }
@@ -76,7 +87,7 @@ public final class StartFrames {
             return Optional.empty();
         }
         return opened.sheet(candidate.name())
-                .map(sheet -> new StartFrames(service, opened, start, candidate, sheet, frames));
+                .map(sheet -> new StartFrames(service, opened, start, candidate, sheet, UnitWords.of(units), frames));
     }
 
     /** How many frames there are. */
@@ -115,9 +126,9 @@ public final class StartFrames {
                 candidate.hasValve()
                         ? Stages.lift(isOpen(point), point.lift())
                         : new Fact(ShowTexts.get("fact.valve"), ShowTexts.get("valve.none"), false));
-        facts.add(new Fact(ShowTexts.get("fact.flow"), Stages.flow(point.mediumFlow() + point.bypassFlow()), false));
-        facts.add(new Fact(ShowTexts.get("fact.oil"), Stages.celsius(point.oilTemperature()), false));
-        facts.add(new Fact(ShowTexts.get("fact.gallery"), Stages.kilopascal(point.galleryPressure()), false));
+        facts.add(new Fact(ShowTexts.get("fact.flow"), words.flow(point.mediumFlow() + point.bypassFlow()), false));
+        facts.add(new Fact(ShowTexts.get("fact.oil"), words.temperature(point.oilTemperature()), false));
+        facts.add(new Fact(ShowTexts.get("fact.gallery"), words.pressure(point.galleryPressure()), false));
         return facts;
     }
 

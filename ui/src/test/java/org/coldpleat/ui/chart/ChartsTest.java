@@ -18,6 +18,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.coldpleat.model.run.Comparison;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.service.FixtureCase;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.LogAxis;
@@ -45,7 +46,7 @@ class ChartsTest {
     @Test
     void pressureChartShowsEveryCandidateInKilopascalOverCelsius() {
         StateSheet sheet = sheets.get(0);
-        XYPlot plot = TemperatureCharts.pressure(sheet).getXYPlot();
+        XYPlot plot = TemperatureCharts.pressure(sheet, UnitSystem.METRIC).getXYPlot();
         XYDataset curves = plot.getDataset();
         assertEquals(comparison.candidates().size(), curves.getSeriesCount());
         double[] valve = sheet.candidates().get(0).valveDifference();
@@ -59,7 +60,8 @@ class ChartsTest {
 
     @Test
     void secondAxesFollowTheFirst() {
-        XYPlot plot = TemperatureCharts.pressure(sheets.get(0)).getXYPlot();
+        XYPlot plot =
+                TemperatureCharts.pressure(sheets.get(0), UnitSystem.METRIC).getXYPlot();
         assertEquals(-40, plot.getDomainAxis(1).getLowerBound(), 1e-9);
         assertEquals(248, plot.getDomainAxis(1).getUpperBound(), 1e-9);
         plot.getDomainAxis(0).setRange(-20, 0);
@@ -72,7 +74,8 @@ class ChartsTest {
     @Test
     void shareChartShowsPercentAndKeepsGapsOpen() {
         StateSheet sheet = RunCharts.sheets(FixtureCase.comparison(true)).get(1);
-        XYDataset curves = TemperatureCharts.share(sheet).getXYPlot().getDataset();
+        XYDataset curves =
+                TemperatureCharts.share(sheet, UnitSystem.METRIC).getXYPlot().getDataset();
         assertTrue(Double.isNaN(curves.getYValue(1, 0)));
         assertEquals(100 * sheet.candidates().get(1).bypassShare()[30], curves.getYValue(1, 30), 1e-9);
     }
@@ -139,8 +142,9 @@ class ChartsTest {
     @Test
     void sameChartGivesTheSameSvgWithTitleAndDescription() throws IOException {
         for (StateSheet sheet : sheets) {
-            String first = ChartFiles.svg(TemperatureCharts.pressure(sheet), "what it shows & why");
-            assertEquals(first, ChartFiles.svg(TemperatureCharts.pressure(sheet), "what it shows & why"));
+            String first = ChartFiles.svg(TemperatureCharts.pressure(sheet, UnitSystem.METRIC), "what it shows & why");
+            assertEquals(
+                    first, ChartFiles.svg(TemperatureCharts.pressure(sheet, UnitSystem.METRIC), "what it shows & why"));
             assertTrue(first.contains("What the bypass valve sees</title"), "title");
             assertTrue(first.contains("what it shows &amp; why</desc"), "description");
             assertTrue(first.contains("°C") || first.contains("&#xb0;C") || first.contains("&#176;C"), "unit");
@@ -150,7 +154,7 @@ class ChartsTest {
 
     @Test
     void filesAppearWholeAndLeaveNothingElse() throws IOException {
-        JFreeChart chart = TemperatureCharts.share(sheets.get(1));
+        JFreeChart chart = TemperatureCharts.share(sheets.get(1), UnitSystem.METRIC);
         ChartFiles.writeSvg(chart, folder.resolve("a.svg"), "d");
         ChartFiles.writeSvg(chart, folder.resolve("a.svg"), "d");
         ChartFiles.writePng(chart, folder.resolve("a.png"));
@@ -167,14 +171,19 @@ class ChartsTest {
     void allChartsCanBeDrawn() throws IOException {
         Path target = KEEP.isEmpty() ? folder : Files.createDirectories(Path.of(KEEP));
         for (int s = 0; s < sheets.size(); s++) {
-            ChartFiles.writePng(TemperatureCharts.pressure(sheets.get(s)), target.resolve("pressure-" + s + ".png"));
-            ChartFiles.writePng(TemperatureCharts.share(sheets.get(s)), target.resolve("share-" + s + ".png"));
+            ChartFiles.writePng(
+                    TemperatureCharts.pressure(sheets.get(s), UnitSystem.METRIC),
+                    target.resolve("pressure-" + s + ".png"));
+            ChartFiles.writePng(
+                    TemperatureCharts.share(sheets.get(s), UnitSystem.METRIC), target.resolve("share-" + s + ".png"));
             ChartFiles.writeSvg(
-                    TemperatureCharts.pressure(sheets.get(s)), target.resolve("pressure-" + s + ".svg"), "d");
+                    TemperatureCharts.pressure(sheets.get(s), UnitSystem.METRIC),
+                    target.resolve("pressure-" + s + ".svg"),
+                    "d");
         }
         ShareGrid grid = RunCharts.grid(FixtureCase.map("Blue can", false), "Fixture", true);
-        ChartFiles.writePng(ShareMapChart.of(grid), target.resolve("map.png"));
-        ChartFiles.writeSvg(ShareMapChart.of(grid), target.resolve("map.svg"), "d");
+        ChartFiles.writePng(ShareMapChart.of(grid, UnitSystem.METRIC), target.resolve("map.png"));
+        ChartFiles.writeSvg(ShareMapChart.of(grid, UnitSystem.METRIC), target.resolve("map.svg"), "d");
         assertTrue(Files.size(target.resolve("map.svg")) < 600_000);
         assertFalse(Files.size(target.resolve("map.png")) == 0);
     }

@@ -11,6 +11,7 @@ import org.coldpleat.model.run.ConfidenceResult.Measurement;
 import org.coldpleat.model.run.ConfidenceResult.StateOutcome;
 import org.coldpleat.model.run.ConfidenceResult.Verified;
 import org.coldpleat.model.run.Quantiles;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.plot.CombinedRangeXYPlot;
 import org.jfree.chart.plot.XYPlot;
@@ -56,7 +57,7 @@ class ConfidenceBarsTest {
 
     @Test
     void everyCandidateHasARowWithItsBandInWordsAndABarOnlyWhereItMayOpen() {
-        XYPlot plot = ConfidenceBars.bands(result(), true).getXYPlot();
+        XYPlot plot = ConfidenceBars.bands(result(), true, UnitSystem.METRIC).getXYPlot();
         assertEquals(
                 List.of(
                         "idle - Shut   (opens at all: 1 %)",
@@ -69,8 +70,9 @@ class ConfidenceBarsTest {
 
     @Test
     void sharesStandBesideWhatAMeasurementWouldLeave() {
-        var both = (CombinedRangeXYPlot)
-                ConfidenceBars.shares(result(), true, group -> "the " + group).getXYPlot();
+        var both =
+                (CombinedRangeXYPlot) ConfidenceBars.shares(result(), true, group -> "the " + group, UnitSystem.METRIC)
+                        .getXYPlot();
         XYPlot shares = both.getSubplots().get(0);
         XYPlot gains = both.getSubplots().get(1);
         assertEquals(List.of("the first", "the second", "not known: nothing varies"), words(shares));

@@ -6,10 +6,11 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.shared.casefile.Section;
+import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.ui.chart.UnitWords;
 
 /** Draws a candidate cut open, to scale from its own bench sheet, as it stands at one operating point. */
 public final class Cutaway {
@@ -20,7 +21,11 @@ public final class Cutaway {
     private static final double ROW = 6.2;
     private static final double NEAR_ROOM = 40;
 
-    private Cutaway() {}
+    private final UnitWords words;
+
+    private Cutaway(UnitWords words) {
+        this.words = words;
+    }
 
     /**
      * The drawing of one candidate.
@@ -28,8 +33,13 @@ public final class Cutaway {
      * @param candidate section of the candidate in the case file
      * @param point operating point of that candidate
      * @param fullFlow flow whose stream fills the room between can and element [m3/s]; that of the point if smaller
+     * @param units units of the words
      */
-    public static CutawayDrawing of(Section candidate, PointResult point, double fullFlow) {
+    public static CutawayDrawing of(Section candidate, PointResult point, double fullFlow, UnitSystem units) {
+        return new Cutaway(UnitWords.of(units)).drawing(candidate, point, fullFlow);
+    }
+
+    private CutawayDrawing drawing(Section candidate, PointResult point, double fullFlow) {
         CutawaySheet sheet = CutawaySheet.of(candidate);
         Pressures pressures = Pressures.of(point);
         Pen pen = new Pen();
@@ -59,7 +69,8 @@ public final class Cutaway {
                 sheet.pleatCount().measured()));
         if (sheet.pleatCount().measured()) {
             labels.add(new Label(
-                    CutawayTexts.get("heading.near", number(sheet.thickness().value())),
+                    CutawayTexts.get(
+                            "heading.near", words.length(sheet.thickness().value())),
                     acrossX,
                     TOP + diameter + 11,
                     Label.Side.HEADING,
@@ -83,7 +94,8 @@ public final class Cutaway {
                 height,
                 pen.pieces(),
                 labels,
-                point.pressureDrop(),
+                words.pressureNumber(point.pressureDrop()),
+                CutawayTexts.get("legend.pressure", words.pressureSymbol()),
                 notes);
     }
 
@@ -101,21 +113,14 @@ public final class Cutaway {
         side.draw();
         new Streams(sheet, side, pressures, pen, point, Math.max(fullFlow, point.flow())).draw();
         return new CutawayDrawing(
-                sheet.name(),
-                subtitle(point),
-                2 * (radius + EDGE),
-                side.bottom + 14,
-                pen.pieces(),
-                List.of(),
-                point.pressureDrop(),
-                List.of());
+                sheet.name(), "", 2 * (radius + EDGE), side.bottom + 14, pen.pieces(), List.of(), "", "", List.of());
     }
 
     private static Label heading(String words, double x) {
         return new Label(words, x, TOP - 5, Label.Side.HEADING, Double.NaN, 0, true);
     }
 
-    private static String subtitle(PointResult point) {
+    private String subtitle(PointResult point) {
         String share = point.bypass()
                 .map(bypass -> bypass.open()
                         ? CutawayTexts.get("bypass.open", number(100 * bypass.share()))
@@ -124,13 +129,13 @@ public final class Cutaway {
         return CutawayTexts.get(
                 "subtitle",
                 point.state().isEmpty() ? CutawayTexts.get("state.given") : point.state(),
-                number(point.temperature() - 273.15),
-                number(60000 * point.flow()),
-                number(point.pressureDrop() / 1000),
+                words.temperature(point.temperature()),
+                words.flow(point.flow()),
+                words.pressure(point.pressureDrop()),
                 share);
     }
 
-    private static String pleats(CutawaySheet sheet) {
+    private String pleats(CutawaySheet sheet) {
         if (!sheet.pleatCount().measured()) {
             return CutawayTexts.get("pleats.unknown");
         }
@@ -141,13 +146,13 @@ public final class Cutaway {
         double gap = sheet.gapAtCore();
         return gap <= 0.1 * sheet.thickness().value()
                 ? CutawayTexts.get("pleats.touch", count)
-                : CutawayTexts.get("pleats.apart", count, number(gap));
+                : CutawayTexts.get("pleats.apart", count, words.length(gap));
     }
 
     /** Something named beside the drawing: its words, and where the line to it ends. */
     private record Target(String text, double x, double y, boolean measured) {}
 
-    private static List<Target> left(CutawaySheet sheet, SideSection side) {
+    private List<Target> left(CutawaySheet sheet, SideSection side) {
         List<Target> all = new ArrayList<>();
         double r = sheet.canDiameter().half();
         all.add(named("outside", side.cx - 0.8 * r, side.top + 2, sheet.canDiameter(), Optional.of(sheet.canLength())));
@@ -176,12 +181,8 @@ public final class Cutaway {
         } else {
             all.add(new Target(CutawayTexts.get("label.noFlap"), side.cx - side.holeRadius, side.plateTop - 1, true));
         }
-        all.add(named(
-                "inlet",
-                side.cx - side.holeRadius,
-                side.bottom - 1,
-                sheet.inletCount(),
-                Optional.of(sheet.inletDiameter())));
+        all.add(counted(
+                "inlet", side.cx - side.holeRadius, side.bottom - 1, sheet.inletCount(), sheet.inletDiameter()));
         all.add(named(
                 "gasket",
                 side.cx - sheet.gasketOutside().half() + 1,
@@ -191,14 +192,14 @@ public final class Cutaway {
         return all;
     }
 
-    private static List<Target> right(CutawaySheet sheet, SideSection side, PointResult point) {
+    private List<Target> right(CutawaySheet sheet, SideSection side, PointResult point) {
         List<Target> all = new ArrayList<>();
         double wall = sheet.tubeInside().half();
         double middle = side.elementTop + 0.55 * sheet.elementLength().value();
         if (sheet.louverCount().measured()) {
-            all.add(named("louvers", side.cx + wall, middle, sheet.louverCount(), Optional.of(sheet.louverLength())));
+            all.add(counted("louvers", side.cx + wall, middle, sheet.louverCount(), sheet.louverLength()));
         } else {
-            all.add(named("holes", side.cx + wall, middle, sheet.holeCount(), Optional.of(sheet.holeDiameter())));
+            all.add(counted("holes", side.cx + wall, middle, sheet.holeCount(), sheet.holeDiameter()));
         }
         all.add(named(
                 "outlet",
@@ -210,7 +211,7 @@ public final class Cutaway {
         return all;
     }
 
-    private static Target valve(CutawaySheet sheet, SideSection side, PointResult point) {
+    private Target valve(CutawaySheet sheet, SideSection side, PointResult point) {
         boolean dome = sheet.bypassPosition().equals("dome");
         double y = dome ? side.elementTop + 1 : side.elementBottom - 1;
         double x = side.cx + (dome ? sheet.seat().half() : side.ringRadius() + 1);
@@ -226,21 +227,29 @@ public final class Cutaway {
         return new Target(
                 CutawayTexts.get(
                                 key,
-                                String.format(Locale.ROOT, "%.2f", side.lift),
-                                number(sheet.largestLift().value()))
+                                words.length(side.lift),
+                                words.length(sheet.largestLift().value()))
                         + unknown,
                 x,
                 y,
                 unknown.isEmpty());
     }
 
-    private static Target named(String part, double x, double y, Measure first, Optional<Measure> second) {
+    private Target named(String part, double x, double y, Measure first, Optional<Measure> second) {
+        return target(part, x, y, words.length(first.value()), first, second);
+    }
+
+    private Target counted(String part, double x, double y, Measure count, Measure size) {
+        return target(part, x, y, number(count.value()), count, Optional.of(size));
+    }
+
+    private Target target(String part, double x, double y, String firstWords, Measure first, Optional<Measure> second) {
         boolean known = first.measured() && second.map(Measure::measured).orElse(true);
         String text = known
                 ? CutawayTexts.get(
                         "label." + part,
-                        number(first.value()),
-                        second.map(measure -> number(measure.value())).orElse(""))
+                        firstWords,
+                        second.map(measure -> words.length(measure.value())).orElse(""))
                 : CutawayTexts.get("name." + part) + ": " + CutawayTexts.get("unknown");
         return new Target(text, x, y, known);
     }

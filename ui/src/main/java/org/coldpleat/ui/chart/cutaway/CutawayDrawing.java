@@ -12,7 +12,8 @@ import java.util.Objects;
  * @param height of the drawing [mm]
  * @param pieces in the order of drawing
  * @param labels words beside them
- * @param pressureDrop pressure that a tone of 1 stands for [Pa above the outlet]
+ * @param greatestPressure number of the pressure above the outlet that a tone of 1 stands for
+ * @param pressureWords what that number is, with its unit
  * @param notes what is drawn by custom rather than by measurement
  */
 public record CutawayDrawing(
@@ -22,7 +23,8 @@ public record CutawayDrawing(
         double height,
         List<Piece> pieces,
         List<Label> labels,
-        double pressureDrop,
+        String greatestPressure,
+        String pressureWords,
         List<String> notes) {
     public CutawayDrawing {
         Objects.requireNonNull(title, "title");

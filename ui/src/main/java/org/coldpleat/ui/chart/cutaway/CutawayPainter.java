@@ -212,8 +212,8 @@ public final class CutawayPainter {
             g2.fill(new Rectangle2D.Double(x + 30 * i, y, 30, 8));
         }
         words(g2, "0", SMALL, INK, x, y + 24, 0);
-        words(g2, Cutaway.number(drawing.pressureDrop() / 1000), SMALL, INK, x + 30 * steps, y + 24, 1);
-        words(g2, CutawayTexts.get("legend.pressure"), PLAIN, INK, x + 30 * steps + 10, y + 5, 0);
+        words(g2, drawing.greatestPressure(), SMALL, INK, x + 30 * steps, y + 24, 1);
+        words(g2, drawing.pressureWords(), PLAIN, INK, x + 30 * steps + 10, y + 5, 0);
         double row = HEIGHT - 30;
         for (String note : drawing.notes()) {
             words(g2, note, SMALL, FAINT, WIDTH / 2.0, row, 0.5);

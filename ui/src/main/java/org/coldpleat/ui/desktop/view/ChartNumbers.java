@@ -3,6 +3,10 @@ package org.coldpleat.ui.desktop.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.QuantityFormat;
+import org.coldpleat.shared.quantity.Unit;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.ShareGrid;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.ValueAxis;
@@ -71,17 +75,17 @@ final class ChartNumbers {
         return panels.stream().map(XYPlot.class::cast).toList();
     }
 
-    /** Every known point of a map: temperature [degC], speed [rev/s] or flow [m3/s], share [%]. */
-    static List<NumberRow> rows(ShareGrid grid) {
+    /** Every known point of a map: temperature and share [%], at each speed or flow. */
+    static List<NumberRow> rows(ShareGrid grid, UnitSystem units) {
         List<NumberRow> rows = new ArrayList<>();
+        Unit degrees = QuantityFormat.unit(Kind.TEMPERATURE, 0, units);
+        Kind driven = grid.engine() ? Kind.ROTATION : Kind.FLOW_RATE;
         for (int d = 0; d < grid.drive().length; d++) {
-            String drive = WindowTexts.get(
-                    grid.engine() ? "numbers.speed" : "numbers.flow",
-                    text(60 * (grid.engine() ? 1 : 1000) * grid.drive()[d]));
+            String drive = WindowTexts.get("numbers.driven", QuantityFormat.format(grid.drive()[d], driven, units));
             for (int t = 0; t < grid.temperature().length; t++) {
                 if (Double.isFinite(grid.share()[t][d])) {
-                    rows.add(
-                            new NumberRow(drive, text(grid.temperature()[t] - 273.15), text(100 * grid.share()[t][d])));
+                    rows.add(new NumberRow(
+                            drive, text(degrees.fromSi(grid.temperature()[t])), text(100 * grid.share()[t][d])));
                 }
             }
         }

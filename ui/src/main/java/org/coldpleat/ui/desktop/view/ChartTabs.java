@@ -195,7 +195,8 @@ final class ChartTabs extends TabPane {
                 POINT,
                 () -> {
                     PointResult result = service.point(one.opened(), one.candidate(), one.state(), one.temperature());
-                    return Cutaway.of(one.opened().sheet(one.candidate()).orElseThrow(), result, result.flow());
+                    return Cutaway.of(
+                            one.opened().sheet(one.candidate()).orElseThrow(), result, result.flow(), one.units());
                 },
                 (CutawayDrawing drawing) -> cutaway.show(drawing));
     }
@@ -221,17 +222,20 @@ final class ChartTabs extends TabPane {
                         MapResult result = service.map(opened, candidate);
                         return RunCharts.grid(result, opened.title(), opened.invented());
                     },
-                    (ShareGrid grid) ->
-                            map.show(ShareMapChart.of(grid), ShareMapChart.description(grid), ChartNumbers.rows(grid)));
+                    (ShareGrid grid) -> map.show(
+                            ShareMapChart.of(grid, now.get().units()),
+                            ShareMapChart.description(grid),
+                            ChartNumbers.rows(grid, now.get().units())));
         } else if (shown.getContent() == coldStart) {
-            start(opened);
+            start(now.get());
         } else {
             studies.looked(shown.getContent());
         }
     }
 
     /** The start as the case states it, or why there is none to show. */
-    private void start(OpenedCase opened) {
+    private void start(View now) {
+        OpenedCase opened = now.opened();
         Optional<StartOutline> outline = service.startOutline(opened);
         if (outline.isEmpty() || outline.get().from() >= outline.get().hot()) {
             worker.cancel(COLD_START);
@@ -243,7 +247,7 @@ final class ChartTabs extends TabPane {
                 () -> service.coldStart(opened, ColdStartRequest.AS_STATED),
                 result -> result.ifPresent(start -> chart(
                         coldStart,
-                        ColdStartCharts.timeline(start, opened.candidates()),
+                        ColdStartCharts.timeline(start, opened.candidates(), now.units()),
                         ColdStartCharts.timelineDescription(start))));
     }
 

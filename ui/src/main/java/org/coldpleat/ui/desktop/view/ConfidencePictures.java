@@ -5,28 +5,34 @@ import java.util.List;
 import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.model.run.ConfidenceResult.Contribution;
 import org.coldpleat.model.run.ConfidenceResult.StateOutcome;
+import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.QuantityFormat;
+import org.coldpleat.shared.quantity.Unit;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.ConfidenceCharts;
 import org.coldpleat.ui.chart.NamedChart;
 import org.coldpleat.ui.service.Sentences;
 
 /** Pictures of how sure the answers are, with their numbers. */
 final class ConfidencePictures {
-    private static final double ICE_POINT = 273.15;
     private static final double PERCENT = 100;
 
     private ConfidencePictures() {}
 
-    static List<Study.Drawn> of(ConfidenceResult result, boolean invented) {
-        return ConfidenceCharts.all(result, invented, Sentences::measuredThing).stream()
-                .map(one -> drawn(one, result))
+    static List<Study.Drawn> of(ConfidenceResult result, boolean invented, UnitSystem units) {
+        return ConfidenceCharts.all(result, invented, Sentences::measuredThing, units).stream()
+                .map(one -> drawn(one, result, units))
                 .toList();
     }
 
-    private static Study.Drawn drawn(NamedChart one, ConfidenceResult result) {
+    private static Study.Drawn drawn(NamedChart one, ConfidenceResult result, UnitSystem units) {
         return switch (one.name()) {
             case ConfidenceCharts.BANDS ->
                 new Study.Drawn(
-                        WindowTexts.get("study.bands"), one.drawing(), one.description(), chart -> bands(result));
+                        WindowTexts.get("study.bands"),
+                        one.drawing(),
+                        one.description(),
+                        chart -> bands(result, units));
             case ConfidenceCharts.SHARES ->
                 new Study.Drawn(
                         WindowTexts.get("study.shares"), one.drawing(), one.description(), chart -> shares(result));
@@ -34,22 +40,25 @@ final class ConfidencePictures {
         };
     }
 
-    private static List<NumberRow> bands(ConfidenceResult result) {
+    private static List<NumberRow> bands(ConfidenceResult result, UnitSystem units) {
+        Unit unit = QuantityFormat.unit(Kind.TEMPERATURE, 0, units);
         List<NumberRow> rows = new ArrayList<>();
         for (StateOutcome one : result.outcomes()) {
             String name = WindowTexts.get("study.row", one.candidate(), one.state());
             rows.add(new NumberRow(
-                    name, WindowTexts.get("study.low"), celsius(one.opening().low())));
+                    name,
+                    WindowTexts.get("study.low"),
+                    ChartNumbers.text(unit.fromSi(one.opening().low()))));
             rows.add(new NumberRow(
-                    name, WindowTexts.get("study.median"), celsius(one.opening().median())));
+                    name,
+                    WindowTexts.get("study.median"),
+                    ChartNumbers.text(unit.fromSi(one.opening().median()))));
             rows.add(new NumberRow(
-                    name, WindowTexts.get("study.high"), celsius(one.opening().high())));
+                    name,
+                    WindowTexts.get("study.high"),
+                    ChartNumbers.text(unit.fromSi(one.opening().high()))));
         }
         return rows;
-    }
-
-    private static String celsius(double kelvin) {
-        return ChartNumbers.text(kelvin - ICE_POINT);
     }
 
     private static List<NumberRow> shares(ConfidenceResult result) {

@@ -12,6 +12,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import org.coldpleat.model.run.Glance;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.RunCharts;
 import org.coldpleat.ui.chart.StateSheet;
 import org.coldpleat.ui.chart.TemperatureCharts;
@@ -133,7 +134,7 @@ final class LessonWindow {
                     + one.told().answer() + "\n" + one.told().reason() + "\n"
                     + one.told().equation());
             one.sheet().ifPresent(sheet -> {
-                JFreeChart chart = TemperatureCharts.pressure(sheet);
+                JFreeChart chart = TemperatureCharts.pressure(sheet, UnitSystem.METRIC);
                 picture.show(chart::draw, TemperatureCharts.pressureDescription(sheet));
                 picture.setVisible(true);
             });

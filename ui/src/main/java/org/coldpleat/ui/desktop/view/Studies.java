@@ -17,6 +17,7 @@ import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.quantity.QuantityReading;
 import org.coldpleat.shared.quantity.QuantityText;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.shared.source.Provenance;
 import org.coldpleat.ui.chart.ServiceCharts;
 import org.coldpleat.ui.chart.SettingsChart;
@@ -103,12 +104,12 @@ final class Studies {
 
     private Study.Answer loading(ChartTabs.View now, List<String> typed, Progress progress) {
         Optional<ServiceResult> result = service.service(now.opened(), OptionalDouble.empty());
-        return result.map(life -> new Study.Answer(overTime(life), sentences(life.verdicts())))
+        return result.map(life -> new Study.Answer(units -> overTime(life, units), sentences(life.verdicts())))
                 .orElseGet(() -> Study.Answer.none(WindowTexts.get("study.noDuty")));
     }
 
-    private static List<Study.Drawn> overTime(ServiceResult life) {
-        return ServiceCharts.all(life).stream()
+    private static List<Study.Drawn> overTime(ServiceResult life, UnitSystem units) {
+        return ServiceCharts.all(life, units).stream()
                 .map(one -> new Study.Drawn(one.chart().getTitle().getText(), one.drawing(), one.description()))
                 .toList();
     }
@@ -141,8 +142,10 @@ final class Studies {
         SizingOutcome outcome = service.size(now.opened(), question, progress);
         return outcome.result()
                 .map(size -> new Study.Answer(
-                        List.of(new Study.Drawn(
-                                WindowTexts.get("tab.pleats"), () -> SizeChart.of(size), SizeChart.description(size))),
+                        units -> List.of(new Study.Drawn(
+                                WindowTexts.get("tab.pleats"),
+                                () -> SizeChart.of(size, units),
+                                SizeChart.description(size))),
                         sentences(size.verdicts()) + "\n" + notices(size.notices())))
                 .orElseGet(() -> Study.Answer.none(
                         outcome.problem().map(Sentences::of).orElse(WindowTexts.get("study.stopped"))));
@@ -156,9 +159,9 @@ final class Studies {
         }
         return service.settings(now.opened(), Optional.empty(), from.get(), to.get(), progress)
                 .map(result -> new Study.Answer(
-                        List.of(new Study.Drawn(
+                        units -> List.of(new Study.Drawn(
                                 WindowTexts.get("tab.settings"),
-                                () -> SettingsChart.of(result),
+                                () -> SettingsChart.of(result, units),
                                 SettingsChart.description(result))),
                         sentences(result.verdicts())))
                 .orElseGet(() -> Study.Answer.none(WindowTexts.get("study.stopped")));
@@ -177,7 +180,7 @@ final class Studies {
         }
         Optional<ConfidenceResult> result = service.confidence(now.opened(), draws, SEED, progress);
         return result.map(sure -> new Study.Answer(
-                        ConfidencePictures.of(sure, now.opened().invented()), notices(sure.notices())))
+                        units -> ConfidencePictures.of(sure, now.opened().invented(), units), notices(sure.notices())))
                 .orElseGet(() -> Study.Answer.none(WindowTexts.get("study.stopped")));
     }
 

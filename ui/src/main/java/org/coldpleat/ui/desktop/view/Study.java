@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.coldpleat.model.run.Progress;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.jfree.chart.JFreeChart;
 
 /**
@@ -56,13 +57,13 @@ record Study(String key, List<Input> inputs, Function<ChartTabs.View, String> ab
     /**
      * What came of a question.
      *
-     * @param pictures none if there is nothing to draw
+     * @param pictures in the units that are asked for; none if there is nothing to draw
      * @param words sentences about the pictures, or why there are none
      */
-    record Answer(List<Drawn> pictures, String words) {
+    record Answer(Function<UnitSystem, List<Drawn>> pictures, String words) {
         /** Why there is nothing to show. */
         static Answer none(String why) {
-            return new Answer(List.of(), why);
+            return new Answer(units -> List.of(), why);
         }
     }
 }

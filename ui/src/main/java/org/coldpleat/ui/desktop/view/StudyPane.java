@@ -16,6 +16,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.coldpleat.model.run.Progress;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.jfree.chart.JFreeChart;
 
 /**
@@ -41,6 +42,7 @@ final class StudyPane extends BorderPane {
     private final Label words = new Label();
     private Optional<Work> work = Optional.empty();
     private Optional<Study.Answer> answer = Optional.empty();
+    private List<Study.Drawn> drawn = List.of();
     /** What the shown answer, or the one being worked out, belongs to; blank if there is none. */
     private String belongs = "";
     /** Key of the words that say why work was given up; blank if it was not. */
@@ -111,6 +113,8 @@ final class StudyPane extends BorderPane {
         propose();
         if (belongs.isEmpty()) {
             run();
+        } else {
+            draw();
         }
     }
 
@@ -119,6 +123,8 @@ final class StudyPane extends BorderPane {
         propose();
         if (isOutdated() || belongs.isEmpty()) {
             run();
+        } else {
+            draw();
         }
     }
 
@@ -207,7 +213,7 @@ final class StudyPane extends BorderPane {
     private void show(Optional<Study.Answer> fresh) {
         int before = pictures.getSelectionModel().getSelectedIndex();
         answer = fresh;
-        List<Study.Drawn> drawn = fresh.map(Study.Answer::pictures).orElse(List.of());
+        pictured();
         words.setText(drawn.isEmpty() ? "" : fresh.orElseThrow().words());
         pictures.getItems().setAll(drawn.stream().map(Study.Drawn::name).toList());
         pictures.setVisible(drawn.size() > 1);
@@ -220,15 +226,20 @@ final class StudyPane extends BorderPane {
         mark();
     }
 
+    /** Takes the pictures of the answer in the units that are preferred now. */
+    private void pictured() {
+        UnitSystem units = view.get().map(ChartTabs.View::units).orElse(UnitSystem.METRIC);
+        drawn = answer.map(one -> one.pictures().apply(units)).orElse(List.of());
+    }
+
     private void draw() {
+        pictured();
         int chosen = pictures.getSelectionModel().getSelectedIndex();
-        answer.map(Study.Answer::pictures)
-                .filter(drawn -> chosen >= 0 && chosen < drawn.size())
-                .ifPresent(drawn -> {
-                    Study.Drawn one = drawn.get(chosen);
-                    JFreeChart picture = one.chart().get();
-                    chart.show(picture, one.description(), one.numbers().apply(picture));
-                });
+        if (chosen >= 0 && chosen < drawn.size()) {
+            Study.Drawn one = drawn.get(chosen);
+            JFreeChart picture = one.chart().get();
+            chart.show(picture, one.description(), one.numbers().apply(picture));
+        }
     }
 
     /** Says in words and by its look whether the answer is outdated. */

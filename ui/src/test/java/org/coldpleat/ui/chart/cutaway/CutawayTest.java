@@ -11,6 +11,7 @@ import java.util.List;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.shared.casefile.CaseReader;
 import org.coldpleat.shared.casefile.Section;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.ChartFiles;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
@@ -26,7 +27,7 @@ class CutawayTest {
 
     private static CutawayDrawing drawing(String candidate, double liters, double kelvin) {
         PointResult point = CaseService.standard().pointAtFlow(CASE, candidate, liters * LITER_A_MINUTE, kelvin);
-        return Cutaway.of(CASE.sheet(candidate).orElseThrow(), point, point.flow());
+        return Cutaway.of(CASE.sheet(candidate).orElseThrow(), point, point.flow(), UnitSystem.METRIC);
     }
 
     private static double widest(CutawayDrawing drawing, Role role) {
@@ -86,7 +87,7 @@ class CutawayTest {
         List<Section> sheets =
                 CaseReader.read(HUT).document().orElseThrow().root().sections("candidates");
         PointResult point = CaseService.standard().pointAtFlow(CASE, "Slate", 5 * LITER_A_MINUTE, 300);
-        CutawayDrawing full = Cutaway.of(sheets.get(0), point, point.flow());
+        CutawayDrawing full = Cutaway.of(sheets.get(0), point, point.flow(), UnitSystem.METRIC);
         assertEquals(
                 0, full.labels().stream().filter(label -> !label.measured()).count());
         Section launch = CaseReader.read(Path.of("../demo-cases/harbour-launch/case.yaml"))
@@ -95,7 +96,7 @@ class CutawayTest {
                 .root()
                 .sections("candidates")
                 .get(0);
-        CutawayDrawing gaps = Cutaway.of(launch, point, point.flow());
+        CutawayDrawing gaps = Cutaway.of(launch, point, point.flow(), UnitSystem.METRIC);
         List<Label> unknown =
                 gaps.labels().stream().filter(label -> !label.measured()).toList();
         assertTrue(unknown.stream().anyMatch(label -> label.text().contains("not measured")), unknown.toString());

@@ -6,6 +6,7 @@ import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
 import javafx.scene.input.KeyCode;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.RunCharts;
 import org.coldpleat.ui.chart.TemperatureCharts;
 import org.coldpleat.ui.service.FixtureCase;
@@ -17,7 +18,7 @@ class ChartReaderTest {
     @Test
     void axesThatFollowEachOtherAreNarrowedOnce() {
         JFreeChart chart = TemperatureCharts.share(
-                RunCharts.sheets(FixtureCase.comparison(false)).get(0));
+                RunCharts.sheets(FixtureCase.comparison(false)).get(0), UnitSystem.METRIC);
         PicturePane picture = new PicturePane("picture");
         ChartReader reader = new ChartReader(picture, words -> {}, () -> {});
         reader.take(Optional.of(chart));

@@ -88,7 +88,7 @@ class LiveWindowTest {
     }
 
     private static List<NumberRow> rows(StateSheet sheet) {
-        return ChartNumbers.rows(TemperatureCharts.pressure(sheet));
+        return ChartNumbers.rows(TemperatureCharts.pressure(sheet, UnitSystem.METRIC));
     }
 
     private OpenedCase opened() {

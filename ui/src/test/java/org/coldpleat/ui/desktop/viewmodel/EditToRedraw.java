@@ -89,10 +89,10 @@ final class EditToRedraw {
                 opened, moved, new Trial.Request(opened.candidates().get(0), sheet.state(), sheet.from(), 0));
         long worked = System.nanoTime();
         CandidateCurve curve = RunCharts.curve(0, out.after().orElseThrow().curve(), sheet.from(), sheet.to());
-        JFreeChart pressure = TemperatureCharts.pressure(sheet);
+        JFreeChart pressure = TemperatureCharts.pressure(sheet, UnitSystem.METRIC);
         TriedCurve.pressure(pressure, curve, UnitSystem.METRIC);
         draw(pressure);
-        JFreeChart share = TemperatureCharts.share(sheet);
+        JFreeChart share = TemperatureCharts.share(sheet, UnitSystem.METRIC);
         TriedCurve.share(share, curve, UnitSystem.METRIC);
         draw(share);
         long drawn = System.nanoTime();
@@ -119,8 +119,8 @@ final class EditToRedraw {
         Glance glance = service.glance(opened, opened.states().get(0));
         long curves = System.nanoTime();
         StateSheet sheet = RunCharts.sheet(glance);
-        draw(TemperatureCharts.pressure(sheet));
-        draw(TemperatureCharts.share(sheet));
+        draw(TemperatureCharts.pressure(sheet, UnitSystem.METRIC));
+        draw(TemperatureCharts.share(sheet, UnitSystem.METRIC));
         long drawn = System.nanoTime();
         return parts(begun, read, curves, drawn);
     }
