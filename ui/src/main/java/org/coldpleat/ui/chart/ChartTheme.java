@@ -18,15 +18,19 @@ import org.coldpleat.shared.source.Source;
  * each can be told from its neighbors without color.
  */
 public final class ChartTheme {
-    /** Colors of candidates: dark enough for lines on white, and apart for the common kinds of color blindness. */
-    @Source("M. Okabe and K. Ito 2008, Color Universal Design, eight-color set, without yellow, black last")
+    /**
+     * Colors of candidates: each stands out at least 3 to 1 from white, and they are apart for the common kinds of color
+     * blindness.
+     */
+    @Source("M. Okabe and K. Ito 2008, Color Universal Design (blue, vermilion, bluish green, black);"
+            + " P. Tol 2021, Colour schemes, SRON/EPS/TN/09-002 (muted purple and wine, medium-contrast dark yellow)")
     private static final List<Color> COLORS = List.of(
             new Color(0x0072B2),
             new Color(0xD55E00),
             new Color(0x009E73),
-            new Color(0xCC79A7),
-            new Color(0xE69F00),
-            new Color(0x56B4E9),
+            new Color(0xAA4499),
+            new Color(0x997700),
+            new Color(0x882255),
             new Color(0x000000));
 
     private static final float[][] DASHES = {

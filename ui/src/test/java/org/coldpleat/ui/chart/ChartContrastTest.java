@@ -29,6 +29,14 @@ class ChartContrastTest {
     }
 
     @Test
+    void everyCandidateStandsOutFromThePaper() {
+        for (int i = 0; i < 8; i++) {
+            double contrast = Contrast.of(ChartTheme.color(i), ChartTheme.PAPER);
+            assertTrue(contrast >= Contrast.OTHER, "candidate " + i + ": " + contrast);
+        }
+    }
+
+    @Test
     void neighborsDifferInDashAndMarker() {
         for (int i = 0; i < 40; i++) {
             float[] one = ((BasicStroke) ChartTheme.line(i)).getDashArray();

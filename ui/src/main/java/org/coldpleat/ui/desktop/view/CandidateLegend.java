@@ -5,7 +5,6 @@ import java.util.List;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.paint.Color;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.StrokeLineCap;
 import org.coldpleat.ui.chart.CandidateCurve;
@@ -18,13 +17,18 @@ final class CandidateLegend extends FlowPane {
 
     private final ShownCandidates shown;
     private final Runnable changed;
+    private final PictureLook look;
     private List<String> names = List.of();
 
-    /** @param changed told when other candidates are to be shown */
-    CandidateLegend(String id, ShownCandidates shown, Runnable changed) {
+    /**
+     * @param changed told when other candidates are to be shown
+     * @param look of the pictures
+     */
+    CandidateLegend(String id, ShownCandidates shown, Runnable changed, PictureLook look) {
         super(4, 4);
         this.shown = shown;
         this.changed = changed;
+        this.look = look;
         setId(id);
     }
 
@@ -52,11 +56,10 @@ final class CandidateLegend extends FlowPane {
         return button;
     }
 
-    private static Line sample(int index) {
-        java.awt.Color color = ChartTheme.color(index);
+    private Line sample(int index) {
         BasicStroke stroke = (BasicStroke) ChartTheme.line(index);
         Line line = new Line(0, 0, SAMPLE, 0);
-        line.setStroke(Color.rgb(color.getRed(), color.getGreen(), color.getBlue()));
+        line.strokeProperty().bind(look.shown(ChartTheme.color(index)));
         line.setStrokeWidth(stroke.getLineWidth());
         line.setStrokeLineCap(StrokeLineCap.BUTT);
         if (stroke.getDashArray() != null) {

@@ -63,7 +63,7 @@ final class CaseWindow {
         files = new FileDesk(stage, service, state, bench -> opened(), this::say);
         bar = new WindowBar(root, this::undo, this::redo, this::look, this::point);
         side = new BenchSide(files::bench, this::changed, this::chosen, this::photographs);
-        tabs = new ChartTabs(service, worker, quick, this::view);
+        tabs = new ChartTabs(service, worker, quick, this::view, bar.look());
         whatIf = new WhatIfDesk(service, files::bench, this::view, tabs, this::failed, this::kept);
         verdict = new VerdictPane(tabs::explain);
         keeper = new WindowKeeper(stage, bar, state);
@@ -105,7 +105,7 @@ final class CaseWindow {
         stage.setScene(scene);
         photographs = new PhotographWindow(
                 stage, () -> files.bench().filter(side::hasFilter).map(side::photographs), this::changed);
-        lesson = new LessonWindow(stage, this::lesson, worker);
+        lesson = new LessonWindow(stage, this::lesson, worker, bar.look());
         stage.setOnCloseRequest(event -> {
             if (!files.mayLeave()) {
                 event.consume();

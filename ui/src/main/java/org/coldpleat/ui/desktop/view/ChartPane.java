@@ -44,8 +44,8 @@ final class ChartPane extends BorderPane {
     private Optional<Saving> saving = Optional.empty();
     private Runnable reset = () -> {};
 
-    ChartPane(String id) {
-        picture = new PicturePane(id);
+    ChartPane(String id, PictureLook look) {
+        picture = new PicturePane(id, look);
         reader = new ChartReader(picture, readOut::setText, this::whole);
         numbers.setId(id + "-numbers");
         table.setId(id + "-table");

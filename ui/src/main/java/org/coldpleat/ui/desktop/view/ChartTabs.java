@@ -43,15 +43,13 @@ final class ChartTabs extends TabPane {
     private final CaseService service;
     private final Worker worker;
     private final Worker quick;
-    private final ChartPane pressure = new ChartPane("chart-pressure");
-    private final ChartPane share = new ChartPane("chart-share");
-    private final ChartPane map = new ChartPane("chart-map");
-    private final ChartPane coldStart = new ChartPane("chart-coldStart");
-    private final ChartPane cutaway = new ChartPane("cutaway");
+    private final ChartPane pressure;
+    private final ChartPane share;
+    private final ChartPane map;
+    private final ChartPane coldStart;
+    private final ChartPane cutaway;
     private final ShownCandidates curvesShown = new ShownCandidates();
-    private final List<CandidateLegend> legends = List.of(
-            new CandidateLegend("legend-pressure", curvesShown, this::curves),
-            new CandidateLegend("legend-share", curvesShown, this::curves));
+    private final List<CandidateLegend> legends;
     private final TextArea page = text("page");
     private final TextArea explanation = text("explanation");
     private final Supplier<Optional<View>> view;
@@ -64,13 +62,22 @@ final class ChartTabs extends TabPane {
      * @param worker for what takes long
      * @param quick for what takes milliseconds
      * @param view what is looked at now; empty if there is nothing to show it for
+     * @param look of the pictures
      */
-    ChartTabs(CaseService service, Worker worker, Worker quick, Supplier<Optional<View>> view) {
+    ChartTabs(CaseService service, Worker worker, Worker quick, Supplier<Optional<View>> view, PictureLook look) {
         this.service = service;
         this.worker = worker;
         this.quick = quick;
         this.view = view;
-        studies = new Studies(service, view);
+        pressure = new ChartPane("chart-pressure", look);
+        share = new ChartPane("chart-share", look);
+        map = new ChartPane("chart-map", look);
+        coldStart = new ChartPane("chart-coldStart", look);
+        cutaway = new ChartPane("cutaway", look);
+        legends = List.of(
+                new CandidateLegend("legend-pressure", curvesShown, this::curves, look),
+                new CandidateLegend("legend-share", curvesShown, this::curves, look));
+        studies = new Studies(service, view, look);
         setId("tabs");
         setAccessibleText(WindowTexts.get("charts"));
         tab("pressure", pressure);

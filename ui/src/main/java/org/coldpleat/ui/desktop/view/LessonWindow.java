@@ -36,7 +36,7 @@ final class LessonWindow {
     private final Label unit = new Label();
     private final TextField guess = new TextField();
     private final Button show = button("show", this::showAnswer);
-    private final PicturePane picture = new PicturePane("lesson-picture");
+    private final PicturePane picture;
     private int place;
     private Optional<Asked> asked = Optional.empty();
 
@@ -46,10 +46,12 @@ final class LessonWindow {
     /**
      * @param lesson the case to be asked, as it is now, to be made beside the window; empty if it is not understood
      * @param worker computes the answers
+     * @param look of the pictures
      */
-    LessonWindow(Stage owner, Supplier<Optional<Supplier<LessonCase>>> lesson, Worker worker) {
+    LessonWindow(Stage owner, Supplier<Optional<Supplier<LessonCase>>> lesson, Worker worker, PictureLook look) {
         this.lesson = lesson;
         this.worker = worker;
+        picture = new PicturePane("lesson-picture", look);
         stage.initOwner(owner);
         stage.setTitle(WindowTexts.get("lesson"));
         guess.setId("lesson-guess");

@@ -15,16 +15,29 @@ import javafx.scene.shape.Line;
 
 /** Shows a picture that is painted by Java2D, at the size of the pane. */
 final class PicturePane extends Region {
+    /** A sheet on which everything has its place. */
     private static final double SHEET_WIDTH = 1200;
+
     private static final double SHEET_HEIGHT = 820;
 
+    /** Size at which the smallest type of a sheet can still be read [1]. */
+    private static final double LEGIBLE = 0.78;
+
+    /** The smallest sheet that has room for axes, legend, and a curve. */
+    private static final double SMALLEST_WIDTH = 640;
+
+    private static final double SMALLEST_HEIGHT = 470;
+
+    private final PictureLook look;
     private final ImageView view = new ImageView();
     private final Line line = new Line();
     private Optional<BiConsumer<Graphics2D, Rectangle2D>> picture = Optional.empty();
 
     private Runnable painted = () -> {};
 
-    PicturePane(String id) {
+    PicturePane(String id, PictureLook look) {
+        this.look = look;
+        look.onChange(this::requestLayout);
         setId(id);
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
@@ -77,8 +90,11 @@ final class PicturePane extends Region {
         line.setVisible(false);
     }
 
+    /** Pixels of the pane for each point of the sheet: as small as can be read, as large as leaves room. */
     private double scale() {
-        return Math.min(getWidth() / SHEET_WIDTH, getHeight() / SHEET_HEIGHT);
+        double fits = Math.min(getWidth() / SHEET_WIDTH, getHeight() / SHEET_HEIGHT);
+        double most = Math.min(getWidth() / SMALLEST_WIDTH, getHeight() / SMALLEST_HEIGHT);
+        return Math.min(most, look.type().get() * Math.max(LEGIBLE, fits));
     }
 
     @Override
@@ -103,6 +119,9 @@ final class PicturePane extends Region {
             g2.dispose();
         }
         int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
+        if (look.dark().get()) {
+            DarkPicture.turn(pixels);
+        }
         WritableImage shown = new WritableImage(width, height);
         shown.getPixelWriter().setPixels(0, 0, width, height, PixelFormat.getIntArgbPreInstance(), pixels, 0, width);
         view.setImage(shown);

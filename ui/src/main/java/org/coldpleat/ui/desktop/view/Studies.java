@@ -47,10 +47,13 @@ final class Studies {
     private final StudyPane loading;
     private final List<StudyPane> panes;
 
-    /** @param view what is looked at now; empty if there is nothing to ask about */
-    Studies(CaseService service, Supplier<Optional<ChartTabs.View>> view) {
+    /**
+     * @param view what is looked at now; empty if there is nothing to ask about
+     * @param look of the pictures
+     */
+    Studies(CaseService service, Supplier<Optional<ChartTabs.View>> view, PictureLook look) {
         this.service = service;
-        loading = new StudyPane(new Study("loading", List.of(), now -> "", this::loading), executor, view);
+        loading = new StudyPane(new Study("loading", List.of(), now -> "", this::loading), executor, view, look);
         panes = List.of(
                 loading,
                 new StudyPane(
@@ -60,7 +63,8 @@ final class Studies {
                                 ChartTabs.View::candidate,
                                 this::pleats),
                         executor,
-                        view),
+                        view,
+                        look),
                 new StudyPane(
                         new Study(
                                 "settings",
@@ -70,7 +74,8 @@ final class Studies {
                                 now -> "",
                                 this::settings),
                         executor,
-                        view),
+                        view,
+                        look),
                 new StudyPane(
                         new Study(
                                 "confidence",
@@ -78,7 +83,8 @@ final class Studies {
                                 now -> "",
                                 this::confidence),
                         executor,
-                        view));
+                        view,
+                        look));
     }
 
     /** One pane a study, in the order of the tabs. */

@@ -51,12 +51,13 @@ final class StudyPane extends BorderPane {
     /**
      * @param executor where the work is done
      * @param view what is looked at now; empty if there is nothing to ask about
+     * @param look of the pictures
      */
-    StudyPane(Study study, Executor executor, Supplier<Optional<ChartTabs.View>> view) {
+    StudyPane(Study study, Executor executor, Supplier<Optional<ChartTabs.View>> view, PictureLook look) {
         this.study = study;
         this.executor = executor;
         this.view = view;
-        chart = new ChartPane("chart-" + study.key());
+        chart = new ChartPane("chart-" + study.key(), look);
         String id = "study-" + study.key();
         setId(id);
         FlowPane bar = new FlowPane(6, 4);

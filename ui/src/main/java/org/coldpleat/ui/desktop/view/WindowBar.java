@@ -24,6 +24,7 @@ final class WindowBar extends ToolBar {
     private final Label temperatureText = new Label();
     private final ToggleButton dark = new ToggleButton(WindowTexts.get("dark"));
     private final Slider type = new Slider(80, 180, 100);
+    private final PictureLook look = new PictureLook();
     private boolean filling;
 
     /**
@@ -66,6 +67,8 @@ final class WindowBar extends ToolBar {
         });
         words();
         dark.setId("dark");
+        look.dark().bind(dark.selectedProperty());
+        look.type().bind(type.valueProperty().divide(100));
         dark.selectedProperty().addListener(observed -> {
             root.getStyleClass().remove("dark");
             if (dark.isSelected()) {
@@ -90,6 +93,11 @@ final class WindowBar extends ToolBar {
                         type,
                         dark);
         steps(false, false);
+    }
+
+    /** How pictures are shown. */
+    PictureLook look() {
+        return look;
     }
 
     /** Says which steps can be taken. */

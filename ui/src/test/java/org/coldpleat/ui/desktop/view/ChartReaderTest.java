@@ -19,7 +19,7 @@ class ChartReaderTest {
     void axesThatFollowEachOtherAreNarrowedOnce() {
         JFreeChart chart = TemperatureCharts.share(
                 RunCharts.sheets(FixtureCase.comparison(false)).get(0), UnitSystem.METRIC);
-        PicturePane picture = new PicturePane("picture");
+        PicturePane picture = new PicturePane("picture", new PictureLook());
         ChartReader reader = new ChartReader(picture, words -> {}, () -> {});
         reader.take(Optional.of(chart));
         reader.draw(
