@@ -25,6 +25,10 @@ import org.jfree.data.xy.XYSeriesCollection;
 public final class TemperatureCharts {
     private static final double LOGARITHMIC_FROM = 20;
     private static final double HEADROOM = 1.25;
+
+    /** Room above the highest value for the names of temperatures, of an axis in decades. */
+    private static final double NAMES_ABOVE = 1.8;
+
     private static final double GREATEST_SPAN = 3000;
 
     private TemperatureCharts() {}
@@ -37,15 +41,7 @@ public final class TemperatureCharts {
         for (CandidateCurve candidate : sheet.candidates()) {
             curves.addSeries(series(
                     candidate, candidate.name(), candidate.valveDifference(), units.pressure()::fromSi, units, true));
-            String text = candidate
-                    .openingPressure()
-                    .map(p -> ChartTexts.get(
-                            "legend.opens",
-                            candidate.name(),
-                            Charts.number(units.pressure().fromSi(p.value())),
-                            units.pressure().symbol()))
-                    .orElseGet(() -> ChartTexts.get("legend.noValve", candidate.name()));
-            legend.add(legendItem(candidate.index(), text));
+            legend.add(legendItem(candidate.index(), legend(candidate, preferred)));
         }
         XYPlot plot = plot(sheet, curves, legend, units);
         pressureAxis(plot, sheet, units);
@@ -63,6 +59,16 @@ public final class TemperatureCharts {
             });
         }
         return Charts.chart(ChartTexts.get("pressure.title"), subtitle(sheet), ChartTexts.get("key.pressure"), plot);
+    }
+
+    /** A candidate with its opening pressure in words. */
+    public static String legend(CandidateCurve candidate, UnitSystem preferred) {
+        Unit unit = ChartUnits.of(preferred).pressure();
+        return candidate
+                .openingPressure()
+                .map(p -> ChartTexts.get(
+                        "legend.opens", candidate.name(), Charts.number(unit.fromSi(p.value())), unit.symbol()))
+                .orElseGet(() -> ChartTexts.get("legend.noValve", candidate.name()));
     }
 
     /** Share of the oil that goes round the medium over oil temperature. */
@@ -151,7 +157,7 @@ public final class TemperatureCharts {
         double high = HEADROOM * Arrays.stream(shown).max().orElse(1);
         double low = Math.max(Arrays.stream(shown).min().orElse(high) / HEADROOM, high / GREATEST_SPAN);
         boolean logarithmic = high / low > LOGARITHMIC_FROM;
-        Axes.pressure(plot, logarithmic ? low : 0, high, logarithmic, units);
+        Axes.pressure(plot, logarithmic ? low : 0, logarithmic ? NAMES_ABOVE * high : high, logarithmic, units);
     }
 
     private static void limit(XYPlot plot, int index, Span pressure, Unit unit) {

@@ -8,6 +8,9 @@ import org.coldpleat.shared.quantity.UnitSystem;
 
 /** Texts that the window shows with the very words and digits of the command line. */
 public final class Pages {
+    /** Letters of the longest line of a text. */
+    public static final int WIDTH = CompareText.WIDTH;
+
     private Pages() {}
 
     /** Version the program was built as. */

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.coldpleat.model.run.PointResult;
@@ -14,12 +13,16 @@ import org.coldpleat.ui.chart.UnitWords;
 
 /** Draws a candidate cut open, to scale from its own bench sheet, as it stands at one operating point. */
 public final class Cutaway {
-    private static final double LEFT_OF_CAN = 0.95;
-    private static final double BETWEEN_CUTS = 1.08;
-    private static final double TOP = 9;
+    /** Room for a heading above the can, and for the streams below it [mm]. */
+    private static final double HEADING = 9;
+
+    private static final double STREAMS = 14;
+    private static final double BESIDE = 10;
+    private static final double AWAY = 5;
     private static final double EDGE = 2;
-    private static final double ROW = 6.2;
-    private static final double NEAR_ROOM = 40;
+
+    /** Height of the look at the legs from near [mm]. */
+    private static final double NEAR = 40;
 
     private final UnitWords words;
 
@@ -39,59 +42,52 @@ public final class Cutaway {
         return new Cutaway(UnitWords.of(units)).drawing(candidate, point, fullFlow);
     }
 
+    /** The cut along the axis, below it the cut across, and beside that the legs from near. */
     private CutawayDrawing drawing(Section candidate, PointResult point, double fullFlow) {
         CutawaySheet sheet = CutawaySheet.of(candidate);
         Pressures pressures = Pressures.of(point);
         Pen pen = new Pen();
         double diameter = sheet.canDiameter().value();
-        double start = LEFT_OF_CAN * diameter;
-        double cx = start + diameter / 2;
-        SideSection side = new SideSection(sheet, point, pressures, pen, cx, TOP);
+        double reach = diameter / 2 + BESIDE + diameter;
+        SideSection side = new SideSection(sheet, point, pressures, pen, reach, HEADING);
         side.draw();
         new Streams(sheet, side, pressures, pen, point, Math.max(fullFlow, point.flow())).draw();
-        double end = start + diameter;
-        double acrossX = end + BETWEEN_CUTS * diameter + diameter / 2;
+        double acrossTop = side.bottom + STREAMS;
+        double acrossY = acrossTop + diameter / 2;
         CrossSection cross = new CrossSection(sheet, pressures, pen);
-        cross.draw(acrossX, TOP + diameter / 2);
-        double nearY = TOP + diameter + 14 + NEAR_ROOM;
-        cross.drawNear(acrossX, nearY);
+        cross.draw(reach, acrossY);
+        double nearX = reach + diameter / 2 + BESIDE + diameter / 2;
+        cross.drawNear(nearX, acrossY + NEAR / 2);
 
         List<Label> labels = new ArrayList<>();
-        labels.add(heading(CutawayTexts.get("heading.side"), cx));
-        labels.add(heading(CutawayTexts.get("heading.cross"), acrossX));
-        labels.add(new Label(
-                pleats(sheet),
-                acrossX,
-                TOP + diameter + 4,
-                Label.Side.HEADING,
-                Double.NaN,
-                0,
-                sheet.pleatCount().measured()));
+        labels.add(heading(CutawayTexts.get("heading.side"), reach, HEADING));
         if (sheet.pleatCount().measured()) {
-            labels.add(new Label(
+            labels.add(heading(
                     CutawayTexts.get(
                             "heading.near", words.length(sheet.thickness().value())),
-                    acrossX,
-                    TOP + diameter + 11,
-                    Label.Side.HEADING,
-                    Double.NaN,
-                    0,
-                    true));
+                    nearX,
+                    acrossY - NEAR / 2));
         }
-        spread(labels, left(sheet, side), start - 5, Label.Side.ENDING);
-        spread(labels, right(sheet, side, point), end + 5, Label.Side.BEGINNING);
+        List<Target> left = left(sheet, side);
+        double pleats = (sheet.elementOutside().half() + sheet.elementInside().half()) / 2;
+        left.add(new Target(
+                CutawayTexts.get("heading.cross", pleats(sheet)),
+                reach - pleats,
+                acrossY,
+                sheet.pleatCount().measured()));
+        beside(labels, left, reach - diameter / 2 - AWAY, Label.Side.ENDING);
+        beside(labels, right(sheet, side, point), reach + diameter / 2 + AWAY, Label.Side.BEGINNING);
 
         List<String> notes = new ArrayList<>();
         notes.add(CutawayTexts.get("note.custom"));
         if (cross.legsBend()) {
             notes.add(CutawayTexts.get("note.bent"));
         }
-        double height = Math.max(side.bottom + 14, nearY + 2);
         return new CutawayDrawing(
                 CutawayTexts.get("title", sheet.name()),
                 subtitle(point),
-                acrossX + diameter / 2 + 8,
-                height,
+                2 * reach,
+                acrossTop + diameter + EDGE,
                 pen.pieces(),
                 labels,
                 words.pressureNumber(point.pressureDrop()),
@@ -116,8 +112,8 @@ public final class Cutaway {
                 sheet.name(), "", 2 * (radius + EDGE), side.bottom + 14, pen.pieces(), List.of(), "", "", List.of());
     }
 
-    private static Label heading(String words, double x) {
-        return new Label(words, x, TOP - 5, Label.Side.HEADING, Double.NaN, 0, true);
+    private static Label heading(String words, double x, double y) {
+        return new Label(words, x, y, Label.Side.HEADING, Double.NaN, 0, true);
     }
 
     private String subtitle(PointResult point) {
@@ -254,14 +250,10 @@ public final class Cutaway {
         return new Target(text, x, y, known);
     }
 
-    /** Puts the words in a column, in the order of what they name, no two on one row. */
-    private static void spread(List<Label> labels, List<Target> targets, double x, Label.Side side) {
-        double free = 0;
-        for (Target target :
-                targets.stream().sorted(Comparator.comparingDouble(Target::y)).toList()) {
-            double y = Math.max(target.y(), free);
-            labels.add(new Label(target.text(), x, y, side, target.x(), target.y(), target.measured()));
-            free = y + ROW;
+    /** Puts the words at the height of what they name. */
+    private static void beside(List<Label> labels, List<Target> targets, double x, Label.Side side) {
+        for (Target target : targets) {
+            labels.add(new Label(target.text(), x, target.y(), side, target.x(), target.y(), target.measured()));
         }
     }
 

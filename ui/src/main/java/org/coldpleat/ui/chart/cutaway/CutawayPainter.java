@@ -10,53 +10,78 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 
-/** Paints a cutaway drawing on a sheet of fixed shape; what is not known is dashed. */
+/** Paints a cutaway drawing on a sheet of any shape; what is not known is dashed. */
 public final class CutawayPainter {
-    /** Width of the sheet [px]. */
-    public static final int WIDTH = 1200;
-
-    /** Height of the sheet [px]. */
-    public static final int HEIGHT = 820;
-
-    private static final Color PAPER = Color.WHITE;
-    private static final Color INK = new Color(0x222222);
-    private static final Color FAINT = new Color(0x5A5A5A);
-    private static final Color LOW = new Color(0xFBF3DC);
-    private static final Color HIGH = new Color(0xC9A227);
-    private static final Color STREAM_LOW = new Color(0xE0B84A);
-    private static final Color STREAM_HIGH = new Color(0x5C3B00);
+    static final Color PAPER = Color.WHITE;
+    static final Color INK = new Color(0x222222);
+    static final Color FAINT = new Color(0x5A5A5A);
+    static final Color LOW = new Color(0xFBF3DC);
+    static final Color HIGH = new Color(0xC9A227);
+    static final Color STREAM_LOW = new Color(0xE0B84A);
+    static final Color STREAM_HIGH = new Color(0x5C3B00);
     private static final Color BYPASS = new Color(0xC23B00);
     private static final Font TITLE = new Font(Font.SANS_SERIF, Font.BOLD, 22);
-    private static final Font PLAIN = new Font(Font.SANS_SERIF, Font.PLAIN, 15);
-    private static final Font SMALL = new Font(Font.SANS_SERIF, Font.PLAIN, 13);
-    private static final int HEAD = 74;
-    private static final int FOOT = 96;
-    private static final int MARGIN = 14;
+    static final Font PLAIN = new Font(Font.SANS_SERIF, Font.PLAIN, 15);
+    static final Font SMALL = new Font(Font.SANS_SERIF, Font.PLAIN, 13);
+    private static final int HEAD = 84;
+    /** Keeps a drawing in the smallest of panes from being turned inside out [points for each mm]. */
+    private static final double SMALLEST = 0.01;
+
+    static final int MARGIN = 14;
 
     private CutawayPainter() {}
 
-    /** Paints the drawing on an area of any size; the sheet keeps its shape. */
+    /** Paints the drawing as large as the area and the words beside it allow. */
     public static void paint(CutawayDrawing drawing, Graphics2D g2, Rectangle2D area) {
         AffineTransform before = g2.getTransform();
-        double fit = Math.min(area.getWidth() / WIDTH, area.getHeight() / HEIGHT);
         g2.setColor(PAPER);
         g2.fill(area);
         smooth(g2);
-        g2.translate(
-                area.getX() + (area.getWidth() - fit * WIDTH) / 2, area.getY() + (area.getHeight() - fit * HEIGHT) / 2);
-        g2.scale(fit, fit);
-        words(g2, drawing.title(), TITLE, INK, WIDTH / 2.0, 34, 0.5);
-        words(g2, drawing.subtitle(), PLAIN, INK, WIDTH / 2.0, 60, 0.5);
-        double scale = Math.min((WIDTH - 2.0 * MARGIN) / drawing.width(), (HEIGHT - HEAD - FOOT) / drawing.height());
-        double left = (WIDTH - scale * drawing.width()) / 2;
+        g2.translate(area.getX(), area.getY());
+        double width = area.getWidth();
+        double room = width - 2.0 * MARGIN;
+        fitted(g2, drawing.title(), TITLE, INK, width / 2, 34, room);
+        fitted(g2, drawing.subtitle(), PLAIN, INK, width / 2, 60, room);
+        CutawayLegend legend = new CutawayLegend(drawing, g2, width);
+        double foot = area.getHeight() - legend.height();
+        CutawayWords labels = new CutawayWords(drawing.labels(), g2, width);
+        double leftWords = labels.width(Label.Side.ENDING) + MARGIN;
+        double rightWords = labels.width(Label.Side.BEGINNING) + MARGIN;
+        double scale = scale(drawing, width, foot - HEAD, leftWords + rightWords);
+        double center = between(drawing, width, scale, leftWords, rightWords);
+        double left = center - scale * drawing.width() / 2;
         for (Piece piece : drawing.pieces()) {
             piece(g2, piece, scale, left, HEAD);
         }
-        for (Label label : drawing.labels()) {
-            label(g2, label, scale, left);
-        }
-        legend(g2, drawing);
+        labels.draw(scale, left, HEAD);
+        legend.draw(foot);
         g2.setTransform(before);
+    }
+
+    /** Points for each millimeter of the filter: all of it and all words beside it are inside. */
+    private static double scale(CutawayDrawing drawing, double width, double height, double words) {
+        double all = Math.min((width - 2.0 * MARGIN) / drawing.width(), height / drawing.height());
+        double beside = (width - words) / (2 * reach(drawing));
+        return Math.max(SMALLEST, Math.min(all, beside));
+    }
+
+    /** How far the words begin from the middle [mm]. */
+    private static double reach(CutawayDrawing drawing) {
+        return drawing.labels().stream()
+                .filter(Label::hasLine)
+                .mapToDouble(label -> Math.abs(label.x() - drawing.width() / 2))
+                .max()
+                .orElse(drawing.width() / 2);
+    }
+
+    /** Where the middle of the drawing stands: in the middle, or aside where the words of one side need it. */
+    private static double between(
+            CutawayDrawing drawing, double width, double scale, double leftWords, double rightWords) {
+        double half = scale * drawing.width() / 2;
+        double beside = scale * reach(drawing);
+        double least = Math.max(MARGIN + half, leftWords + beside);
+        double most = Math.min(width - MARGIN - half, width - rightWords - beside);
+        return least > most ? (least + most) / 2 : Math.min(most, Math.max(least, width / 2));
     }
 
     static void smooth(Graphics2D g2) {
@@ -132,7 +157,7 @@ public final class CutawayPainter {
         return role == Role.FILTERED_STREAM || role == Role.BYPASS_STREAM;
     }
 
-    private static Stroke dashes(float width, float length) {
+    static Stroke dashes(float width, float length) {
         return new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {length, length}, 0);
     }
 
@@ -157,76 +182,29 @@ public final class CutawayPainter {
         return between(color, PAPER, 0.55);
     }
 
-    private static Color between(Color from, Color to, double share) {
+    static Color between(Color from, Color to, double share) {
         return new Color(
                 (int) Math.round(from.getRed() + share * (to.getRed() - from.getRed())),
                 (int) Math.round(from.getGreen() + share * (to.getGreen() - from.getGreen())),
                 (int) Math.round(from.getBlue() + share * (to.getBlue() - from.getBlue())));
     }
 
-    private static double hundredth(double value) {
+    static double hundredth(double value) {
         return Math.rint(100 * value) / 100;
     }
 
-    private static void label(Graphics2D g2, Label label, double scale, double left) {
-        double x = left + scale * label.x();
-        double y = HEAD + scale * label.y();
-        switch (label.side()) {
-            case HEADING -> words(g2, label.text(), PLAIN, label.measured() ? INK : FAINT, x, y + 5, 0.5);
-            case ENDING -> words(g2, label.text(), PLAIN, label.measured() ? INK : FAINT, x, y + 5, 1);
-            case BEGINNING -> words(g2, label.text(), PLAIN, label.measured() ? INK : FAINT, x, y + 5, 0);
-        }
-        if (label.hasLine()) {
-            double away = label.side() == Label.Side.ENDING ? 5 : -5;
-            double tx = hundredth(left + scale * label.toX());
-            double ty = hundredth(HEAD + scale * label.toY());
-            Path2D line = new Path2D.Double();
-            line.moveTo(hundredth(x + away), hundredth(y));
-            line.lineTo(tx, ty);
-            g2.setColor(PAPER);
-            g2.setStroke(new BasicStroke(2.6f));
-            g2.draw(line);
-            g2.setColor(INK);
-            g2.setStroke(label.measured() ? new BasicStroke(0.9f) : dashes(0.9f, 4));
-            g2.draw(line);
-            g2.fill(new java.awt.geom.Ellipse2D.Double(tx - 2.2, ty - 2.2, 4.4, 4.4));
-        }
-    }
-
-    private static void legend(Graphics2D g2, CutawayDrawing drawing) {
-        double y = HEIGHT - FOOT + 30.0;
-        double x = 30;
-        sample(g2, Role.FILTERED_STREAM, x, y);
-        words(g2, CutawayTexts.get("legend.filtered"), PLAIN, INK, x + 54, y + 5, 0);
-        x += 262;
-        sample(g2, Role.BYPASS_STREAM, x, y);
-        words(g2, CutawayTexts.get("legend.bypass"), PLAIN, INK, x + 54, y + 5, 0);
-        x += 248;
-        words(g2, CutawayTexts.get("legend.dashed"), PLAIN, INK, x, y + 5, 0);
-        x += 205;
-        int steps = 5;
-        for (int i = 0; i < steps; i++) {
-            g2.setColor(between(LOW, HIGH, i / (steps - 1.0)));
-            g2.fill(new Rectangle2D.Double(x + 30 * i, y - 8, 30, 8));
-            g2.setColor(between(STREAM_LOW, STREAM_HIGH, i / (steps - 1.0)));
-            g2.fill(new Rectangle2D.Double(x + 30 * i, y, 30, 8));
-        }
-        words(g2, "0", SMALL, INK, x, y + 24, 0);
-        words(g2, drawing.greatestPressure(), SMALL, INK, x + 30 * steps, y + 24, 1);
-        words(g2, drawing.pressureWords(), PLAIN, INK, x + 30 * steps + 10, y + 5, 0);
-        double row = HEIGHT - 30;
-        for (String note : drawing.notes()) {
-            words(g2, note, SMALL, FAINT, WIDTH / 2.0, row, 0.5);
-            row += 17;
-        }
-    }
-
     /** Writes words; {@code part} says which part of them stands at x: 0 their beginning, 1 their end. */
-    private static void words(Graphics2D g2, String text, Font font, Color color, double x, double y, double part) {
+    static void words(Graphics2D g2, String text, Font font, Color color, double x, double y, double part) {
         g2.setFont(font);
         g2.setColor(color);
         double width = g2.getFontMetrics().stringWidth(text);
         g2.drawString(text, (float) hundredth(x - part * width), (float) hundredth(y));
+    }
+
+    /** Writes words around a place, smaller where they would not fit. */
+    static void fitted(Graphics2D g2, String text, Font font, Color color, double x, double y, double room) {
+        double fits = Math.min(1, room / Math.max(1, g2.getFontMetrics(font).stringWidth(text)));
+        words(g2, text, font.deriveFont((float) (fits * font.getSize2D())), color, x, y, 0.5);
     }
 
     /** What the drawing shows, for readers who cannot see it. */

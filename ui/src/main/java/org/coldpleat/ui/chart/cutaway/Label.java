@@ -7,7 +7,7 @@ import java.util.Objects;
  *
  * @param text words
  * @param x where the words begin, end or have their middle [mm]
- * @param y middle of the words [mm]
+ * @param y middle of the words, if there is room for it; what a heading stands above [mm]
  * @param side which part of the words stands at {@code x}
  * @param toX where the line ends [mm]; NaN for words without a line
  * @param toY where the line ends [mm]
@@ -20,7 +20,7 @@ public record Label(String text, double x, double y, Side side, double toX, doub
         ENDING,
         /** The words begin there. */
         BEGINNING,
-        /** The words are centered there, as a heading. */
+        /** The words are centered above it, as a heading. */
         HEADING
     }
 

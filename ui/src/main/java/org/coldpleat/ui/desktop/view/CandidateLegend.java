@@ -7,8 +7,10 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.StrokeLineCap;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.CandidateCurve;
 import org.coldpleat.ui.chart.ChartTheme;
+import org.coldpleat.ui.chart.TemperatureCharts;
 import org.coldpleat.ui.desktop.viewmodel.ShownCandidates;
 
 /** One button a candidate, with a piece of its line, that shows its curve or leaves it out. */
@@ -33,11 +35,14 @@ final class CandidateLegend extends FlowPane {
     }
 
     /** Offers the candidates of a chart. The buttons stay, with the keyboard on them, while the names do. */
-    void offer(List<CandidateCurve> curves) {
+    void offer(List<CandidateCurve> curves, UnitSystem units) {
         List<String> fresh = curves.stream().map(CandidateCurve::name).toList();
         if (!fresh.equals(names)) {
             names = fresh;
             getChildren().setAll(curves.stream().map(this::button).toList());
+        }
+        for (int i = 0; i < names.size(); i++) {
+            ((ToggleButton) getChildren().get(i)).setText(TemperatureCharts.legend(curves.get(i), units));
         }
         for (int i = 0; i < names.size(); i++) {
             ((ToggleButton) getChildren().get(i)).setSelected(shown.isShown(names.get(i)));

@@ -93,7 +93,8 @@ final class CaseWindow {
                         keeper::followSystem,
                         () -> HelpMenu.about(stage).show())));
         root.setTop(new VBox(menu, tour, bar, new RecoveryBar(files)));
-        SplitPane panes = new SplitPane(side, new BorderPane(tabs, null, null, whatIf.pane(), null), verdict);
+        SplitPane panes =
+                new SplitPane(side, new BorderPane(tabs, new TabButtons(tabs), null, whatIf.pane(), null), verdict);
         panes.setDividerPositions(0.22, 0.76);
         root.setCenter(panes);
         status.setId("status");

@@ -16,13 +16,14 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.ToolBar;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import org.coldpleat.ui.chart.ChartFiles;
+import org.coldpleat.ui.chart.ChartFit;
 import org.coldpleat.ui.chart.cutaway.CutawayDrawing;
 import org.coldpleat.ui.chart.cutaway.CutawayPainter;
 import org.jfree.chart.JFreeChart;
@@ -71,13 +72,16 @@ final class ChartPane extends BorderPane {
         readOut.setWrapText(true);
         note.setId(id + "-note");
         note.getStyleClass().add("note");
-        setTop(new ToolBar(table, save, copy, copyNumbers, whole, note));
+        FlowPane tools = new FlowPane(table, save, copy, copyNumbers, whole, note);
+        tools.getStyleClass().add("chart-tools");
+        setTop(tools);
         setCenter(picture);
         setBottom(foot);
     }
 
     void show(JFreeChart shown, String description, List<NumberRow> rows) {
         saving = Optional.of(file -> {
+            ChartFit.whole(shown);
             if (file.getName().endsWith(".svg")) {
                 ChartFiles.writeSvg(shown, file.toPath(), description);
             } else {
@@ -92,8 +96,9 @@ final class ChartPane extends BorderPane {
         picture.show(reader::draw, description);
     }
 
-    /** Puts something that belongs to the picture under it. */
-    void under(Node node) {
+    /** Puts a legend under the picture, in place of the legends of its charts. */
+    void legend(Node node) {
+        reader.legendElsewhere();
         foot.getChildren().add(0, node);
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.input.KeyEvent;
+import org.coldpleat.ui.chart.ChartFit;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.LogAxis;
@@ -28,6 +29,7 @@ final class ChartReader {
     private double pressedAt;
     private double place = 0.5;
     private boolean reading;
+    private boolean legend = true;
 
     /**
      * @param said told the values along the line
@@ -60,6 +62,11 @@ final class ChartReader {
         }
     }
 
+    /** Leaves the legends of charts out, because they stand elsewhere. */
+    void legendElsewhere() {
+        legend = false;
+    }
+
     private void stop() {
         reading = false;
         picture.clearLine();
@@ -75,7 +82,7 @@ final class ChartReader {
 
     /** Draws the chart, and learns where its axes are. */
     void draw(Graphics2D g2, Rectangle2D area) {
-        chart.ifPresent(shown -> shown.draw(g2, area, info));
+        chart.ifPresent(shown -> ChartFit.draw(shown, g2, area, legend, info));
     }
 
     private void key(KeyEvent event) {

@@ -7,23 +7,17 @@ import javafx.scene.Node;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TextArea;
-import org.coldpleat.model.run.ColdStartRequest;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.Glance;
-import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.PointResult;
-import org.coldpleat.model.run.StartOutline;
+import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.CandidateCurve;
-import org.coldpleat.ui.chart.ColdStartCharts;
 import org.coldpleat.ui.chart.RunCharts;
-import org.coldpleat.ui.chart.ShareGrid;
-import org.coldpleat.ui.chart.ShareMapChart;
 import org.coldpleat.ui.chart.StateSheet;
 import org.coldpleat.ui.chart.TemperatureCharts;
 import org.coldpleat.ui.chart.TriedCurve;
 import org.coldpleat.ui.chart.cutaway.Cutaway;
-import org.coldpleat.ui.chart.cutaway.CutawayDrawing;
 import org.coldpleat.ui.commandline.Pages;
 import org.coldpleat.ui.desktop.viewmodel.ShownCandidates;
 import org.coldpleat.ui.service.CaseService;
@@ -36,22 +30,19 @@ final class ChartTabs extends TabPane {
     record View(OpenedCase opened, String candidate, String state, double temperature, UnitSystem units) {}
 
     private static final String POINT = "point";
-    private static final String MAP = "map";
-    private static final String COLD_START = "coldStart";
     private static final String EXPLAIN = "explain";
 
     private final CaseService service;
     private final Worker worker;
     private final Worker quick;
+    private final LateCharts late;
     private final ChartPane pressure;
     private final ChartPane share;
-    private final ChartPane map;
-    private final ChartPane coldStart;
     private final ChartPane cutaway;
     private final ShownCandidates curvesShown = new ShownCandidates();
     private final List<CandidateLegend> legends;
-    private final TextArea page = text("page");
-    private final TextArea explanation = text("explanation");
+    private final TextArea page;
+    private final TextArea explanation;
     private final Supplier<Optional<View>> view;
     private final Studies studies;
     private Optional<Comparison> comparison = Optional.empty();
@@ -71,9 +62,10 @@ final class ChartTabs extends TabPane {
         this.view = view;
         pressure = new ChartPane("chart-pressure", look);
         share = new ChartPane("chart-share", look);
-        map = new ChartPane("chart-map", look);
-        coldStart = new ChartPane("chart-coldStart", look);
+        late = new LateCharts(service, worker, look);
         cutaway = new ChartPane("cutaway", look);
+        page = text("page", look);
+        explanation = text("explanation", look);
         legends = List.of(
                 new CandidateLegend("legend-pressure", curvesShown, this::curves, look),
                 new CandidateLegend("legend-share", curvesShown, this::curves, look));
@@ -83,22 +75,20 @@ final class ChartTabs extends TabPane {
         tab("pressure", pressure);
         tab("share", share);
         tab("cutaway", cutaway);
-        tab("shareMap", map);
-        tab("coldStart", coldStart);
+        tab("shareMap", late.map());
+        tab("coldStart", late.coldStart());
         studies.panes().forEach(pane -> tab(pane.key(), pane));
         tab("page", page);
         tab("explanation", explanation);
-        pressure.under(legends.get(0));
-        share.under(legends.get(1));
+        pressure.legend(legends.get(0));
+        share.legend(legends.get(1));
         pressure.onWhole(this::curves);
         share.onWhole(this::curves);
-        for (ChartPane pane : new ChartPane[] {map, coldStart}) {
-            pane.onWhole(this::late);
-        }
+        late.panes().forEach(pane -> pane.onWhole(this::late));
         for (Node live : new Node[] {pressure, share, cutaway}) {
             live.getStyleClass().add("live");
         }
-        for (Node later : new Node[] {map, coldStart, page, explanation}) {
+        for (Node later : new Node[] {late.map(), late.coldStart(), page, explanation}) {
             later.getStyleClass().add("later");
         }
         getSelectionModel().selectedItemProperty().addListener(observed -> late());
@@ -126,7 +116,8 @@ final class ChartTabs extends TabPane {
         tried = Optional.empty();
         curvesShown.all();
         quick.cancel(POINT);
-        List.of(MAP, COLD_START, EXPLAIN).forEach(worker::cancel);
+        worker.cancel(EXPLAIN);
+        late.clear();
         studies.panes().forEach(StudyPane::clear);
         setVisible(false);
     }
@@ -144,7 +135,7 @@ final class ChartTabs extends TabPane {
         sheet.ifPresent(all -> {
             UnitSystem units = view.get().orElseThrow().units();
             StateSheet curves = all.without(curvesShown.hidden());
-            legends.forEach(legend -> legend.offer(all.candidates()));
+            legends.forEach(legend -> legend.offer(all.candidates(), units));
             JFreeChart differences = TemperatureCharts.pressure(curves, units);
             JFreeChart shares = TemperatureCharts.share(curves, units);
             tried(curves).ifPresent(curve -> {
@@ -202,10 +193,10 @@ final class ChartTabs extends TabPane {
                 POINT,
                 () -> {
                     PointResult result = service.point(one.opened(), one.candidate(), one.state(), one.temperature());
-                    return Cutaway.of(
-                            one.opened().sheet(one.candidate()).orElseThrow(), result, result.flow(), one.units());
+                    Section sheet = one.opened().sheet(one.candidate()).orElseThrow();
+                    return Cutaway.of(sheet, result, result.flow(), one.units());
                 },
-                (CutawayDrawing drawing) -> cutaway.show(drawing));
+                cutaway::show);
     }
 
     private static boolean isKnown(View view) {
@@ -220,42 +211,13 @@ final class ChartTabs extends TabPane {
         if (shown == null || comparison.isEmpty() || now.isEmpty()) {
             return;
         }
-        OpenedCase opened = now.get().opened();
-        if (shown.getContent() == map) {
-            String candidate = now.get().candidate();
-            worker.run(
-                    MAP,
-                    () -> {
-                        MapResult result = service.map(opened, candidate);
-                        return RunCharts.grid(result, opened.title(), opened.invented());
-                    },
-                    (ShareGrid grid) -> map.show(
-                            ShareMapChart.of(grid, now.get().units()),
-                            ShareMapChart.description(grid),
-                            ChartNumbers.rows(grid, now.get().units())));
-        } else if (shown.getContent() == coldStart) {
-            start(now.get());
+        if (shown.getContent() == late.map()) {
+            late.map(now.get());
+        } else if (shown.getContent() == late.coldStart()) {
+            late.start(now.get());
         } else {
             studies.looked(shown.getContent());
         }
-    }
-
-    /** The start as the case states it, or why there is none to show. */
-    private void start(View now) {
-        OpenedCase opened = now.opened();
-        Optional<StartOutline> outline = service.startOutline(opened);
-        if (outline.isEmpty() || outline.get().from() >= outline.get().hot()) {
-            worker.cancel(COLD_START);
-            coldStart.empty(WindowTexts.get(outline.isEmpty() ? "coldStart.none" : "coldStart.hot"));
-            return;
-        }
-        worker.run(
-                COLD_START,
-                () -> service.coldStart(opened, ColdStartRequest.AS_STATED),
-                result -> result.ifPresent(start -> chart(
-                        coldStart,
-                        ColdStartCharts.timeline(start, opened.candidates(), now.units()),
-                        ColdStartCharts.timelineDescription(start))));
     }
 
     /** Says that the case, or what is looked at, was changed. */
@@ -288,8 +250,9 @@ final class ChartTabs extends TabPane {
         getTabs().add(tab);
     }
 
-    private static TextArea text(String id) {
+    private static TextArea text(String id, PictureLook look) {
         TextArea area = new TextArea();
+        Wide.columns(area, Pages.WIDTH, look);
         area.setId(id);
         area.setEditable(false);
         area.getStyleClass().add("page");

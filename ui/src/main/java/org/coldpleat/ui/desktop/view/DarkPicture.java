@@ -39,9 +39,9 @@ final class DarkPicture {
         int blue = argb & FULL;
         // lightness is the mean of the greatest and the least, so this exchanges it for its opposite
         int shift = FULL - Math.max(red, Math.max(green, blue)) - Math.min(red, Math.min(green, blue));
-        return argb & FULL << 24
-                | onGround(red + shift, 0) << 16
-                | onGround(green + shift, 1) << 8
+        return (argb & FULL << 24)
+                | (onGround(red + shift, 0) << 16)
+                | (onGround(green + shift, 1) << 8)
                 | onGround(blue + shift, 2);
     }
 
