@@ -51,7 +51,7 @@ final class CutawayWords {
         int middle = text.length() / 2;
         int before = text.lastIndexOf(' ', middle);
         int after = text.indexOf(' ', middle);
-        int at = before < 0 || after >= 0 && after - middle < middle - before ? after : before;
+        int at = before < 0 || (after >= 0 && after - middle < middle - before) ? after : before;
         return at < 0 ? List.of(text) : List.of(text.substring(0, at), text.substring(at + 1));
     }
 

@@ -137,7 +137,7 @@ class CaseWindowTest {
         WaitForAsyncUtils.waitFor(
                 20,
                 TimeUnit.SECONDS,
-                () -> node("#cutaway", PicturePane.class).getAccessibleText().contains("-20 °C"));
+                () -> node("#cutaway", PicturePane.class).getAccessibleText().contains("−20 °C"));
     }
 
     @Test
