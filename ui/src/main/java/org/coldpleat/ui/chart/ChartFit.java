@@ -3,17 +3,23 @@ package org.coldpleat.ui.chart;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.PlotRenderingInfo;
+import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.title.LegendTitle;
 import org.jfree.chart.title.TextTitle;
 import org.jfree.chart.title.Title;
+import org.jfree.chart.ui.Layer;
 import org.jfree.chart.ui.RectangleEdge;
+import org.jfree.chart.ui.RectangleInsets;
 
 /** Draws a chart into the room there is: what would leave none for the curves is left out, and axis names keep to their axes. */
 public final class ChartFit {
@@ -21,6 +27,8 @@ public final class ChartFit {
     private static final double SMALL = 560;
 
     private static final float SMALLEST_TYPE = 10;
+    private static final double EDGE = 4;
+    private static final double LINE = 17;
 
     private ChartFit() {}
 
@@ -34,7 +42,7 @@ public final class ChartFit {
             JFreeChart chart, Graphics2D g2, Rectangle2D area, boolean legend, ChartRenderingInfo info) {
         show(chart, area.getHeight() >= SMALL, legend);
         chart.draw(g2, area, info);
-        if (shorten(chart.getPlot() instanceof XYPlot plot ? plot : null, g2, info.getPlotInfo())) {
+        if (chart.getPlot() instanceof XYPlot plot && fit(plot, g2, info.getPlotInfo())) {
             chart.draw(g2, area, info);
         }
     }
@@ -55,21 +63,52 @@ public final class ChartFit {
         }
     }
 
-    /** Makes names of upright axes small enough for their axes; true if one was too long. */
-    private static boolean shorten(XYPlot plot, Graphics2D g2, PlotRenderingInfo info) {
-        boolean shortened = false;
+    /** Makes names fit their axes and lines; true if one did not. */
+    private static boolean fit(XYPlot plot, Graphics2D g2, PlotRenderingInfo info) {
+        boolean changed = false;
         if (plot instanceof CombinedDomainXYPlot all) {
             List<XYPlot> panels = all.getSubplots();
             for (int i = 0; i < Math.min(panels.size(), info.getSubplotCount()); i++) {
-                shortened |= shorten(panels.get(i), g2, info.getSubplotInfo(i));
+                changed |= fit(panels.get(i), g2, info.getSubplotInfo(i));
             }
-        } else if (plot != null) {
-            for (int i = 0; i < plot.getRangeAxisCount(); i++) {
-                shortened |=
-                        shorten(plot.getRangeAxis(i), g2, info.getDataArea().getHeight());
-            }
+            return changed;
         }
-        return shortened;
+        for (int i = 0; i < plot.getRangeAxisCount(); i++) {
+            changed |= shorten(plot.getRangeAxis(i), g2, info.getDataArea().getHeight());
+        }
+        boolean moved = stagger(plot, g2, info.getDataArea());
+        return changed || moved;
+    }
+
+    /** Names of upright lines one below the other where they would run into each other. */
+    private static boolean stagger(XYPlot plot, Graphics2D g2, Rectangle2D area) {
+        Collection<?> markers = plot.getDomainMarkers(Layer.BACKGROUND);
+        List<ValueMarker> named = (markers == null ? List.of() : markers)
+                .stream()
+                        .filter(ValueMarker.class::isInstance)
+                        .map(ValueMarker.class::cast)
+                        .filter(line -> line.getLabel() != null)
+                        .sorted(Comparator.comparingDouble(ValueMarker::getValue))
+                        .toList();
+        boolean changed = false;
+        List<Double> taken = new ArrayList<>();
+        for (ValueMarker line : named) {
+            double x = plot.getDomainAxis().valueToJava2D(line.getValue(), area, plot.getDomainAxisEdge());
+            int row = 0;
+            while (row < taken.size() && taken.get(row) > x) {
+                row++;
+            }
+            double end = x + 2 * EDGE + g2.getFontMetrics(line.getLabelFont()).stringWidth(line.getLabel());
+            if (row < taken.size()) {
+                taken.set(row, end);
+            } else {
+                taken.add(end);
+            }
+            RectangleInsets place = new RectangleInsets(EDGE + row * LINE, EDGE, EDGE, EDGE);
+            changed |= !place.equals(line.getLabelOffset());
+            line.setLabelOffset(place);
+        }
+        return changed;
     }
 
     private static boolean shorten(ValueAxis axis, Graphics2D g2, double room) {

@@ -16,6 +16,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
 import javafx.scene.layout.BorderPane;
@@ -54,15 +55,11 @@ final class ChartPane extends BorderPane {
         column("numbers.series", NumberRow::series);
         column("numbers.x", NumberRow::x);
         column("numbers.y", NumberRow::y);
-        Button save = new Button(WindowTexts.get("savePicture"));
-        save.setOnAction(event -> choose());
-        Button copy = new Button(WindowTexts.get("copyPicture"));
-        copy.setOnAction(event -> copy());
-        Button copyNumbers = new Button(WindowTexts.get("copyNumbers"));
+        Button save = button("savePicture", this::choose);
+        Button copy = button("copyPicture", this::copy);
+        Button copyNumbers = button("copyNumbers", this::copyNumbers);
         copyNumbers.setId(id + "-copyNumbers");
-        copyNumbers.setOnAction(event -> copyNumbers());
-        Button whole = new Button(WindowTexts.get("whole"));
-        whole.setOnAction(event -> whole());
+        Button whole = button("whole", this::whole);
         table.setOnAction(event -> {
             if (saving.isPresent()) {
                 setCenter(table.isSelected() ? numbers : picture);
@@ -133,6 +130,15 @@ final class ChartPane extends BorderPane {
                         .toList());
         BiConsumer<Graphics2D, Rectangle2D> painted = (g2, area) -> CutawayPainter.paint(drawing, g2, area);
         picture.show(painted, CutawayPainter.description(drawing));
+    }
+
+    private static Button button(String key, Runnable action) {
+        Button button = new Button(WindowTexts.get(key));
+        String help = WindowTexts.get(key + ".help");
+        button.setTooltip(new Tooltip(help));
+        button.setAccessibleText(help);
+        button.setOnAction(event -> action.run());
+        return button;
     }
 
     private void column(String key, Function<NumberRow, String> value) {

@@ -26,7 +26,7 @@ final class PicturePane extends Region {
     /** The smallest sheet that has room for axes, legend, and a curve. */
     private static final double SMALLEST_WIDTH = 640;
 
-    private static final double SMALLEST_HEIGHT = 470;
+    private static final double SMALLEST_HEIGHT = 430;
 
     private final PictureLook look;
     private final ImageView view = new ImageView();

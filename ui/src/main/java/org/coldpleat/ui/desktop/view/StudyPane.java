@@ -24,6 +24,9 @@ import org.jfree.chart.JFreeChart;
  * answer that belongs to values before a change says so until it is worked out anew.
  */
 final class StudyPane extends BorderPane {
+    /** Part of the height for the sentences under the picture [1]; the rest of them is scrolled to. */
+    private static final double SENTENCES = 0.18;
+
     private static final String OUTDATED = "outdated";
 
     /** What was stopped belongs to nothing, and does not begin by itself again. */
@@ -92,7 +95,7 @@ final class StudyPane extends BorderPane {
         ScrollPane sentences = new ScrollPane(words);
         sentences.setFitToWidth(true);
         sentences.setAccessibleText(WindowTexts.get("study.words"));
-        sentences.setPrefViewportHeight(72);
+        sentences.prefHeightProperty().bind(heightProperty().multiply(SENTENCES));
         sentences.visibleProperty().bind(words.textProperty().isNotEmpty());
         sentences.managedProperty().bind(sentences.visibleProperty());
         chart.onWhole(this::draw);
