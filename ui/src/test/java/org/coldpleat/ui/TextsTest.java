@@ -199,7 +199,7 @@ class TextsTest {
         List<String> missing = WORDS.stream()
                 .filter(word -> word.matches("[a-z][A-Za-z0-9]*(\\.[A-Za-z0-9]+)+"))
                 .filter(word -> families.contains(word.substring(0, word.indexOf('.') + 1)))
-                .filter(word -> !word.matches(".*\\.(csv|json|properties|yaml|svg|png|css|txt)"))
+                .filter(word -> !word.matches(".*\\.(csv|json|properties|yaml|svg|png|css|txt|html)"))
                 .filter(word -> !known.contains(word))
                 .filter(word -> known.stream().noneMatch(key -> key.startsWith(word)))
                 .filter(word -> !isPathOfACase(word) && !TABLE_WORDS.contains(word))

@@ -1,19 +1,11 @@
 package org.coldpleat.shared.casefile;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.PosixFileAttributeView;
-import java.nio.file.attribute.PosixFilePermissions;
 
-/** Writes case files so that a file is whole at every moment: the old one until the new one is complete on the disk. */
+/** Writes texts, such as case files, so that a file is whole at every moment. */
 public final class CaseWriter {
     private CaseWriter() {}
 
@@ -25,40 +17,6 @@ public final class CaseWriter {
      * @throws IOException if it could not be written; the old file is untouched then
      */
     public static void write(Path file, String text) throws IOException {
-        Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
-        if (Files.exists(target) && !Files.isWritable(target)) {
-            throw new AccessDeniedException(target.toString());
-        }
-        Path part = Files.createTempFile(target.getParent(), "." + target.getFileName(), ".part");
-        try {
-            try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE)) {
-                ByteBuffer bytes = StandardCharsets.UTF_8.encode(text);
-                while (bytes.hasRemaining()) {
-                    channel.write(bytes);
-                }
-                channel.force(true);
-            }
-            sameRights(target, part);
-            try {
-                Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
-            } catch (AtomicMoveNotSupportedException e) {
-                Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
-            }
-        } finally {
-            Files.deleteIfExists(part);
-        }
-    }
-
-    /** A temporary file may be read by its owner only; the file it replaces may have been open to more. */
-    private static void sameRights(Path old, Path part) throws IOException {
-        PosixFileAttributeView now = Files.getFileAttributeView(part, PosixFileAttributeView.class);
-        if (now == null) {
-            return;
-        }
-        if (Files.exists(old)) {
-            now.setPermissions(Files.getPosixFilePermissions(old));
-        } else {
-            now.setPermissions(PosixFilePermissions.fromString("rw-r--r--"));
-        }
+        WholeFile.write(file, part -> Files.writeString(part, text, StandardCharsets.UTF_8));
     }
 }

@@ -7,10 +7,8 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Locale;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -19,6 +17,7 @@ import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.apache.batik.svggen.SVGIDGenerator;
 import org.apache.batik.util.SVGConstants;
+import org.coldpleat.shared.casefile.WholeFile;
 import org.coldpleat.ui.chart.cutaway.CutawayDrawing;
 import org.jfree.chart.JFreeChart;
 import org.w3c.dom.CharacterData;
@@ -81,7 +80,7 @@ public final class ChartFiles {
      */
     public static void writeSvg(Picture picture, Canvas canvas, Path file) throws IOException {
         String svg = svg(picture, canvas, "");
-        put(file, part -> Files.writeString(part, svg, StandardCharsets.UTF_8));
+        WholeFile.write(file, part -> Files.writeString(part, svg, StandardCharsets.UTF_8));
     }
 
     /**
@@ -91,7 +90,7 @@ public final class ChartFiles {
      */
     public static void writePng(Picture picture, Canvas canvas, Path file) throws IOException {
         BufferedImage image = image(picture, canvas);
-        put(file, part -> {
+        WholeFile.write(file, part -> {
             if (!ImageIO.write(image, "png", part.toFile())) {
                 throw new IOException("no PNG writer");
             }
@@ -190,27 +189,5 @@ public final class ChartFiles {
         Element element = document.createElementNS(SVGConstants.SVG_NAMESPACE_URI, tag);
         element.appendChild(document.createTextNode(words));
         root.insertBefore(element, root.getFirstChild());
-    }
-
-    private static void put(Path file, Writing writing) throws IOException {
-        Path target = file.toAbsolutePath();
-        Path part = target.resolveSibling(
-                "." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
-        // also when the program is stopped while it writes
-        part.toFile().deleteOnExit();
-        try {
-            writing.write(part);
-            try {
-                Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
-            } catch (AtomicMoveNotSupportedException e) {
-                Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
-            }
-        } finally {
-            Files.deleteIfExists(part);
-        }
-    }
-
-    private interface Writing {
-        void write(Path part) throws IOException;
     }
 }

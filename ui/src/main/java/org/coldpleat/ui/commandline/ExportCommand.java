@@ -10,11 +10,11 @@ import java.util.concurrent.Callable;
 import org.coldpleat.model.run.ColdStartRequest;
 import org.coldpleat.model.run.StartOutline;
 import org.coldpleat.shared.casefile.CaseWriter;
-import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.report.Report;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
+import org.coldpleat.ui.service.UsualSettings;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -53,8 +53,8 @@ final class ExportCommand implements Callable<Integer> {
         service.settings(
                         opened,
                         Optional.empty(),
-                        ValueArgument.positive("--from", SettingsCommand.FROM, Kind.PRESSURE_DIFFERENCE),
-                        ValueArgument.positive("--to", SettingsCommand.TO, Kind.PRESSURE_DIFFERENCE),
+                        UsualSettings.from(),
+                        UsualSettings.to(),
                         ProgressLine.on(console, "settings.progress"))
                 .ifPresent(result -> put("settings", SettingsCsv.of(result, units)));
         if (draws > 0) {

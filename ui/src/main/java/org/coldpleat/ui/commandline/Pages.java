@@ -1,10 +1,15 @@
 package org.coldpleat.ui.commandline;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.model.run.Comparison;
+import org.coldpleat.model.run.Progress;
 import org.coldpleat.model.run.StateResult;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.ui.service.CaseService;
+import org.coldpleat.ui.service.OpenedCase;
 
 /** Texts that the window shows with the very words and digits of the command line. */
 public final class Pages {
@@ -27,6 +32,25 @@ public final class Pages {
     public static String answer(StateResult result, Comparison comparison, UnitSystem units) {
         return OpeningAnswer.of(
                 result, comparison.from(), comparison.to(), ShownUnits.of(units), ShownUnits.beside(units));
+    }
+
+    /** True if the name of a file says which kind of report it is to hold: a page or a PDF. */
+    public static boolean isReportName(Path file) {
+        return ReportFile.isNamed(file);
+    }
+
+    /**
+     * Writes the report of a case as {@code report} does.
+     *
+     * @param file with a name that {@link #isReportName} takes
+     * @param progress told how far it is; may end the work
+     * @return false if the work was ended before it was done
+     * @throws IOException if the file cannot be written
+     */
+    public static boolean report(CaseService service, OpenedCase opened, Path file, UnitSystem units, Progress progress)
+            throws IOException {
+        return ReportFile.write(
+                service, opened, file, units, WholeCaseArguments.DRAWS, WholeCaseArguments.SEED, progress);
     }
 
     /** The chain behind a number as {@code explain} prints it. */

@@ -6,6 +6,7 @@ import org.coldpleat.model.run.SettingsResult;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
+import org.coldpleat.ui.service.UsualSettings;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -13,12 +14,6 @@ import picocli.CommandLine.Option;
 /** {@code settings}: both risks of a bypass valve over its opening pressure. */
 @Command(name = "settings", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
 final class SettingsCommand implements Callable<Integer> {
-    /** Lowest setting looked at unless another is asked for. */
-    static final String FROM = "40 kPa";
-
-    /** Highest one. */
-    static final String TO = "220 kPa";
-
     private final CaseService service;
     private final Console console;
 
@@ -28,10 +23,14 @@ final class SettingsCommand implements Callable<Integer> {
     @Option(names = "--candidate", paramLabel = "NAME", descriptionKey = "evidence.candidate")
     private String candidate;
 
-    @Option(names = "--from", paramLabel = "PRESSURE", descriptionKey = "settings.from", defaultValue = FROM)
+    @Option(
+            names = "--from",
+            paramLabel = "PRESSURE",
+            descriptionKey = "settings.from",
+            defaultValue = UsualSettings.FROM)
     private String from;
 
-    @Option(names = "--to", paramLabel = "PRESSURE", descriptionKey = "settings.to", defaultValue = TO)
+    @Option(names = "--to", paramLabel = "PRESSURE", descriptionKey = "settings.to", defaultValue = UsualSettings.TO)
     private String to;
 
     @Mixin

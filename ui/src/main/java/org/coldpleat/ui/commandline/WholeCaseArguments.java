@@ -5,16 +5,22 @@ import picocli.CommandLine.Option;
 
 /** How everything about a case is worked out and written: units, and the draws behind its chances, which may be none. */
 final class WholeCaseArguments {
+    /** Draws behind the chances unless others are asked for. */
+    static final int DRAWS = 256;
+
+    /** Seed of the draws unless another is asked for. */
+    static final long SEED = 1;
+
     private static final int FEWEST_DRAWS = 16;
     private static final int MOST_DRAWS = 1 << 20;
 
     @Option(names = "--units", paramLabel = "UNITS", descriptionKey = "units", defaultValue = "metric")
     private UnitSystem units;
 
-    @Option(names = "--draws", paramLabel = "N", descriptionKey = "report.draws", defaultValue = "256")
+    @Option(names = "--draws", paramLabel = "N", descriptionKey = "report.draws", defaultValue = "" + DRAWS)
     private int draws;
 
-    @Option(names = "--seed", paramLabel = "S", descriptionKey = "confidence.seed", defaultValue = "1")
+    @Option(names = "--seed", paramLabel = "S", descriptionKey = "confidence.seed", defaultValue = "" + SEED)
     private long seed;
 
     UnitSystem units() {

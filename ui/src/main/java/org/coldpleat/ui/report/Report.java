@@ -20,6 +20,8 @@ public final class Report {
             new SheetSection(),
             new ConfidenceSection(),
             new StartSection(),
+            new SettingsSection(),
+            new PleatSection(),
             new ServiceSection(),
             new BasisSection());
 

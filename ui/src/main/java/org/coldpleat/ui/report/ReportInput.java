@@ -13,6 +13,8 @@ import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.model.run.EvidenceReport;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.ServiceResult;
+import org.coldpleat.model.run.SettingsResult;
+import org.coldpleat.model.run.SizingResult;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.cutaway.CutawayDrawing;
@@ -30,6 +32,8 @@ import org.coldpleat.ui.chart.cutaway.CutawayDrawing;
  * @param confidence how sure the answers are; empty if left out
  * @param coldStart a cold start; empty if the case has none
  * @param service service life; empty if the case has none
+ * @param settings every candidate over the opening pressure of its valve
+ * @param pleats how many pleats each candidate would need, where they are known
  * @param units units of the report
  * @param words words shared with the command line
  */
@@ -44,6 +48,8 @@ public record ReportInput(
         Optional<ConfidenceResult> confidence,
         Optional<ColdStart> coldStart,
         Optional<ServiceResult> service,
+        SettingsResult settings,
+        List<SizingResult> pleats,
         UnitSystem units,
         ReportWords words) {
     public ReportInput {
@@ -54,6 +60,7 @@ public record ReportInput(
         maps = List.copyOf(maps);
         drawings = List.copyOf(drawings);
         evidence = List.copyOf(evidence);
+        pleats = List.copyOf(pleats);
     }
 
     /** Key of a chain: candidate, state (empty for what does not depend on it) and quantity. */

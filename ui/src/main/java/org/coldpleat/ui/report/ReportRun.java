@@ -16,6 +16,8 @@ import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.model.run.NamedTemperature;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.model.run.Progress;
+import org.coldpleat.model.run.SettingsResult;
+import org.coldpleat.model.run.SizingResult;
 import org.coldpleat.model.run.StateResult;
 import org.coldpleat.shared.casefile.CaseDocument;
 import org.coldpleat.shared.quantity.UnitSystem;
@@ -23,25 +25,44 @@ import org.coldpleat.ui.chart.cutaway.Cutaway;
 import org.coldpleat.ui.chart.cutaway.CutawayDrawing;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
+import org.coldpleat.ui.service.SizingQuestion;
+import org.coldpleat.ui.service.UsualSettings;
 
 /** Runs what a report needs. */
 public final class ReportRun {
     private static final List<String> OF_THE_SHEET =
             List.of("mediumArea", "mediumResistance", "channelFactor", "hotPressureDrop");
 
+    private static final int FEWEST_DRAWS = 16;
+
     private ReportRun() {}
 
     /**
      * Runs a case for its report.
      *
-     * @param draws draws of the confidence part; 0 leaves it out
+     * @param draws draws behind chances; 0 leaves the confidence part out
+     * @param progress told how far it is; may end the work
+     * @return what the report is written from; empty if the work was ended
      */
-    public static ReportInput of(
-            CaseService service, OpenedCase opened, UnitSystem units, int draws, long seed, ReportWords words) {
+    public static Optional<ReportInput> of(
+            CaseService service,
+            OpenedCase opened,
+            UnitSystem units,
+            int draws,
+            long seed,
+            ReportWords words,
+            Progress progress) {
         Comparison comparison = service.compare(opened);
         Optional<ConfidenceResult> confidence =
-                draws == 0 ? Optional.empty() : service.confidence(opened, draws, seed, Progress.NONE);
-        return new ReportInput(
+                draws == 0 ? Optional.empty() : service.confidence(opened, draws, seed, progress);
+        Optional<SettingsResult> settings =
+                service.settings(opened, Optional.empty(), UsualSettings.from(), UsualSettings.to(), progress);
+        List<PointResult> hardest = hardestPoints(service, opened, comparison);
+        List<SizingResult> pleats = pleats(service, opened, hardest, Math.max(FEWEST_DRAWS, draws), seed, progress);
+        if (progress.cancelled() || settings.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new ReportInput(
                 comparison,
                 opened.understood(),
                 opened.document().map(CaseDocument::words).orElse(Map.of()),
@@ -49,15 +70,36 @@ public final class ReportRun {
                 opened.candidates().stream()
                         .map(name -> service.map(opened, name))
                         .toList(),
-                drawings(service, opened, comparison, units),
+                drawings(opened, hardest, units),
                 opened.candidates().stream()
                         .map(name -> service.evidence(opened, name))
                         .toList(),
                 confidence,
                 start(service, opened),
                 service.service(opened, OptionalDouble.empty()),
+                settings.get(),
+                pleats,
                 units,
-                words);
+                words));
+    }
+
+    /** How many pleats would keep each valve shut where it is hardest; none for a candidate without known pleats. */
+    private static List<SizingResult> pleats(
+            CaseService service,
+            OpenedCase opened,
+            List<PointResult> hardest,
+            int draws,
+            long seed,
+            Progress progress) {
+        List<SizingResult> pleats = new ArrayList<>();
+        for (PointResult point : hardest) {
+            if (!progress.cancelled() && point.bypass().isPresent()) {
+                SizingQuestion question = SizingQuestion.pleatsThatKeepShut(
+                        point.candidate(), point.temperature(), point.state(), draws, seed);
+                service.size(opened, question, progress).result().ifPresent(pleats::add);
+            }
+        }
+        return pleats;
     }
 
     /** The start as the case has it; empty without one, or if it would begin hot. */
@@ -89,9 +131,7 @@ public final class ReportRun {
     }
 
     /** Every candidate cut open in the same oil and state. */
-    private static List<CutawayDrawing> drawings(
-            CaseService service, OpenedCase opened, Comparison comparison, UnitSystem units) {
-        List<PointResult> points = hardestPoints(service, opened, comparison);
+    private static List<CutawayDrawing> drawings(OpenedCase opened, List<PointResult> points, UnitSystem units) {
         double most = greatestFlow(points);
         List<CutawayDrawing> drawings = new ArrayList<>();
         for (PointResult point : points) {

@@ -1,5 +1,6 @@
 package org.coldpleat.ui.service;
 
+import java.util.Locale;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import org.coldpleat.model.run.SizingResult;
@@ -29,5 +30,25 @@ public record SizingQuestion(
         Objects.requireNonNull(candidate, "candidate");
         Objects.requireNonNull(variable, "variable");
         Objects.requireNonNull(target, "target");
+    }
+
+    /**
+     * How many pleats keep the valve of a candidate shut.
+     *
+     * @param kelvin oil temperature down to which it is to stay shut
+     * @param state state of engine or stand
+     */
+    public static SizingQuestion pleatsThatKeepShut(
+            String candidate, double kelvin, String state, int draws, long seed) {
+        String target = String.format(Locale.ROOT, "never open at %.2f K in %s", kelvin, state);
+        return new SizingQuestion(
+                candidate,
+                SizingResult.Variable.PLEATS,
+                target,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                draws,
+                seed);
     }
 }

@@ -1,7 +1,6 @@
 package org.coldpleat.ui.show;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -9,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.coldpleat.model.run.ColdStart;
+import org.coldpleat.shared.casefile.CaseWriter;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.Canvas;
 import org.coldpleat.ui.chart.ChartFiles;
@@ -60,8 +60,7 @@ public final class ShowFiles {
             told.accept(png);
         }
         Path captions = folder.resolve("captions.txt");
-        Files.writeString(
-                captions, PictureSet.captions(opened.title(), opened.invented(), pictures), StandardCharsets.UTF_8);
+        CaseWriter.write(captions, PictureSet.captions(opened.title(), opened.invented(), pictures));
         told.accept(captions);
         if ((wish.moving() || wish.frames()) && start.isPresent()) {
             moving(service, opened, start.get(), folder, wish, told);

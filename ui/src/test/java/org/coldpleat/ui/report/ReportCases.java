@@ -3,6 +3,7 @@ package org.coldpleat.ui.report;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.coldpleat.model.run.Comparison;
+import org.coldpleat.model.run.Progress;
 import org.coldpleat.model.run.StateResult;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.service.CaseService;
@@ -28,7 +29,8 @@ final class ReportCases {
     }
 
     static ReportInput input(CaseService service, OpenedCase opened) {
-        return ReportRun.of(service, opened, UnitSystem.METRIC, DRAWS, 1, new PlainWords());
+        return ReportRun.of(service, opened, UnitSystem.METRIC, DRAWS, 1, new PlainWords(), Progress.NONE)
+                .orElseThrow();
     }
 
     /** Words without the command line. */

@@ -39,7 +39,10 @@ final class CaseWindow {
     /** For what takes milliseconds, so that it never waits behind a comparison of values typed before. */
     private final Worker quick = new Worker(this::failed);
 
+    private final FileQuestions questions;
     private final FileDesk files;
+    private final ReportDesk reports;
+    private final TableDesk tables;
     private final WindowBar bar;
     private final BenchSide side;
     private final ChartTabs tabs;
@@ -53,14 +56,20 @@ final class CaseWindow {
     private boolean comparisonDue;
 
     CaseWindow(Stage stage, CaseService service) {
-        this(stage, service, Recovery.stateFolder());
+        this(stage, service, Recovery.stateFolder(), FileQuestions.DIALOGS);
     }
 
-    /** @param state folder for what outlives the window */
-    CaseWindow(Stage stage, CaseService service, Path state) {
+    /**
+     * @param state folder for what outlives the window
+     * @param questions asks which file is meant
+     */
+    CaseWindow(Stage stage, CaseService service, Path state, FileQuestions questions) {
         this.stage = stage;
         this.service = service;
-        files = new FileDesk(stage, service, state, bench -> opened(), this::say);
+        this.questions = questions;
+        reports = new ReportDesk(service, this::say);
+        tables = new TableDesk(this::say);
+        files = new FileDesk(stage, service, questions, state, bench -> opened(), this::say);
         bar = new WindowBar(root, this::undo, this::redo, this::look, this::point);
         side = new BenchSide(files::bench, this::changed, this::chosen, this::photographs);
         tabs = new ChartTabs(service, worker, quick, this::view, bar.look());
@@ -76,6 +85,9 @@ final class CaseWindow {
                 files::openIfMay,
                 this::save,
                 this::saveAs,
+                this::importSheets,
+                this::exportSheets,
+                this::report,
                 this::undo,
                 this::redo,
                 side::add,
@@ -105,7 +117,7 @@ final class CaseWindow {
         FileDrop.on(scene, this::take);
         stage.setScene(scene);
         photographs = new PhotographWindow(
-                stage, () -> files.bench().filter(side::hasFilter).map(side::photographs), this::changed);
+                stage, questions, () -> files.bench().filter(side::hasFilter).map(side::photographs), this::changed);
         lesson = new LessonWindow(stage, this::lesson, worker, bar.look());
         stage.setOnCloseRequest(event -> {
             if (!files.mayLeave()) {
@@ -178,6 +190,7 @@ final class CaseWindow {
         photographs.close();
         lesson.close();
         whatIf.close();
+        reports.close();
         files.close();
     }
 
@@ -247,6 +260,38 @@ final class CaseWindow {
         title();
     }
 
+    private void importSheets() {
+        questions
+                .open(stage, WindowTexts.get("importSheets"), FileQuestions.Kind.TABLE)
+                .ifPresent(file -> files.bench()
+                        .filter(one -> tables.take(one, file))
+                        .ifPresent(one -> {
+                            side.first();
+                            changed();
+                        }));
+    }
+
+    private void exportSheets() {
+        questions
+                .save(stage, WindowTexts.get("exportSheets"), FileQuestions.Kind.TABLE, "filters.csv")
+                .ifPresent(file -> files.bench().ifPresent(one -> tables.put(one, file)));
+    }
+
+    private void report() {
+        Optional<CaseBench> understood = files.bench().filter(CaseBench::isUnderstood);
+        if (understood.isEmpty()) {
+            say(WindowTexts.get(
+                    "status.reportNotYet",
+                    files.bench().map(CaseWindow::problems).orElse("")));
+            return;
+        }
+        questions
+                .save(stage, WindowTexts.get("report"), FileQuestions.Kind.REPORT, "report.html")
+                .ifPresent(file -> understood
+                        .flatMap(CaseBench::opened)
+                        .ifPresent(opened -> reports.write(opened, file, bar.units())));
+    }
+
     /**
      * Works the case out anew: curves without bands at once, then all of it. What is still of the values before the
      * change is stale until then and says so.
@@ -299,6 +344,9 @@ final class CaseWindow {
 
     /** Gives up what is being worked out; the results of before stay, and stay marked. */
     private void stop() {
+        if (reports.stop()) {
+            return;
+        }
         comparisonDue = false;
         worker.cancel(RUN);
         quick.cancel(GLANCE);

@@ -10,7 +10,6 @@ import javafx.application.Platform;
 import javafx.scene.control.Alert;
 import javafx.scene.control.ButtonBar.ButtonData;
 import javafx.scene.control.ButtonType;
-import javafx.stage.FileChooser;
 import javafx.stage.Stage;
 import org.coldpleat.ui.desktop.viewmodel.CaseBench;
 import org.coldpleat.ui.desktop.viewmodel.RecentCases;
@@ -20,10 +19,9 @@ import org.coldpleat.ui.service.Problem;
 
 /** Opens, keeps and saves the case of a window. */
 final class FileDesk {
-    private static final FileChooser.ExtensionFilter YAML = new FileChooser.ExtensionFilter("YAML", "*.yaml", "*.yml");
-
     private final Stage stage;
     private final CaseService service;
+    private final FileQuestions questions;
     private final Recovery recovery;
     private final RecentCases recent;
     private final Worker keeper;
@@ -32,13 +30,21 @@ final class FileDesk {
     private Optional<CaseBench> bench = Optional.empty();
 
     /**
+     * @param questions asks which file is meant
      * @param state folder for recovery files and the list of recent cases
      * @param opened told of every case that comes on the bench
      * @param said told what happened, in words
      */
-    FileDesk(Stage stage, CaseService service, Path state, Consumer<CaseBench> opened, Consumer<String> said) {
+    FileDesk(
+            Stage stage,
+            CaseService service,
+            FileQuestions questions,
+            Path state,
+            Consumer<CaseBench> opened,
+            Consumer<String> said) {
         this.stage = stage;
         this.service = service;
+        this.questions = questions;
         this.opened = opened;
         this.said = said;
         recovery = new Recovery(state);
@@ -109,10 +115,7 @@ final class FileDesk {
     }
 
     void choose() {
-        FileChooser chooser = new FileChooser();
-        chooser.setTitle(WindowTexts.get("open"));
-        chooser.getExtensionFilters().add(YAML);
-        Optional.ofNullable(chooser.showOpenDialog(stage)).ifPresent(chosen -> openIfMay(chosen.toPath()));
+        questions.open(stage, WindowTexts.get("open"), FileQuestions.Kind.CASE).ifPresent(this::openIfMay);
     }
 
     private void put(CaseBench fresh) {
@@ -148,12 +151,9 @@ final class FileDesk {
     }
 
     boolean saveAs() {
-        FileChooser chooser = new FileChooser();
-        chooser.setTitle(WindowTexts.get("saveAs"));
-        chooser.getExtensionFilters().add(YAML);
-        chooser.setInitialFileName("case.yaml");
-        return Optional.ofNullable(chooser.showSaveDialog(stage))
-                .map(chosen -> saveTo(chosen.toPath()))
+        return questions
+                .save(stage, WindowTexts.get("saveAs"), FileQuestions.Kind.CASE, "case.yaml")
+                .map(this::saveTo)
                 .orElse(false);
     }
 

@@ -1,6 +1,5 @@
 package org.coldpleat.ui.desktop.view;
 
-import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -17,7 +16,6 @@ import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-import javafx.stage.FileChooser;
 import javafx.stage.Stage;
 import org.coldpleat.ui.desktop.viewmodel.Photographs;
 import org.coldpleat.ui.desktop.viewmodel.PictureMeasuring;
@@ -31,6 +29,7 @@ final class PhotographWindow {
 
     private final Stage stage = new Stage();
     private final BorderPane root = new BorderPane();
+    private final FileQuestions questions;
     private final Supplier<Optional<Photographs>> photographs;
     private final Runnable changed;
     private final ChoiceBox<String> pictures = new ChoiceBox<>();
@@ -47,7 +46,9 @@ final class PhotographWindow {
      * @param photographs those of the chosen filter; empty if there is none
      * @param changed told when the case was changed
      */
-    PhotographWindow(Stage owner, Supplier<Optional<Photographs>> photographs, Runnable changed) {
+    PhotographWindow(
+            Stage owner, FileQuestions questions, Supplier<Optional<Photographs>> photographs, Runnable changed) {
+        this.questions = questions;
         this.photographs = photographs;
         this.changed = changed;
         stage.initOwner(owner);
@@ -118,13 +119,9 @@ final class PhotographWindow {
     }
 
     private void choose() {
-        FileChooser chooser = new FileChooser();
-        chooser.setTitle(WindowTexts.get("photograph.attach"));
-        chooser.getExtensionFilters()
-                .add(new FileChooser.ExtensionFilter(
-                        WindowTexts.get("photograph.kinds"), "*.png", "*.jpg", "*.jpeg", "*.gif", "*.bmp"));
-        File file = chooser.showOpenDialog(stage);
-        Optional.ofNullable(file).map(File::toPath).ifPresent(this::attach);
+        questions
+                .open(stage, WindowTexts.get("photograph.attach"), FileQuestions.Kind.PHOTOGRAPH)
+                .ifPresent(this::attach);
     }
 
     private void detach() {

@@ -27,6 +27,7 @@ import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.Sentences;
 import org.coldpleat.ui.service.SizingOutcome;
 import org.coldpleat.ui.service.SizingQuestion;
+import org.coldpleat.ui.service.UsualSettings;
 
 /** The studies of the window: loading, pleat count, valve setting, confidence. */
 final class Studies {
@@ -69,8 +70,8 @@ final class Studies {
                         new Study(
                                 "settings",
                                 List.of(
-                                        new Study.Input("from", now -> "40 kPa"),
-                                        new Study.Input("to", now -> "220 kPa")),
+                                        new Study.Input("from", now -> UsualSettings.FROM),
+                                        new Study.Input("to", now -> UsualSettings.TO)),
                                 now -> "",
                                 this::settings),
                         executor,

@@ -21,6 +21,9 @@ final class WindowMenu {
             Consumer<Path> openRecent,
             Runnable save,
             Runnable saveAs,
+            Runnable importSheets,
+            Runnable exportSheets,
+            Runnable report,
             Runnable undo,
             Runnable redo,
             Runnable add,
@@ -41,7 +44,10 @@ final class WindowMenu {
                 item("open", "Shortcut+O", actions.open()),
                 recent,
                 item("save", "Shortcut+S", actions.save()),
-                item("saveAs", "Shortcut+Shift+S", actions.saveAs()));
+                item("saveAs", "Shortcut+Shift+S", actions.saveAs()),
+                item("importSheets", "Shortcut+I", actions.importSheets()),
+                item("exportSheets", "Shortcut+E", actions.exportSheets()),
+                item("report", "Shortcut+R", actions.report()));
         file.setOnShowing(event -> {
             recent.getItems().clear();
             for (Path path : actions.recent().get()) {

@@ -83,7 +83,7 @@ class BenchWindowTest {
     @Start
     void start(Stage given) {
         stage = given;
-        window = new CaseWindow(given, CaseService.standard(), state);
+        window = new CaseWindow(given, CaseService.standard(), state, FileQuestions.DIALOGS);
         given.show();
     }
 
@@ -283,7 +283,7 @@ class BenchWindowTest {
         assertEquals(1, new Recovery(state).leftBehind().size());
         robot.interact(() -> {
             window.close();
-            window = new CaseWindow(stage, CaseService.standard(), state);
+            window = new CaseWindow(stage, CaseService.standard(), state, FileQuestions.DIALOGS);
         });
         probe.picture("bench-recovery");
         press(robot, "#takeUp");

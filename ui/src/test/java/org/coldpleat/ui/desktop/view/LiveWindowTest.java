@@ -52,7 +52,7 @@ class LiveWindowTest {
     @Start
     void start(Stage given) throws IOException {
         stage = given;
-        window = new CaseWindow(given, service, Files.createTempDirectory("coldpleat"));
+        window = new CaseWindow(given, service, Files.createTempDirectory("coldpleat"), FileQuestions.DIALOGS);
         given.show();
     }
 

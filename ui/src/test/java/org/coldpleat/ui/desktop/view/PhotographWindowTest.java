@@ -47,7 +47,7 @@ class PhotographWindowTest {
     void start(Stage given) throws IOException {
         folder = Files.createTempDirectory("coldpleat");
         stage = given;
-        window = new CaseWindow(given, CaseService.standard(), folder.resolve("state"));
+        window = new CaseWindow(given, CaseService.standard(), folder.resolve("state"), FileQuestions.DIALOGS);
         given.show();
     }
 

@@ -56,7 +56,7 @@ class WelcomeWindowTest {
     void start(Stage given) throws IOException {
         state = Files.createTempDirectory("coldpleat");
         stage = given;
-        window = new CaseWindow(given, CaseService.standard(), state);
+        window = new CaseWindow(given, CaseService.standard(), state, FileQuestions.DIALOGS);
         given.show();
     }
 
@@ -84,7 +84,7 @@ class WelcomeWindowTest {
         assertFalse(stage.getTitle().startsWith("*"), "a demo that was not touched is nothing to save");
         robot.interact(() -> {
             window.close();
-            window = new CaseWindow(stage, CaseService.standard(), state);
+            window = new CaseWindow(stage, CaseService.standard(), state, FileQuestions.DIALOGS);
             window.welcome();
         });
         assertFalse(probe.node("#tour", Node.class).isVisible());
@@ -112,7 +112,7 @@ class WelcomeWindowTest {
             window.close();
             stage.setWidth(900);
             stage.setHeight(600);
-            window = new CaseWindow(stage, CaseService.standard(), state);
+            window = new CaseWindow(stage, CaseService.standard(), state, FileQuestions.DIALOGS);
             window.restore();
         });
         assertEquals(1111, stage.getWidth(), 1);

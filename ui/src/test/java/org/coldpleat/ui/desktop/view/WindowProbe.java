@@ -67,7 +67,8 @@ record WindowProbe(Stage stage, FxRobot robot) {
 
     /** A window of the program on a stage, with a folder of its own for what it remembers. */
     static CaseWindow window(Stage stage) throws IOException {
-        CaseWindow window = new CaseWindow(stage, CaseService.standard(), Files.createTempDirectory("coldpleat"));
+        CaseWindow window = new CaseWindow(
+                stage, CaseService.standard(), Files.createTempDirectory("coldpleat"), FileQuestions.DIALOGS);
         stage.show();
         return window;
     }

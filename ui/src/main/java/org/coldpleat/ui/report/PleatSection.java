@@ -1,0 +1,27 @@
+package org.coldpleat.ui.report;
+
+import java.util.Optional;
+import org.coldpleat.model.run.SizingResult;
+import org.coldpleat.ui.chart.Picture;
+import org.coldpleat.ui.chart.SizeChart;
+import org.jsoup.nodes.Element;
+
+/** What more or fewer pleats would change, where they are counted: up to an optimum they help, beyond it they choke. */
+final class PleatSection implements ReportSection {
+    @Override
+    public Optional<Element> of(ReportInput input, Amounts amounts) {
+        if (input.pleats().isEmpty()) {
+            return Optional.empty();
+        }
+        Element section = Tags.of("section", "").id("pleats");
+        section.appendChild(Tags.text("h2", "", ReportTexts.get("pleats.title")));
+        int number = 0;
+        for (SizingResult one : input.pleats()) {
+            section.appendChild(Figure.of(
+                    Picture.of(SizeChart.of(one, input.units()), SizeChart.description(one)), "pleats-" + ++number));
+            section.appendChild(SentenceFold.plain(one.verdicts()));
+            section.appendChild(BasisSection.notices(one.notices()));
+        }
+        return Optional.of(section);
+    }
+}

@@ -1,0 +1,193 @@
+package org.coldpleat.ui.desktop.view;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javafx.scene.control.Label;
+import javafx.scene.control.MenuBar;
+import javafx.scene.control.MenuItem;
+import javafx.stage.Stage;
+import javafx.stage.Window;
+import org.coldpleat.ui.desktop.viewmodel.CaseBench;
+import org.coldpleat.ui.service.CaseService;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+
+/** What the file menu reads and writes; the questions which file is meant are answered by the test. */
+@ExtendWith(ApplicationExtension.class)
+class FileWindowTest {
+    private static final Path HUT = Path.of("../demo-cases/ridge-hut-generator/case.yaml");
+
+    @TempDir
+    static Path folder;
+
+    private final Deque<Path> answers = new ArrayDeque<>();
+    private Stage stage;
+    private CaseWindow window;
+    private WindowProbe probe;
+    private FxRobot robot;
+
+    /** Gives the next answer to any question. */
+    private final FileQuestions questions = new FileQuestions() {
+        @Override
+        public Optional<Path> open(Window owner, String title, Kind kind) {
+            return Optional.ofNullable(answers.poll());
+        }
+
+        @Override
+        public Optional<Path> save(Window owner, String title, Kind kind, String name) {
+            return Optional.ofNullable(answers.poll());
+        }
+    };
+
+    @Start
+    void start(Stage given) throws IOException {
+        stage = given;
+        window = new CaseWindow(given, CaseService.standard(), Files.createTempDirectory("coldpleat"), questions);
+        given.show();
+    }
+
+    @BeforeEach
+    void openTheCase(FxRobot given) throws Exception {
+        robot = given;
+        probe = new WindowProbe(stage, robot);
+        answers.add(HUT);
+        choose("open");
+        probe.ready();
+    }
+
+    @AfterEach
+    void close() {
+        robot.interact(window::close);
+    }
+
+    private void choose(String key) {
+        robot.interact(() -> stage.getScene().getRoot().lookupAll(".menu-bar").stream()
+                .map(MenuBar.class::cast)
+                .flatMap(bar -> bar.getMenus().stream())
+                .flatMap(menu -> menu.getItems().stream())
+                .filter(item -> ("menu-" + key).equals(item.getId()))
+                .forEach(MenuItem::fire));
+    }
+
+    private String status() {
+        return probe.node("#status", Label.class).getText();
+    }
+
+    private CaseBench bench() {
+        return window.bench().orElseThrow();
+    }
+
+    @Test
+    void reportIsWrittenBesideTheWindow() throws Exception {
+        Path file = folder.resolve("report.html");
+        answers.add(file);
+        choose("report");
+        WindowProbe.until(120, () -> status().equals(WindowTexts.get("status.reported", file.toString())));
+        String report = Files.readString(file);
+        assertTrue(report.contains("Ridge hut generator") && report.contains("id=\"settings\""), "parts missing");
+        assertTrue(bench().candidates().stream().allMatch(report::contains));
+    }
+
+    @Test
+    void reportThatIsStoppedLeavesNoFile() throws Exception {
+        Path file = folder.resolve("stopped.html");
+        answers.add(file);
+        choose("report");
+        choose("stop");
+        assertEquals(WindowTexts.get("status.reportStopped"), status());
+        // the next report shares the one thread of reports, so the stopped one has ended before it begins
+        Path next = folder.resolve("next.pdf");
+        answers.add(next);
+        choose("report");
+        WindowProbe.until(120, () -> Files.exists(next));
+        assertFalse(Files.exists(file));
+        try (Stream<Path> left = Files.list(folder)) {
+            assertTrue(left.noneMatch(path -> path.toString().endsWith(".part")));
+        }
+    }
+
+    @Test
+    void reportOfAnotherKindIsRefusedInWords() {
+        answers.add(folder.resolve("report.doc"));
+        choose("report");
+        assertTrue(status().contains(".html"), status());
+        assertFalse(Files.exists(folder.resolve("report.doc")));
+    }
+
+    @Test
+    void noReportOfACaseThatIsNotUnderstood() {
+        answers.add(folder.resolve("never.html"));
+        probe.type("#field:candidates[0].pleats.count", "many");
+        choose("report");
+        assertTrue(
+                status().startsWith(WindowTexts.get("status.reportNotYet", "").strip()), status());
+        assertEquals(1, answers.size(), "no file is asked for");
+    }
+
+    @Test
+    void filtersGoOutToATableAndComeBackInOneStep() throws Exception {
+        Path table = folder.resolve("filters.csv");
+        answers.add(table);
+        choose("exportSheets");
+        assertTrue(Files.exists(table), status());
+        String before = bench().draft().text();
+        Files.writeString(table, Files.readString(table).replace("Copper", "Bronze"));
+        answers.add(table);
+        choose("importSheets");
+        WindowProbe.until(60, () -> status().contains("invented data"));
+        assertTrue(bench().candidates().contains("Bronze"), bench().candidates().toString());
+        robot.interact(
+                () -> probe.node("#undo", javafx.scene.control.Button.class).fire());
+        assertEquals(before, bench().draft().text());
+    }
+
+    @Test
+    void tableWithAnythingWrongChangesNothingAndSaysWhere() throws Exception {
+        Path table = folder.resolve("wrong.csv");
+        Files.writeString(table, "name,pleat count\nBronze,fifty\nBronze,12,13,14\n");
+        String before = bench().draft().text();
+        answers.add(table);
+        choose("importSheets");
+        assertTrue(status().contains("wrong.csv"), status());
+        assertEquals(before, bench().draft().text());
+    }
+
+    @Test
+    void saveAsAsksAndACaseOpensFromWhereItWasSaved() throws Exception {
+        Path file = folder.resolve("kept.yaml");
+        probe.type("#field:candidates[0].pleats.count", "41");
+        answers.add(file);
+        choose("saveAs");
+        assertFalse(bench().isChanged());
+        assertTrue(Files.readString(file).contains("41"));
+        answers.addAll(List.of(file));
+        choose("open");
+        probe.ready();
+        assertEquals(Optional.of(file), bench().file());
+    }
+
+    @Test
+    void noAnswerChangesNothing() {
+        String before = bench().draft().text();
+        for (String key : List.of("open", "saveAs", "importSheets", "exportSheets", "report")) {
+            choose(key);
+        }
+        assertEquals(before, bench().draft().text());
+    }
+}
