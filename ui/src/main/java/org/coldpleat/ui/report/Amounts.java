@@ -87,7 +87,8 @@ final class Amounts {
     /** A value to the place of the second digit of its band, without the band. */
     private String rounded(double value, double width, Kind kind) {
         String both = QuantityFormat.format(value, Math.abs(width) / 2, kind, units);
-        return both.contains(" ± ") ? both.replaceFirst(" ± [0-9.]+", "") : both;
+        // one number needs no brackets, unless they hold its power of ten
+        return both.replaceFirst("^\\(([^()]*) ± [0-9.]+\\) %", "$1 %").replaceFirst(" ± [0-9.]+", "");
     }
 
     /** A computed value for which no band was worked out. */

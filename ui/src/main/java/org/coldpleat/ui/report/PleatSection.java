@@ -1,7 +1,9 @@
 package org.coldpleat.ui.report;
 
+import java.util.List;
 import java.util.Optional;
 import org.coldpleat.model.run.SizingResult;
+import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.ui.chart.Picture;
 import org.coldpleat.ui.chart.SizeChart;
 import org.jsoup.nodes.Element;
@@ -20,8 +22,11 @@ final class PleatSection implements ReportSection {
             section.appendChild(Figure.of(
                     Picture.of(SizeChart.of(one, input.units()), SizeChart.description(one)), "pleats-" + ++number));
             section.appendChild(SentenceFold.plain(one.verdicts()));
-            section.appendChild(BasisSection.notices(one.notices()));
         }
-        return Optional.of(section);
+        List<Notice> notices = input.pleats().stream()
+                .flatMap(one -> one.notices().stream())
+                .distinct()
+                .toList();
+        return Optional.of(section.appendChild(BasisSection.notices(notices)));
     }
 }
