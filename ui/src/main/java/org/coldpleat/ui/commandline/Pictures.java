@@ -18,6 +18,7 @@ import org.coldpleat.model.run.ServiceResult;
 import org.coldpleat.model.run.SettingsResult;
 import org.coldpleat.model.run.SizingResult;
 import org.coldpleat.model.run.TestReport;
+import org.coldpleat.shared.casefile.CaseWriter;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.ChartFiles;
@@ -35,6 +36,7 @@ import org.coldpleat.ui.chart.TemperatureCharts;
 import org.coldpleat.ui.chart.cutaway.Cutaway;
 import org.coldpleat.ui.chart.cutaway.CutawayDrawing;
 import org.coldpleat.ui.lesson.LessonStep;
+import org.coldpleat.ui.report.Report;
 import org.coldpleat.ui.service.Sentences;
 import org.jfree.chart.JFreeChart;
 
@@ -172,6 +174,7 @@ final class Pictures {
             Path png = folder.resolve(name + ".png");
             ChartFiles.writeSvg(drawing, svg);
             ChartFiles.writePng(drawing, png);
+            limits(folder);
             console.message(Texts.get("plots.written", svg));
             console.message(Texts.get("plots.written", png));
         } catch (IOException e) {
@@ -186,11 +189,17 @@ final class Pictures {
             Path png = folder.resolve(name + ".png");
             ChartFiles.writeSvg(chart, svg, description);
             ChartFiles.writePng(chart, png);
+            limits(folder);
             console.message(Texts.get("plots.written", svg));
             console.message(Texts.get("plots.written", png));
         } catch (IOException e) {
             throw new Stop(ExitCode.FAILURE, Texts.get("error.plots", e));
         }
+    }
+
+    /** Beside the pictures stands what none of them can tell. */
+    private static void limits(Path folder) throws IOException {
+        CaseWriter.write(folder.resolve("read-me.txt"), String.join("\n", Report.limits()) + "\n");
     }
 
     /** A name for a file on any system: letters, digits and hyphens. */
