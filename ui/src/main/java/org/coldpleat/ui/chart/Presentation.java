@@ -7,6 +7,7 @@ import java.util.List;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.annotations.XYTitleAnnotation;
+import org.jfree.chart.axis.LogAxis;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.Marker;
@@ -62,7 +63,8 @@ public final class Presentation {
         }
         if (chart.getPlot() instanceof CombinedDomainXYPlot combined) {
             combined.getDomainAxis().setTickLabelFont(ChartTheme.NOTE.deriveFont(SMALLEST));
-            combined.getSubplots().forEach(Presentation::nameInside);
+            double middle = middle(combined.getDomainAxis());
+            combined.getSubplots().forEach(panel -> nameInside(panel, middle));
         } else {
             stagger(chart.getXYPlot());
             domainNames(chart.getXYPlot());
@@ -99,8 +101,8 @@ public final class Presentation {
         }
     }
 
-    /** The name of the axis in the corner of its plot. */
-    private static void nameInside(XYPlot plot) {
+    /** The name of the axis at the top of its plot, where starts leave room for it. */
+    private static void nameInside(XYPlot plot, double middle) {
         ValueAxis axis = plot.getRangeAxis();
         if (axis == null || axis.getLabel() == null) {
             return;
@@ -108,8 +110,15 @@ public final class Presentation {
         TextTitle name = new TextTitle(axis.getLabel(), ChartTheme.NOTE);
         name.setBackgroundPaint(ChartTheme.LABEL_GROUND);
         name.setPaint(ChartTheme.INK);
-        plot.addAnnotation(new XYTitleAnnotation(0.995, 0.96, name, RectangleAnchor.TOP_RIGHT));
+        plot.addAnnotation(new XYTitleAnnotation(middle, 0.96, name, RectangleAnchor.TOP));
         axis.setLabel(null);
+    }
+
+    /** Where the middle of an axis is, as a part of the difference of its ends [1]. */
+    private static double middle(ValueAxis axis) {
+        double low = axis.getLowerBound();
+        double high = axis.getUpperBound();
+        return axis instanceof LogAxis ? (Math.sqrt(low * high) - low) / (high - low) : 0.5;
     }
 
     /** Both scales of the temperature named in one line below. */

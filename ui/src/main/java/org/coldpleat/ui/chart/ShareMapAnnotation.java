@@ -62,7 +62,8 @@ final class ShareMapAnnotation extends AbstractXYAnnotation {
                         .ifPresent(labels::add);
             }
         }
-        labels.forEach(label -> label(g2, label.text(), label.x(), label.y(), dataArea));
+        List<Rectangle2D> taken = new ArrayList<>();
+        labels.forEach(label -> label(g2, label, dataArea, taken));
     }
 
     /** Runs of equal shade along rows a few pixels high: small files, and no seams. */
@@ -161,14 +162,20 @@ final class ShareMapAnnotation extends AbstractXYAnnotation {
         return px.length - 1;
     }
 
-    private static void label(Graphics2D g2, String text, double x, double y, Rectangle2D area) {
+    /** Writes a label unless it would cover one that is written already; the shades tell it all the same. */
+    private static void label(Graphics2D g2, Label label, Rectangle2D area, List<Rectangle2D> taken) {
+        String text = label.text();
         g2.setFont(ChartTheme.NOTE);
         FontMetrics metrics = g2.getFontMetrics();
         double width = metrics.stringWidth(text) + 2 * LABEL_MARGIN;
         double height = metrics.getAscent() + metrics.getDescent();
-        double left = Math.max(area.getMinX() + 2, Math.min(x - width / 2, area.getMaxX() - width - 2));
-        double top = Math.max(area.getMinY() + 2, Math.min(y - height / 2, area.getMaxY() - height - 2));
+        double left = Math.max(area.getMinX() + 2, Math.min(label.x() - width / 2, area.getMaxX() - width - 2));
+        double top = Math.max(area.getMinY() + 2, Math.min(label.y() - height / 2, area.getMaxY() - height - 2));
         Rectangle2D box = new Rectangle2D.Double(left, top, width, height);
+        if (taken.stream().anyMatch(box::intersects)) {
+            return;
+        }
+        taken.add(box);
         g2.setPaint(ChartTheme.PAPER);
         g2.fill(box);
         g2.setPaint(ChartTheme.INK);
