@@ -1,8 +1,12 @@
 package org.coldpleat.ui.commandline;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.coldpleat.shared.casefile.CaseDraft;
 import org.coldpleat.shared.notice.NearestWord;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
@@ -21,7 +25,11 @@ final class CaseArgument {
 
     /** Opens the case, or stops with its problems on standard error. */
     OpenedCase open(CaseService service, Console console) {
-        Opening opening = service.open(file);
+        return opened(service.open(file), console);
+    }
+
+    /** What an opening gave, or stops with its problems on standard error. */
+    OpenedCase opened(Opening opening, Console console) {
         for (Problem problem : opening.problems()) {
             console.message(line(problem));
         }
@@ -29,6 +37,16 @@ final class CaseArgument {
                 .orElseThrow(() -> new Stop(
                         ExitCode.BAD_INPUT,
                         Texts.get("error.badCase", file, opening.problems().size())));
+    }
+
+    /** The case as a text that can be changed; it was opened before. */
+    CaseDraft draft() {
+        try {
+            return CaseDraft.open(file.toString(), Files.readString(file, StandardCharsets.UTF_8))
+                    .draft();
+        } catch (IOException e) {
+            throw new Stop(ExitCode.FAILURE, Texts.get("error.internal", e));
+        }
     }
 
     /** A problem as {@code file:line: path: text}, so that an editor can jump to it. */

@@ -59,6 +59,7 @@ public final class CommandLineFace {
     static CommandLine commands(CaseService service, Console console, Predicate<Optional<Path>> window) {
         CommandLine commands = new CommandLine(new ColdpleatCommand())
                 .addSubcommand("compare", new CompareCommand(service, console))
+                .addSubcommand("table", new TableCommand(service, console))
                 .addSubcommand("point", new PointCommand(service, console))
                 .addSubcommand("map", new MapCommand(service, console))
                 .addSubcommand("plan", new PlanCommand(service, console))

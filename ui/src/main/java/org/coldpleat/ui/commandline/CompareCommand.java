@@ -15,7 +15,7 @@ final class CompareCommand implements Callable<Integer> {
     private final Console console;
 
     @Mixin
-    private CaseArgument caseFile;
+    private CandidatesArgument candidates;
 
     @Mixin
     private OutputArguments output;
@@ -27,7 +27,7 @@ final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        OpenedCase opened = caseFile.open(service, console);
+        OpenedCase opened = candidates.open(service, console);
         Comparison comparison = service.compare(opened);
         console.result(
                 switch (output.format()) {

@@ -1,14 +1,10 @@
 package org.coldpleat.ui.commandline;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
-import org.coldpleat.shared.casefile.CaseDraft;
 import org.coldpleat.ui.lesson.Lesson;
 import org.coldpleat.ui.lesson.LessonAnswer;
 import org.coldpleat.ui.lesson.LessonCase;
@@ -52,7 +48,7 @@ final class LessonCommand implements Callable<Integer> {
             throw new Stop(ExitCode.USAGE, Texts.get("error.lessonGuess"));
         }
         OpenedCase opened = caseFile.open(service, console);
-        LessonCase one = LessonCase.of(service, draft(), opened);
+        LessonCase one = LessonCase.of(service, caseFile.draft(), opened);
         Optional<java.io.Console> terminal =
                 Optional.ofNullable(System.console()).filter(any -> number == null);
         console.result(LessonText.head(opened));
@@ -87,14 +83,5 @@ final class LessonCommand implements Callable<Integer> {
         }
         String typed = terminal.get().readLine("%s ", Texts.get("lesson.prompt", told.unit()));
         return typed == null ? OptionalDouble.empty() : Lesson.prediction(typed);
-    }
-
-    private CaseDraft draft() {
-        try {
-            String text = Files.readString(caseFile.file(), StandardCharsets.UTF_8);
-            return CaseDraft.open(caseFile.file().toString(), text).draft();
-        } catch (IOException e) {
-            throw new Stop(ExitCode.FAILURE, Texts.get("error.internal", e));
-        }
     }
 }

@@ -199,7 +199,7 @@ final class Pictures {
 
     /** Beside the pictures stands what none of them can tell. */
     private static void limits(Path folder) throws IOException {
-        CaseWriter.write(folder.resolve("read-me.txt"), String.join("\n", Report.limits()) + "\n");
+        CaseWriter.write(folder.resolve("what-pictures-cannot-tell.txt"), String.join("\n", Report.limits()) + "\n");
     }
 
     /** A name for a file on any system: letters, digits and hyphens. */

@@ -191,7 +191,8 @@ class CommandLineTest {
                             "share-1-stand-20-l-min.png",
                             "share-1-stand-20-l-min.svg",
                             "share-2-idle-after-start.png",
-                            "share-2-idle-after-start.svg"),
+                            "share-2-idle-after-start.svg",
+                            "what-pictures-cannot-tell.txt"),
                     files.map(f -> f.getFileName().toString()).sorted().toList());
         }
     }
