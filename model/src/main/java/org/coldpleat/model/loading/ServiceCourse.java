@@ -3,6 +3,7 @@ package org.coldpleat.model.loading;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Course of a service life.
@@ -84,6 +85,31 @@ public record ServiceCourse(Status status, List<Point> points, SumpState end, El
 
     /** Ratios nearer than this are the same [1]. */
     private static final double SAME = 1e-9;
+
+    /** Resistance of the pack over its clean one [1] at a running time [s], between the points in its logarithm; NaN beyond the end. */
+    public double packRatioAt(double time) {
+        return between(time, Point::packRatio, true);
+    }
+
+    /** Share of all oil up to a running time [s] that went round the medium [1]; NaN beyond the end. */
+    public double unfilteredShareAt(double time) {
+        return between(time, Point::unfilteredVolume, false) / between(time, Point::pumpedVolume, false);
+    }
+
+    private double between(double time, ToDoubleFunction<Point> value, boolean logarithmic) {
+        Point before = points.get(0);
+        for (Point point : points) {
+            if (point.time() >= time) {
+                double span = point.time() - before.time();
+                double u = span == 0 ? 0 : (time - before.time()) / span;
+                double low = value.applyAsDouble(before);
+                double high = value.applyAsDouble(point);
+                return logarithmic ? low * Math.pow(high / low, u) : low + u * (high - low);
+            }
+            before = point;
+        }
+        return Double.NaN;
+    }
 
     /** Last moment. */
     public Point last() {

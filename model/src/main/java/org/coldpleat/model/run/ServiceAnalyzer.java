@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 import org.coldpleat.model.circuit.ClosedForms;
 import org.coldpleat.model.circuit.Relief;
@@ -199,36 +198,9 @@ final class ServiceAnalyzer {
         return shown.stream().map(i -> moment(points.get(i), slow, fast)).toList();
     }
 
-    /** Ratio at a time, between the points in its logarithm; not a number beyond the end. */
-    private static double ratioAt(ServiceCourse course, double time) {
-        return between(course, time, ServiceCourse.Point::packRatio, true);
-    }
-
-    /** Unfiltered share of all oil up to a time; not a number beyond the end. */
-    private static double unfilteredAt(ServiceCourse course, double time) {
-        return between(course, time, ServiceCourse.Point::unfilteredVolume, false)
-                / between(course, time, ServiceCourse.Point::pumpedVolume, false);
-    }
-
-    private static double between(
-            ServiceCourse course, double time, ToDoubleFunction<ServiceCourse.Point> value, boolean logarithmic) {
-        ServiceCourse.Point before = course.points().get(0);
-        for (ServiceCourse.Point point : course.points()) {
-            if (point.time() >= time) {
-                double span = point.time() - before.time();
-                double u = span == 0 ? 0 : (time - before.time()) / span;
-                double low = value.applyAsDouble(before);
-                double high = value.applyAsDouble(point);
-                return logarithmic ? low * Math.pow(high / low, u) : low + u * (high - low);
-            }
-            before = point;
-        }
-        return Double.NaN;
-    }
-
     private ServiceResult.Moment moment(ServiceCourse.Point point, ServiceCourse slow, ServiceCourse fast) {
-        double low = ratioAt(slow, point.time());
-        double high = ratioAt(fast, point.time());
+        double low = slow.packRatioAt(point.time());
+        double high = fast.packRatioAt(point.time());
         boolean clean = point.time() == 0;
         SolvedPoint hot = model.hot(point.packRatio());
         Iso4406 code = Iso4406.ofDirt(model.classes(), point.concentration(), cycle.grainDensity());
@@ -250,8 +222,8 @@ final class ServiceAnalyzer {
                 Math.exp(COVERAGE_95 * cycle.dirtLnSigma()),
                 code.written(),
                 point.unfilteredShare(),
-                clean ? 0 : unfilteredAt(slow, point.time()),
-                clean ? 0 : unfilteredAt(fast, point.time()),
+                clean ? 0 : slow.unfilteredShareAt(point.time()),
+                clean ? 0 : fast.unfilteredShareAt(point.time()),
                 winterUnfiltered(point.packRatio()));
     }
 

@@ -82,14 +82,24 @@ public final class Simulation {
     }
 
     /**
-     * One candidate in one state without bands, clean or after a time in service.
+     * One candidate in one state without bands, clean or with dirt.
      *
-     * @return the result; empty if the case or the sheet says too little for a service, or the element is plugged by then
      * @throws IllegalArgumentException if the case has no such candidate or state
      */
-    public static Optional<Trial> trial(ResolvedCase resolved, Trial.Request request) {
+    public static Trial trial(ResolvedCase resolved, Trial.Request request) {
         return TrialWriter.write(
                 resolved, resolved.requirePosition(request.candidate()), duty(resolved, request.state()), request);
+    }
+
+    /**
+     * How one candidate loads with dirt in the service of the case, best values.
+     *
+     * @param horizon running time up to which to know it [s], above 0
+     * @return empty if the case or the sheet says too little for a service
+     * @throws IllegalArgumentException if the case has no such candidate
+     */
+    public static Optional<Loading> loading(ResolvedCase resolved, String candidate, double horizon) {
+        return TrialWriter.loading(resolved, resolved.requirePosition(candidate), horizon);
     }
 
     /**

@@ -1,7 +1,7 @@
 package org.coldpleat.model.run;
 
 /**
- * One candidate in one state without bands, clean or after a time in service: what can be shown while a value is tried.
+ * One candidate in one state without bands, clean or with dirt: what can be shown while a value is tried.
  *
  * @param curve over the whole range of oil temperature, with what is open of it
  * @param valveDifference what the faces of the bypass valve see at the temperature asked for [Pa]; NaN without an answer
@@ -14,12 +14,12 @@ public record Trial(Glance.Candidate curve, double valveDifference, double bypas
      * @param candidate name of a candidate of the case
      * @param state name of a state of the case
      * @param temperature oil temperature [K], within -40 to 150 degrees C
-     * @param inService running time behind the candidate [s], at least 0; 0 is clean
+     * @param packRatio resistance of the pack over its clean one [1], at least 1; 1 is clean
      */
-    public record Request(String candidate, String state, double temperature, double inService) {
+    public record Request(String candidate, String state, double temperature, double packRatio) {
         public Request {
-            if (!(inService >= 0) || Double.isInfinite(inService)) {
-                throw new IllegalArgumentException("inService must be finite and at least 0 s, was " + inService);
+            if (!(packRatio >= 1) || Double.isInfinite(packRatio)) {
+                throw new IllegalArgumentException("packRatio must be finite and at least 1, was " + packRatio);
             }
         }
     }

@@ -23,8 +23,6 @@ import org.coldpleat.model.run.SettingsResult;
 import org.coldpleat.model.run.Simulation;
 import org.coldpleat.model.run.StartOutline;
 import org.coldpleat.model.run.TestPlan;
-import org.coldpleat.model.run.Trial;
-import org.coldpleat.shared.casefile.CaseDocument;
 import org.coldpleat.shared.casefile.CaseDraft;
 
 /**
@@ -98,27 +96,9 @@ public final class CaseService {
         return opened.runs().glance(state);
     }
 
-    /**
-     * One candidate in one state without bands, as it stands and with something moved, clean or after a time in service:
-     * quick enough to follow a slider.
-     *
-     * @param moved the case with what was moved; empty if the case itself is not touched
-     * @param request what is asked of the moved candidate, which keeps its name
-     */
-    public TriedOut tryOut(OpenedCase opened, Optional<CaseDraft> moved, Trial.Request request) {
-        requireCandidate(opened, request.candidate());
-        requireState(opened, request.state());
-        Trial.Request clean = new Trial.Request(request.candidate(), request.state(), request.temperature(), 0);
-        Trial before = opened.runs().trial(clean).orElseThrow();
-        if (moved.isEmpty()) {
-            return new TriedOut(before, opened.runs().trial(request), "");
-        }
-        String name = opened.document().map(CaseDocument::file).orElse("");
-        Opening opening = openDraft(name, moved.get(), Optional.of(opened));
-        return new TriedOut(
-                before,
-                opening.opened().flatMap(one -> one.runs().trial(request)),
-                opening.problems().stream().findFirst().map(Problem::text).orElse(""));
+    /** Tries values out on candidates, one after another; for one thread at a time. */
+    public Trials trials() {
+        return new Trials(this);
     }
 
     /** What a candidate is as it stands, best values. */
@@ -297,14 +277,14 @@ public final class CaseService {
         return opened.runs().explain(candidate, state, quantity);
     }
 
-    private static void requireCandidate(OpenedCase opened, String candidate) {
+    static void requireCandidate(OpenedCase opened, String candidate) {
         if (!opened.candidates().contains(candidate)) {
             throw new IllegalArgumentException(
                     "candidate must be one of " + opened.candidates() + ", was " + candidate);
         }
     }
 
-    private static void requireState(OpenedCase opened, String state) {
+    static void requireState(OpenedCase opened, String state) {
         if (!opened.states().contains(state)) {
             throw new IllegalArgumentException("state must be one of " + opened.states() + ", was " + state);
         }

@@ -14,6 +14,7 @@ import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.model.run.Design;
 import org.coldpleat.model.run.EvidenceReport;
 import org.coldpleat.model.run.Glance;
+import org.coldpleat.model.run.Loading;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.MultiPassReport;
 import org.coldpleat.model.run.PointResult;
@@ -96,8 +97,13 @@ final class ModelCases {
         }
 
         @Override
-        public Optional<Trial> trial(Trial.Request request) {
+        public Trial trial(Trial.Request request) {
             return Simulation.trial(resolved, request);
+        }
+
+        @Override
+        public Optional<Loading> loading(String candidate, double horizon) {
+            return Simulation.loading(resolved, candidate, horizon);
         }
 
         @Override

@@ -10,6 +10,7 @@ import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.model.run.EvidenceReport;
 import org.coldpleat.model.run.Glance;
+import org.coldpleat.model.run.Loading;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.MultiPassReport;
 import org.coldpleat.model.run.PointResult;
@@ -35,9 +36,14 @@ interface Runs {
         throw new IllegalArgumentException("no quick curves of " + state + " here");
     }
 
-    /** One candidate in one state, quickly, clean or after a time in service. */
-    default Optional<Trial> trial(Trial.Request request) {
+    /** One candidate in one state, quickly, clean or with dirt. */
+    default Trial trial(Trial.Request request) {
         throw new IllegalArgumentException("no trial of " + request.candidate() + " here");
+    }
+
+    /** How a candidate loads up to a running time [s]; empty if the case says too little for a service. */
+    default Optional<Loading> loading(String candidate, double horizon) {
+        return Optional.empty();
     }
 
     /** What a candidate is as it stands. */

@@ -9,6 +9,7 @@ import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.desktop.viewmodel.CaseBench;
 import org.coldpleat.ui.desktop.viewmodel.WhatIf;
 import org.coldpleat.ui.service.CaseService;
+import org.coldpleat.ui.service.Trials;
 import org.coldpleat.ui.service.TriedOut;
 
 /** Brings the sliders, the model and the charts of what is tried together. */
@@ -20,6 +21,9 @@ final class WhatIfDesk {
     private final Supplier<Optional<ChartTabs.View>> view;
     private final ChartTabs tabs;
     private final Worker worker;
+    /** Used on the thread of the worker alone. */
+    private final Trials trials;
+
     private final WhatIfPane pane;
 
     /**
@@ -40,6 +44,7 @@ final class WhatIfDesk {
         this.view = view;
         this.tabs = tabs;
         worker = new Worker(failed);
+        trials = service.trials();
         pane = new WhatIfPane(this::turn, () -> keep(kept));
         pane.expandedProperty().addListener(observed -> follow());
     }
@@ -95,10 +100,13 @@ final class WhatIfDesk {
             CaseDraft draft = bench.get().orElseThrow().draft();
             worker.run(
                     TRY,
-                    () -> service.tryOut(
+                    () -> trials.out(
                             now.opened(),
                             next.applied(draft),
-                            new Trial.Request(now.candidate(), now.state(), now.temperature(), next.inService())),
+                            now.candidate(),
+                            now.state(),
+                            now.temperature(),
+                            next.inService()),
                     out -> show(next, out, now));
         });
     }

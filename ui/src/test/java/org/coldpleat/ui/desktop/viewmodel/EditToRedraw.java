@@ -10,7 +10,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.IntFunction;
 import org.coldpleat.model.run.Glance;
-import org.coldpleat.model.run.Trial;
 import org.coldpleat.shared.casefile.CaseDraft;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.CandidateCurve;
@@ -20,6 +19,7 @@ import org.coldpleat.ui.chart.TemperatureCharts;
 import org.coldpleat.ui.chart.TriedCurve;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
+import org.coldpleat.ui.service.Trials;
 import org.coldpleat.ui.service.TriedOut;
 import org.jfree.chart.JFreeChart;
 
@@ -33,6 +33,7 @@ final class EditToRedraw {
     private static final int WIDTH = 1280;
     private static final int HEIGHT = 800;
     private static final double MILLISECOND = 1e6;
+    private static final double HOURS = 100 * 3600.0;
     private static final String[] EDIT = {"read and resolve", "curves", "two charts", "all"};
     private static final String[] DRAG = {"write", "resolve and curves", "two charts", "all"};
 
@@ -43,16 +44,15 @@ final class EditToRedraw {
         CaseBench bench = CaseBench.open(service, Path.of(arguments[0]));
         System.out.println("a typed value");
         measure(EDIT, i -> edit(service, bench, 40 + Math.floorMod(i, 30)));
+        Trials trials = service.trials();
         OpenedCase opened = bench.opened().orElseThrow();
         String state = opened.states().get(0);
         WhatIf whatIf =
                 WhatIf.of(opened, 0, service.present(opened, opened.candidates().get(0)), state);
         StateSheet sheet = RunCharts.sheet(service.glance(opened, state));
         for (Knob knob : whatIf.knobs()) {
-            if (!knob.key().equals(WhatIf.HOURS)) {
-                System.out.println("a slider: " + knob.key());
-                measure(DRAG, i -> drag(service, bench, whatIf, knob, sheet, 0.7 + 0.02 * Math.floorMod(i, 30)));
-            }
+            System.out.println("a slider: " + knob.key());
+            measure(DRAG, i -> drag(trials, bench, whatIf, knob, sheet, Math.floorMod(i, 30) / 29.0));
         }
     }
 
@@ -79,14 +79,16 @@ final class EditToRedraw {
     }
 
     private static double[] drag(
-            CaseService service, CaseBench bench, WhatIf whatIf, Knob knob, StateSheet sheet, double factor) {
+            Trials trials, CaseBench bench, WhatIf whatIf, Knob knob, StateSheet sheet, double part) {
         OpenedCase opened = bench.opened().orElseThrow();
         long begun = System.nanoTime();
-        Optional<CaseDraft> moved =
-                whatIf.turn(knob.key(), factor * knob.base()).applied(bench.draft());
+        // a range that the element survives, else there would be no curve to draw
+        boolean hours = knob.key().equals(WhatIf.HOURS);
+        WhatIf tried = whatIf.turn(knob.key(), hours ? part * HOURS : (0.7 + 0.6 * part) * knob.base());
+        Optional<CaseDraft> moved = tried.applied(bench.draft());
         long written = System.nanoTime();
-        TriedOut out = service.tryOut(
-                opened, moved, new Trial.Request(opened.candidates().get(0), sheet.state(), sheet.from(), 0));
+        TriedOut out =
+                trials.out(opened, moved, opened.candidates().get(0), sheet.state(), sheet.from(), tried.inService());
         long worked = System.nanoTime();
         CandidateCurve curve = RunCharts.curve(0, out.after().orElseThrow().curve(), sheet.from(), sheet.to());
         JFreeChart pressure = TemperatureCharts.pressure(sheet, UnitSystem.METRIC);

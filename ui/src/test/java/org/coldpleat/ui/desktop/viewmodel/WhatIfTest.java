@@ -16,6 +16,7 @@ import org.coldpleat.model.run.ServiceResult;
 import org.coldpleat.model.run.Trial;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
+import org.coldpleat.ui.service.Trials;
 import org.coldpleat.ui.service.TriedOut;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -27,6 +28,7 @@ class WhatIfTest {
 
     private final CaseService service = CaseService.standard();
     private CaseBench bench;
+    private final Trials trials = service.trials();
     private OpenedCase opened;
     private String state;
     private WhatIf untouched;
@@ -44,8 +46,7 @@ class WhatIfTest {
     }
 
     private TriedOut out(WhatIf tried) {
-        return service.tryOut(
-                opened, tried.applied(bench.draft()), new Trial.Request("Copper", state, COLD, tried.inService()));
+        return trials.out(opened, tried.applied(bench.draft()), "Copper", state, COLD, tried.inService());
     }
 
     private Trial after(WhatIf tried) {
@@ -73,10 +74,13 @@ class WhatIfTest {
     }
 
     private TriedOut tried(OpenedCase its, CaseBench one, WhatIf whatIf, int c, Knob knob, double factor) {
-        TriedOut out = service.tryOut(
+        TriedOut out = trials.out(
                 its,
                 whatIf.turn(knob.key(), factor * knob.base()).applied(one.draft()),
-                new Trial.Request(its.candidates().get(c), its.states().get(0), COLD, 0));
+                its.candidates().get(c),
+                its.states().get(0),
+                COLD,
+                0);
         assertEquals("", out.problem(), its.title() + " " + its.candidates().get(c) + " " + knob.key());
         return out;
     }
@@ -131,7 +135,7 @@ class WhatIfTest {
                 .orElseThrow()
                 .candidates()
                 .get(COPPER);
-        Trial trial = service.tryOut(opened, Optional.empty(), new Trial.Request("Copper", start, COLD, hours))
+        Trial trial = trials.out(opened, Optional.empty(), "Copper", start, COLD, hours)
                 .after()
                 .orElseThrow();
         assertEquals(life.last().openingTemperature(), warmest(trial), 0.02);

@@ -1,0 +1,99 @@
+package org.coldpleat.ui.service;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.coldpleat.model.run.Loading;
+import org.coldpleat.model.run.Trial;
+import org.coldpleat.shared.casefile.CaseDocument;
+import org.coldpleat.shared.casefile.CaseDraft;
+
+/**
+ * Tries values out on candidates, quickly enough to follow a slider: what does not change from one move to the next is
+ * kept, such as the candidate as it stands, the case with what was moved, and how its element loads. For one thread at a
+ * time.
+ */
+public final class Trials {
+    private final CaseService service;
+    private Optional<Stands> stands = Optional.empty();
+    private Optional<Moved> moved = Optional.empty();
+    private Optional<Loaded> loaded = Optional.empty();
+
+    /** A candidate as it stands in its case. */
+    private record Stands(OpenedCase opened, Trial.Request request, Trial trial) {}
+
+    /** A case with something moved. */
+    private record Moved(OpenedCase before, CaseDraft draft, Opening opening) {}
+
+    /** How a candidate loads. */
+    private record Loaded(OpenedCase opened, String candidate, double horizon, Optional<Loading> loading) {}
+
+    Trials(CaseService service) {
+        this.service = service;
+    }
+
+    /**
+     * One candidate in one state without bands, as it stands and with something moved, clean or after a time in service.
+     *
+     * @param draft the case with what was moved; empty if the case itself is not touched
+     * @param candidate name of a candidate of the case, which keeps its name
+     * @param state name of a state of the case
+     * @param temperature oil temperature [K]
+     * @param inService running time behind the moved candidate [s], at least 0
+     */
+    public TriedOut out(
+            OpenedCase opened,
+            Optional<CaseDraft> draft,
+            String candidate,
+            String state,
+            double temperature,
+            double inService) {
+        CaseService.requireCandidate(opened, candidate);
+        CaseService.requireState(opened, state);
+        Trial before = asItStands(opened, new Trial.Request(candidate, state, temperature, 1));
+        Opening opening = draft.map(one -> moved(opened, one)).orElseGet(() -> Opening.of(opened));
+        Optional<Trial> after = opening.opened().flatMap(one -> {
+            OptionalDouble ratio = inService == 0 ? OptionalDouble.of(1) : packRatio(one, candidate, inService);
+            return ratio.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(one.runs()
+                            .trial(new Trial.Request(candidate, state, temperature, Math.max(1, ratio.getAsDouble()))));
+        });
+        return new TriedOut(
+                before,
+                after,
+                opening.problems().stream().findFirst().map(Problem::text).orElse(""));
+    }
+
+    private Trial asItStands(OpenedCase opened, Trial.Request request) {
+        Optional<Stands> known =
+                stands.filter(one -> one.opened() == opened && one.request().equals(request));
+        if (known.isEmpty()) {
+            stands = Optional.of(new Stands(opened, request, opened.runs().trial(request)));
+        }
+        return stands.orElseThrow().trial();
+    }
+
+    private Opening moved(OpenedCase before, CaseDraft draft) {
+        Optional<Moved> known =
+                moved.filter(one -> one.before() == before && one.draft().text().equals(draft.text()));
+        if (known.isEmpty()) {
+            String name = before.document().map(CaseDocument::file).orElse("");
+            moved = Optional.of(new Moved(before, draft, service.openDraft(name, draft, Optional.of(before))));
+        }
+        return moved.orElseThrow().opening();
+    }
+
+    private OptionalDouble packRatio(OpenedCase opened, String candidate, double inService) {
+        Optional<Loaded> known = loaded.filter(
+                one -> one.opened() == opened && one.candidate().equals(candidate) && one.horizon() >= inService);
+        if (known.isEmpty()) {
+            double horizon = loaded.filter(one -> one.opened() == opened)
+                    .map(one -> Math.max(inService, 2 * one.horizon()))
+                    .orElse(inService);
+            loaded = Optional.of(
+                    new Loaded(opened, candidate, horizon, opened.runs().loading(candidate, horizon)));
+        }
+        Optional<Loading> loading = loaded.orElseThrow().loading();
+        return loading.isEmpty() ? OptionalDouble.empty() : loading.get().packRatioAfter(inService);
+    }
+}
