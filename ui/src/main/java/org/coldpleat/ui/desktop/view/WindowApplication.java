@@ -9,9 +9,19 @@ import org.coldpleat.ui.service.CaseService;
 
 /** The toolkit's way in. */
 public final class WindowApplication extends Application {
+    private final CaseService service = CaseService.standard();
+
+    @Override
+    public void init() {
+        getParameters().getRaw().stream()
+                .findFirst()
+                .map(Path::of)
+                .ifPresent(file -> FirstDrawing.begin(service, file));
+    }
+
     @Override
     public void start(Stage stage) {
-        CaseWindow window = new CaseWindow(stage, CaseService.standard());
+        CaseWindow window = new CaseWindow(stage, service);
         stage.getIcons().add(new Image(WindowApplication.class.getResourceAsStream("icon.png")));
         stage.setOnHiding(event -> window.leave());
         stage.setOnHidden(event -> window.close());
