@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
+import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.ui.lesson.Lesson;
 import org.coldpleat.ui.lesson.LessonAnswer;
 import org.coldpleat.ui.lesson.LessonCase;
 import org.coldpleat.ui.lesson.LessonStep;
+import org.coldpleat.ui.lesson.Turned;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import picocli.CommandLine.Command;
@@ -30,6 +32,9 @@ final class LessonCommand implements Callable<Integer> {
     @Option(names = "--guess", paramLabel = "VALUE", descriptionKey = "lesson.guess")
     private Double guess;
 
+    @Option(names = "--at", paramLabel = "VALUE", descriptionKey = "lesson.turned")
+    private String turned;
+
     @Option(names = "--plots", paramLabel = "DIR", descriptionKey = "plots")
     private Path plots;
 
@@ -47,6 +52,9 @@ final class LessonCommand implements Callable<Integer> {
         if (guess != null && number == null) {
             throw new Stop(ExitCode.USAGE, Texts.get("error.lessonGuess"));
         }
+        if (turned != null && number == null) {
+            throw new Stop(ExitCode.USAGE, Texts.get("error.lessonTurned"));
+        }
         OpenedCase opened = caseFile.open(service, console);
         LessonCase one = LessonCase.of(service, caseFile.draft(), opened);
         Optional<java.io.Console> terminal =
@@ -62,18 +70,43 @@ final class LessonCommand implements Callable<Integer> {
     }
 
     private void ask(int place, LessonStep step, LessonCase one, Optional<java.io.Console> terminal) {
-        Optional<LessonAnswer> found = Lesson.ask(step, one);
+        Turned range = step.turned().apply(one);
+        double value = turned == null ? range.base() : value(range);
+        Optional<LessonAnswer> found = Lesson.ask(step, one, value);
         if (found.isEmpty()) {
             console.result(LessonText.skipped(place, step));
             return;
         }
         Lesson.Told told = Lesson.told(step, found.get());
         console.result(LessonText.question(place, told));
+        if (turned != null) {
+            console.result(LessonText.turned(step, range, value));
+        }
         OptionalDouble guessed = guess != null ? OptionalDouble.of(guess) : guessed(terminal, told);
         console.result(LessonText.answer(told, found.get(), guessed));
         if (plots != null) {
-            Lesson.picture(step, one).ifPresent(glance -> Pictures.ofLesson(glance, place, step, plots, console));
+            Lesson.picture(step, one, value)
+                    .ifPresent(glance -> Pictures.ofLesson(glance, place, step, plots, console));
         }
+    }
+
+    /** What is turned in the step, as it was written. */
+    private double value(Turned range) {
+        double value = switch (range.measure()) {
+            case TIMES -> ValueArgument.positive("--at", turned, Kind.RATIO);
+            case TEMPERATURE -> ValueArgument.temperature("--at", turned);
+            case KELVIN -> ValueArgument.positive("--at", turned, Kind.TEMPERATURE_DIFFERENCE);
+        };
+        if (!range.holds(value)) {
+            throw new Stop(
+                    ExitCode.BAD_INPUT,
+                    Texts.get(
+                            "error.lessonRange",
+                            Lesson.amount(range, range.low()),
+                            Lesson.amount(range, range.high()),
+                            turned));
+        }
+        return value;
     }
 
     /** What is typed at the terminal; nothing if it is no number or nobody is there. */

@@ -4,6 +4,7 @@ import java.util.OptionalDouble;
 import org.coldpleat.ui.lesson.Lesson;
 import org.coldpleat.ui.lesson.LessonAnswer;
 import org.coldpleat.ui.lesson.LessonStep;
+import org.coldpleat.ui.lesson.Turned;
 import org.coldpleat.ui.service.OpenedCase;
 
 /** The lesson as a page for a terminal, in pieces, so that a prediction can be made in between. */
@@ -21,6 +22,12 @@ final class LessonText {
         StringBuilder text = new StringBuilder();
         line(text, place + ". " + told.title());
         wrapped(text, told.question());
+        return text.toString();
+    }
+
+    static String turned(LessonStep step, Turned range, double value) {
+        StringBuilder text = new StringBuilder();
+        wrapped(text, Lesson.turned(step, range, value));
         return text.toString();
     }
 

@@ -1,38 +1,55 @@
 package org.coldpleat.ui.lesson;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.model.run.PointResult.EnginePoint;
 import org.coldpleat.model.run.ServiceResult;
+import org.coldpleat.ui.service.OpenedCase;
 
 /** Questions about the filter in its place: oil, relief valve, cold, and dirt. */
 final class EngineSteps {
     private static final double PERCENT = 100;
-    private static final double THINNER = 0.6;
-    private static final double HIGHER = 4.0 / 3;
-    private static final double COLDER = 10;
     private static final double UNMOVED = 0.5;
+    private static final double COLDER_BY = 40;
+
+    /** Viscosity of the oil over that of the case. */
+    static final Turned VISCOSITY = Turned.times(0.3, 0.6, 1.5);
+
+    /** Opening pressure of the relief valve over that of the case. */
+    static final Turned RELIEF = Turned.times(0.85, 4.0 / 3, 2);
+
+    /** How much colder than at the opening the oil is. */
+    static final Turned BELOW = new Turned(Turned.Measure.KELVIN, 1, 10, COLDER_BY);
+
+    /** Opening pressure of the bypass valve over that of the case. */
+    static final Turned OPENING = Turned.times(0.5, 1, 2);
 
     private EngineSteps() {}
+
+    /** Oil of all temperatures that the case looks at, the coldest it names first. */
+    static Turned oil(LessonCase one) {
+        return new Turned(Turned.Measure.TEMPERATURE, one.from(), one.coldest(), one.warmest());
+    }
 
     /**
      * Thinner oil at every temperature, on the stand. In an engine, cold, both shares of the pressure go with viscosity, and
      * a gallery told from a hot reading would be another one with another oil.
      */
-    static Optional<LessonAnswer> thinner(LessonCase one) {
-        return one.standState().flatMap(state -> thinner(one, state));
+    static Optional<LessonAnswer> thinner(LessonCase one, double factor) {
+        return one.standState().flatMap(state -> thinner(one, state, factor));
     }
 
-    private static Optional<LessonAnswer> thinner(LessonCase one, String state) {
+    private static Optional<LessonAnswer> thinner(LessonCase one, String state, double factor) {
         OptionalDouble before = one.opening(one.opened(), state);
         Map<String, Double> factors = new LinkedHashMap<>();
         for (int i = 0; i < one.count("oil.points"); i++) {
             for (String kind : new String[] {"kinematic", "dynamic"}) {
                 String path = "oil.points[" + i + "]." + kind;
-                one.quantity(path).ifPresent(value -> factors.put(path, THINNER));
+                one.quantity(path).ifPresent(value -> factors.put(path, factor));
             }
         }
         if (before.isEmpty() || factors.isEmpty()) {
@@ -53,9 +70,9 @@ final class EngineSteps {
     }
 
     /** How the pump's pressure is shared out, warm and cold. */
-    static Optional<LessonAnswer> share(LessonCase one) {
+    static Optional<LessonAnswer> share(LessonCase one, double temperature) {
         return one.engineState().flatMap(state -> {
-            PointResult cold = one.at(one.opened(), state, one.coldest());
+            PointResult cold = one.at(one.opened(), state, temperature);
             PointResult warm = one.at(one.opened(), state, one.warmest());
             return cold.engine()
                     .flatMap(coldEngine -> warm.engine()
@@ -63,7 +80,7 @@ final class EngineSteps {
                                     share(cold, coldEngine),
                                     one.candidate(),
                                     state,
-                                    Numbers.temperature(one.coldest()),
+                                    Numbers.temperature(temperature),
                                     Numbers.temperature(one.warmest()),
                                     Numbers.plain(share(warm, warmEngine)),
                                     Numbers.pressure(coldEngine.pumpPressure()),
@@ -76,16 +93,20 @@ final class EngineSteps {
     }
 
     /** A relief valve that lets go later. */
-    static Optional<LessonAnswer> relief(LessonCase one) {
+    static Optional<LessonAnswer> relief(LessonCase one, double factor) {
         Map<String, Double> factors = new LinkedHashMap<>();
         for (int i = 0; i < one.count("engine.reliefValves"); i++) {
-            factors.put("engine.reliefValves[" + i + "].openingPressure", HIGHER);
+            factors.put("engine.reliefValves[" + i + "].openingPressure", factor);
         }
         return one.engineState().filter(state -> !factors.isEmpty()).flatMap(state -> {
             OptionalDouble before = one.opening(one.opened(), state);
             Optional<OptionalDouble> after = one.scaled(factors).map(higher -> one.opening(higher, state));
-            if (before.isEmpty() || after.isEmpty() || after.get().isEmpty()) {
+            if (before.isEmpty() || after.isEmpty()) {
                 return Optional.empty();
+            }
+            if (after.get().isEmpty()) {
+                return Optional.of(
+                        LessonAnswer.told("never", one.candidate(), state, Numbers.temperature(before.getAsDouble())));
             }
             double moved = after.get().getAsDouble() - before.getAsDouble();
             double dumped = one.at(one.opened(), state, before.getAsDouble())
@@ -104,10 +125,10 @@ final class EngineSteps {
     }
 
     /** The drop read warm, times the ratio of the viscosities, against the computed cold drop. */
-    static Optional<LessonAnswer> rule(LessonCase one) {
+    static Optional<LessonAnswer> rule(LessonCase one, double temperature) {
         return one.engineState().map(state -> {
             PointResult warm = one.at(one.opened(), state, one.warmest());
-            PointResult cold = one.at(one.opened(), state, one.coldest());
+            PointResult cold = one.at(one.opened(), state, temperature);
             double ratio = cold.oil().dynamicViscosity() / warm.oil().dynamicViscosity();
             double rule = ratio * warm.pressureDrop();
             return LessonAnswer.of(
@@ -115,7 +136,7 @@ final class EngineSteps {
                     one.candidate(),
                     state,
                     Numbers.temperature(one.warmest()),
-                    Numbers.temperature(one.coldest()),
+                    Numbers.temperature(temperature),
                     Numbers.pressure(warm.pressureDrop()),
                     Numbers.plain(ratio),
                     Numbers.pressure(rule),
@@ -124,12 +145,12 @@ final class EngineSteps {
     }
 
     /** How much goes round a valve that is open. */
-    static Optional<LessonAnswer> partly(LessonCase one) {
+    static Optional<LessonAnswer> partly(LessonCase one, double below) {
         OptionalDouble opening = one.opening(one.opened(), one.state());
         if (opening.isEmpty()) {
             return Optional.empty();
         }
-        double colder = opening.getAsDouble() - COLDER;
+        double colder = opening.getAsDouble() - below;
         if (colder < one.from()) {
             return Optional.empty();
         }
@@ -145,20 +166,23 @@ final class EngineSteps {
     }
 
     /** How many times its clean resistance the element may reach. */
-    static Optional<LessonAnswer> dirt(LessonCase one) {
-        return one.service().flatMap(life -> {
+    static Optional<LessonAnswer> dirt(LessonCase one, double factor) {
+        Optional<OpenedCase> turned = factor == OPENING.base()
+                ? Optional.of(one.opened())
+                : one.changed(Map.of(one.path("bypass.openingPressure"), factor), List.of(one.path("tests.scaleTest")));
+        return turned.flatMap(one::service).flatMap(life -> {
             ServiceResult.Factor warm = life.hotFactor();
             ServiceResult.Factor cold = life.coldFactor();
             if (warm.simulated().isEmpty()) {
                 return Optional.empty();
             }
-            double factor = warm.simulated().getAsDouble();
+            double room = warm.simulated().getAsDouble();
             if (cold.simulated().isEmpty()) {
-                return Optional.of(LessonAnswer.variant("warmOnly", factor, one.candidate()));
+                return Optional.of(LessonAnswer.variant("warmOnly", room, one.candidate()));
             }
             double winter = cold.simulated().getAsDouble();
-            return Optional.of(LessonAnswer.variant(
-                    winter <= 1 ? "openClean" : "", factor, one.candidate(), Numbers.plain(winter)));
+            return Optional.of(
+                    LessonAnswer.variant(winter <= 1 ? "openClean" : "", room, one.candidate(), Numbers.plain(winter)));
         });
     }
 }

@@ -13,32 +13,49 @@ final class FilterSteps {
     private static final String PLEATS = "pleats.count";
     private static final String STRIP = "medium.strip.length";
     private static final String THICKNESS = "medium.thickness";
+    private static final String STAND = "flowStand.states[0].flow";
     private static final String OPENING = "bypass.openingPressure";
-    private static final double STIFFER = 22.0 / 12;
-    private static final double THICKER = 1.5;
-    private static final double HALF = 0.5;
     private static final double PLEAT_STEP = 0.25;
     private static final double MOST_PLEATS = 6;
 
-    /** What the picture of the first step shows beside the candidate. */
-    static final Map<String, Double> HALF_AREA = Map.of(PLEATS, HALF, STRIP, HALF);
+    /** Pleats of the step on area over those counted. */
+    static final Turned AREA = Turned.times(0.25, 0.5, 2);
 
-    /** The same for twice the pleats. */
-    static final Map<String, Double> TWICE_THE_PLEATS = Map.of(PLEATS, 2.0, STRIP, 2.0);
+    /** Flow of the stand over that of the case. */
+    static final Turned STAND_FLOW = Turned.times(0.2, 1, 2);
 
-    /** The same for a thicker medium. */
-    static final Map<String, Double> THICK = Map.of(THICKNESS, THICKER);
+    /** Opening pressure over that of the case: from 12 to 22 psi, as is often argued about. */
+    static final Turned SETTING = Turned.times(0.5, 22.0 / 12, 3);
 
-    /** What the picture of a stiffer valve shows beside the candidate. */
-    static final Map<String, Double> STIFF = Map.of(OPENING, STIFFER);
+    /** Thickness of the medium over that measured. */
+    static final Turned THICK = Turned.times(1, 1.5, 2.5);
+
+    /** Pleats over those counted; at 1 the count with the least drop is looked for. */
+    static final Turned PLEAT_COUNT = Turned.times(0.5, 1, 3);
 
     private FilterSteps() {}
 
-    /** The same medium, half the area, at the same flow. */
-    static Optional<LessonAnswer> area(LessonCase one) {
+    /** Fields of a sheet with so many times the pleats. */
+    static Map<String, Double> pleatsTimes(double factor) {
+        double shown = factor == PLEAT_COUNT.base() ? 2 : factor;
+        return Map.of(PLEATS, shown, STRIP, shown);
+    }
+
+    /** Fields of a sheet with so many times the opening pressure. */
+    static Map<String, Double> openingTimes(double factor) {
+        return Map.of(OPENING, factor);
+    }
+
+    /** Fields of a sheet with so many times the thickness. */
+    static Map<String, Double> thicknessTimes(double factor) {
+        return Map.of(THICKNESS, factor);
+    }
+
+    /** The same medium, another area, at the same flow. */
+    static Optional<LessonAnswer> area(LessonCase one, double factor) {
         double flow = one.flow();
         double warm = one.warmest();
-        return withPleats(one, HALF).map(half -> {
+        return withPleats(one, factor).map(half -> {
             double whole = one.atFlow(one.opened(), flow, warm).elementPressureDrop();
             double halved = one.atFlow(half, flow, warm).elementPressureDrop();
             return LessonAnswer.of(
@@ -52,13 +69,17 @@ final class FilterSteps {
     }
 
     /** The same change on a stand that forces its flow, and on the engine. */
-    static Optional<LessonAnswer> standAndEngine(LessonCase one) {
+    static Optional<LessonAnswer> standAndEngine(LessonCase one, double factor) {
         if (one.standState().isEmpty() || one.engineState().isEmpty()) {
             return Optional.empty();
         }
+        return one.scaled(Map.of(STAND, factor)).flatMap(turned -> standAndEngine(one, turned));
+    }
+
+    private static Optional<LessonAnswer> standAndEngine(LessonCase one, OpenedCase turned) {
         String stand = one.standState().get();
         String engine = one.engineState().get();
-        OptionalDouble onStand = one.opening(one.opened(), stand);
+        OptionalDouble onStand = one.opening(turned, stand);
         OptionalDouble onEngine = one.opening(one.opened(), engine);
         if (onStand.isEmpty()) {
             return Optional.of(LessonAnswer.told("never", one.candidate(), stand, engine));
@@ -78,17 +99,17 @@ final class FilterSteps {
     }
 
     /** A stiffer bypass valve; what a scale said of the present one is left aside. */
-    static Optional<LessonAnswer> setting(LessonCase one) {
+    static Optional<LessonAnswer> setting(LessonCase one, double factor) {
         String path = one.path(OPENING);
         List<String> scale = List.of(one.path("tests.scaleTest"));
         return one.quantity(path)
                 .flatMap(now -> one.changed(Map.of(), scale)
-                        .flatMap(asStated -> one.changed(Map.of(path, STIFFER), scale)
-                                .flatMap(stiff -> setting(one, now.value(), asStated, stiff))));
+                        .flatMap(asStated -> one.changed(Map.of(path, factor), scale)
+                                .flatMap(stiff -> setting(one, now.value(), factor, asStated, stiff))));
     }
 
     private static Optional<LessonAnswer> setting(
-            LessonCase one, double opening, OpenedCase asStated, OpenedCase stiff) {
+            LessonCase one, double opening, double factor, OpenedCase asStated, OpenedCase stiff) {
         String state = one.standState().orElse(one.state());
         OptionalDouble before = one.opening(asStated, state);
         OptionalDouble after = one.opening(stiff, state);
@@ -96,7 +117,7 @@ final class FilterSteps {
             return Optional.empty();
         }
         String from = Numbers.pressure(opening);
-        String to = Numbers.pressure(STIFFER * opening);
+        String to = Numbers.pressure(factor * opening);
         String was = Numbers.temperature(before.getAsDouble());
         return Optional.of(
                 after.isEmpty()
@@ -111,8 +132,31 @@ final class FilterSteps {
                                 Numbers.temperature(after.getAsDouble())));
     }
 
-    /** More and more pleats in the same can. */
-    static Optional<LessonAnswer> pleats(LessonCase one) {
+    /** More and more pleats in the same can, or so many of them. */
+    static Optional<LessonAnswer> pleats(LessonCase one, double factor) {
+        return factor == PLEAT_COUNT.base() ? bestPleats(one) : triedPleats(one, factor);
+    }
+
+    private static Optional<LessonAnswer> triedPleats(LessonCase one, double factor) {
+        double flow = one.flow();
+        double warm = one.warmest();
+        return one.quantity(one.path(PLEATS))
+                .flatMap(count -> withPleats(one, factor).map(other -> {
+                    double now = one.atFlow(one.opened(), flow, warm).elementPressureDrop();
+                    double then = one.atFlow(other, flow, warm).elementPressureDrop();
+                    return LessonAnswer.variant(
+                            "tried",
+                            Math.rint(count.value() * factor),
+                            one.candidate(),
+                            Numbers.count(count.value()),
+                            Numbers.count(count.value() * factor),
+                            Numbers.pressure(now),
+                            Numbers.pressure(then),
+                            Numbers.plain(then / now));
+                }));
+    }
+
+    private static Optional<LessonAnswer> bestPleats(LessonCase one) {
         Optional<Measured> count = one.quantity(one.path(PLEATS));
         if (count.isEmpty()) {
             return Optional.empty();
@@ -147,10 +191,10 @@ final class FilterSteps {
     }
 
     /** A thicker medium with the same evidence. */
-    static Optional<LessonAnswer> thickness(LessonCase one) {
+    static Optional<LessonAnswer> thickness(LessonCase one, double factor) {
         double flow = one.flow();
         double warm = one.warmest();
-        return one.scaled(Map.of(one.path(THICKNESS), THICKER)).map(thick -> {
+        return one.scaled(Map.of(one.path(THICKNESS), factor)).map(thick -> {
             double before = one.atFlow(one.opened(), flow, warm).elementPressureDrop();
             double after = one.atFlow(thick, flow, warm).elementPressureDrop();
             boolean byAir = one.quantity(one.path("medium.airTest.pressure")).isPresent();
@@ -158,7 +202,7 @@ final class FilterSteps {
                     byAir ? "byAir" : "",
                     after / before,
                     one.candidate(),
-                    Numbers.plain(THICKER),
+                    Numbers.plain(factor),
                     Numbers.pressure(before),
                     Numbers.pressure(after));
         });

@@ -12,17 +12,18 @@ import org.coldpleat.shared.notice.Wording;
 public final class Lesson {
     /** All steps. */
     public static final List<LessonStep> STEPS = List.of(
-            LessonStep.shown("area", FilterSteps::area, FilterSteps.HALF_AREA),
-            LessonStep.told("standAndEngine", FilterSteps::standAndEngine),
-            LessonStep.shown("share", EngineSteps::share, Map.of()),
-            LessonStep.told("rule", EngineSteps::rule),
-            LessonStep.told("thinner", EngineSteps::thinner),
-            LessonStep.shown("setting", FilterSteps::setting, FilterSteps.STIFF),
-            LessonStep.told("relief", EngineSteps::relief),
-            LessonStep.told("partly", EngineSteps::partly),
-            LessonStep.shown("thickness", FilterSteps::thickness, FilterSteps.THICK),
-            LessonStep.shown("pleats", FilterSteps::pleats, FilterSteps.TWICE_THE_PLEATS),
-            LessonStep.told("dirt", EngineSteps::dirt));
+            LessonStep.shown("area", one -> FilterSteps.AREA, FilterSteps::area, FilterSteps::pleatsTimes),
+            LessonStep.told("standAndEngine", one -> FilterSteps.STAND_FLOW, FilterSteps::standAndEngine),
+            LessonStep.shown("share", EngineSteps::oil, EngineSteps::share, value -> Map.of()),
+            LessonStep.told("rule", EngineSteps::oil, EngineSteps::rule),
+            LessonStep.told("thinner", one -> EngineSteps.VISCOSITY, EngineSteps::thinner),
+            LessonStep.shown("setting", one -> FilterSteps.SETTING, FilterSteps::setting, FilterSteps::openingTimes),
+            LessonStep.told("relief", one -> EngineSteps.RELIEF, EngineSteps::relief),
+            LessonStep.told("partly", one -> EngineSteps.BELOW, EngineSteps::partly),
+            LessonStep.shown(
+                    "thickness", one -> FilterSteps.THICK, FilterSteps::thickness, FilterSteps::thicknessTimes),
+            LessonStep.shown("pleats", one -> FilterSteps.PLEAT_COUNT, FilterSteps::pleats, FilterSteps::pleatsTimes),
+            LessonStep.told("dirt", one -> EngineSteps.OPENING, EngineSteps::dirt));
 
     /** A prediction within this share of the computed number counts as right [1]. */
     private static final double NEAR = 0.2;
@@ -45,7 +46,35 @@ public final class Lesson {
 
     /** Asks the case a step; nothing if it cannot be asked. */
     public static Optional<LessonAnswer> ask(LessonStep step, LessonCase one) {
-        return step.ask().apply(one);
+        return ask(step, one, step.turned().apply(one).base());
+    }
+
+    /**
+     * Asks the case a step with what can be turned in it at another value.
+     *
+     * @param value within what can be turned
+     * @throws IllegalArgumentException if it is not
+     */
+    public static Optional<LessonAnswer> ask(LessonStep step, LessonCase one, double value) {
+        if (!step.turned().apply(one).holds(value)) {
+            throw new IllegalArgumentException(
+                    "value must lie within " + step.turned().apply(one) + ", was " + value);
+        }
+        return step.ask().apply(one, value);
+    }
+
+    /** What can be turned in a step, at a value, in words. */
+    public static String turned(LessonStep step, Turned turned, double value) {
+        return WORDS.text(step.key() + ".turned", List.of(amount(turned, value)));
+    }
+
+    /** A value of what can be turned, with its unit. */
+    public static String amount(Turned turned, double value) {
+        return switch (turned.measure()) {
+            case TIMES -> WORDS.text("measure.times", List.of(Numbers.fine(value)));
+            case TEMPERATURE -> Numbers.temperature(value);
+            case KELVIN -> WORDS.text("measure.kelvin", List.of(Numbers.fine(value)));
+        };
     }
 
     /** Name of a step, whatever the case. */
@@ -75,8 +104,13 @@ public final class Lesson {
      * @return nothing if the step has no picture or the case does not stand with the change
      */
     public static Optional<Glance> picture(LessonStep step, LessonCase one) {
+        return picture(step, one, step.turned().apply(one).base());
+    }
+
+    /** The same with what can be turned in the step at another value. */
+    public static Optional<Glance> picture(LessonStep step, LessonCase one, double value) {
         String name = WORDS.patternOr(step.key() + ".changed", "");
-        return step.changed().flatMap(changed -> one.glanceBeside(changed, name));
+        return step.changed().flatMap(changed -> one.glanceBeside(changed.apply(value), name));
     }
 
     /** What was typed as a prediction, with a point or a comma; nothing if it is no number. */

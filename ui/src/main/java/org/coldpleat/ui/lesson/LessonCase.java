@@ -217,9 +217,9 @@ public final class LessonCase {
         return service.pointAtFlow(other, candidate(), flow, temperature);
     }
 
-    /** Its service life; nothing if the case has no duty or the sheet no capacity. */
-    Optional<ServiceResult.Candidate> service() {
-        return service.service(opened, OptionalDouble.empty())
+    /** The service life of the candidate in a case; nothing if it has no duty or the sheet no capacity. */
+    Optional<ServiceResult.Candidate> service(OpenedCase other) {
+        return service.service(other, OptionalDouble.empty())
                 .map(result -> result.candidates().get(position))
                 .filter(ServiceResult.Candidate::isComputed);
     }

@@ -24,6 +24,14 @@ final class Numbers {
                         .toPlainString();
     }
 
+    /** Three significant digits at most, for what a hand turns. */
+    static String fine(double value) {
+        return new BigDecimal(value)
+                .round(new MathContext(3, RoundingMode.HALF_EVEN))
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
     /** A number that is whole. */
     static String count(double value) {
         return Long.toString(Math.round(value));

@@ -3,13 +3,16 @@ package org.coldpleat.ui.lesson;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.coldpleat.model.run.Glance;
 import org.coldpleat.shared.casefile.CaseDraft;
 import org.coldpleat.shared.notice.Wording;
@@ -78,17 +81,43 @@ class LessonTest {
 
     @Test
     void halvedAreaAboutDoublesTheDropAtTheSameFlow() throws Exception {
-        LessonAnswer found = FilterSteps.area(lesson("half-the-area", Map.of())).orElseThrow();
+        LessonAnswer found =
+                FilterSteps.area(lesson("half-the-area", Map.of()), 0.5).orElseThrow();
         // the medium alone would double it; gaps and folds take part
         assertEquals(2, found.number().orElseThrow(), 0.2);
     }
 
     @Test
     void aStifferValveOpensColderByAboutTheLogarithmOverTheSlopeOfTheViscosity() throws Exception {
-        LessonAnswer found =
-                FilterSteps.setting(lesson("half-the-area", Map.of())).orElseThrow();
+        LessonAnswer found = FilterSteps.setting(lesson("half-the-area", Map.of()), 22.0 / 12)
+                .orElseThrow();
         // ln(22/12) = 0.61 over 5 to 7 % a kelvin for such an oil near 15 degrees C
         assertEquals(10.2, found.number().orElseThrow(), 2);
+    }
+
+    @Test
+    void whatIsTurnedInAStepMovesItsAnswer() throws Exception {
+        LessonCase one = lesson("half-the-area", Map.of());
+        for (LessonStep step : Lesson.STEPS) {
+            Turned turned = step.turned().apply(one);
+            Set<String> answers = new HashSet<>();
+            for (double part : new double[] {0.02, 0.15, 0.3, 0.6, 0.98}) {
+                double value = turned.low() + part * (turned.high() - turned.low());
+                Lesson.ask(step, one, value)
+                        .ifPresent(found -> answers.add(Lesson.told(step, found).answer()));
+            }
+            assertTrue(answers.size() >= 3, step.key() + ": " + answers);
+            assertTrue(answers.stream().noneMatch(answer -> answer.contains("{")), answers::toString);
+            assertTrue(Lesson.turned(step, turned, turned.base()).matches(".*\\d.*"), step.key());
+        }
+    }
+
+    @Test
+    void nothingIsAskedBeyondTheEndsOfWhatCanBeTurned() throws Exception {
+        LessonCase one = lesson("half-the-area", Map.of());
+        LessonStep step = Lesson.STEPS.get(0);
+        double beyond = 1.01 * step.turned().apply(one).high();
+        assertThrows(IllegalArgumentException.class, () -> Lesson.ask(step, one, beyond));
     }
 
     @Test

@@ -118,7 +118,7 @@ final class CaseWindow {
         stage.setScene(scene);
         photographs = new PhotographWindow(
                 stage, questions, () -> files.bench().filter(side::hasFilter).map(side::photographs), this::changed);
-        lesson = new LessonWindow(stage, this::lesson, worker, bar.look());
+        lesson = new LessonWindow(stage, this::lesson, worker, bar.look(), bar::units);
         stage.setOnCloseRequest(event -> {
             if (!files.mayLeave()) {
                 event.consume();

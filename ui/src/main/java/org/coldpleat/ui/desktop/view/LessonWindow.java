@@ -6,6 +6,7 @@ import java.util.function.Supplier;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
@@ -13,6 +14,7 @@ import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import org.coldpleat.model.run.Glance;
 import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.ui.chart.ChartFit;
 import org.coldpleat.ui.chart.RunCharts;
 import org.coldpleat.ui.chart.StateSheet;
 import org.coldpleat.ui.chart.TemperatureCharts;
@@ -20,16 +22,20 @@ import org.coldpleat.ui.lesson.Lesson;
 import org.coldpleat.ui.lesson.LessonAnswer;
 import org.coldpleat.ui.lesson.LessonCase;
 import org.coldpleat.ui.lesson.LessonStep;
+import org.coldpleat.ui.lesson.Turned;
+import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
 
 /** The lesson about the case in the window: a question, a prediction, and only then answer, reason and picture. */
 final class LessonWindow {
     private static final double WIDTH = 860;
     private static final double HEIGHT = 760;
+    private static final int STOPS = 40;
 
     private final Stage stage = new Stage();
     private final Supplier<Optional<Supplier<LessonCase>>> lesson;
     private final Worker worker;
+    private final Supplier<UnitSystem> units;
     private final Label title = words("title");
     private final Label question = words("question");
     private final Label answer = words("answer");
@@ -37,18 +43,30 @@ final class LessonWindow {
     private final TextField guess = new TextField();
     private final Button show = button("show", this::showAnswer);
     private final PicturePane picture;
+    private final Slider turn = new Slider();
+    private final Label turned = words("turned");
+    private String verdict = "";
+    private boolean offering;
     private int place;
     private Optional<Asked> asked = Optional.empty();
 
     /** A step that was asked: what was found, in words and as a picture. */
-    private record Asked(LessonAnswer found, Lesson.Told told, Optional<StateSheet> sheet) {}
+    private record Asked(
+            LessonCase one, Turned turned, LessonAnswer found, Lesson.Told told, Optional<StateSheet> sheet) {}
 
     /**
      * @param lesson the case to be asked, as it is now, to be made beside the window; empty if it is not understood
      * @param worker computes the answers
      * @param look of the pictures
+     * @param units that are preferred now
      */
-    LessonWindow(Stage owner, Supplier<Optional<Supplier<LessonCase>>> lesson, Worker worker, PictureLook look) {
+    LessonWindow(
+            Stage owner,
+            Supplier<Optional<Supplier<LessonCase>>> lesson,
+            Worker worker,
+            PictureLook look,
+            Supplier<UnitSystem> units) {
+        this.units = units;
         this.lesson = lesson;
         this.worker = worker;
         picture = new PicturePane("lesson-picture", look);
@@ -60,12 +78,15 @@ final class LessonWindow {
         Label label = new Label(WindowTexts.get("lesson.guess"));
         label.setLabelFor(guess);
         FlowPane prediction = new FlowPane(6, 6, label, guess, unit, show);
+        turn.setId("lesson-turn");
+        turned.setLabelFor(turn);
+        turn.valueProperty().addListener(observed -> turn());
         FlowPane steps = new FlowPane(6, 6, button("before", () -> go(-1)), button("next", () -> go(1)));
         Label caution = new Label(Lesson.caution());
         caution.setWrapText(true);
         BorderPane root = new BorderPane(picture);
         root.getStyleClass().addAll("photographs");
-        root.setTop(new VBox(8, title, question, prediction, answer));
+        root.setTop(new VBox(8, title, question, prediction, answer, turned, turn));
         root.setBottom(new VBox(8, steps, caution));
         Scene scene = new Scene(root, WIDTH, HEIGHT);
         scene.getStylesheets().addAll(owner.getScene().getStylesheets());
@@ -104,18 +125,57 @@ final class LessonWindow {
         guess.clear();
         show.setDisable(true);
         picture.setVisible(false);
+        turn.setVisible(false);
+        turned.setText("");
         Optional<Supplier<LessonCase>> one = lesson.get();
         if (one.isEmpty()) {
             question.setText(WindowTexts.get("lesson.notUnderstood"));
             return;
         }
-        worker.run("lesson", () -> asked(step, one.get().get()), found -> shown(step, found));
+        worker.run(
+                "lesson",
+                () -> {
+                    LessonCase asking = one.get().get();
+                    Turned range = step.turned().apply(asking);
+                    return asked(step, asking, range, range.base());
+                },
+                found -> shown(step, found));
     }
 
-    private static Optional<Asked> asked(LessonStep step, LessonCase one) {
-        return Lesson.ask(step, one).map(found -> {
-            Optional<Glance> glance = Lesson.picture(step, one);
-            return new Asked(found, Lesson.told(step, found), glance.map(RunCharts::sheet));
+    private static Optional<Asked> asked(LessonStep step, LessonCase one, Turned range, double value) {
+        return Lesson.ask(step, one, value).map(found -> {
+            Optional<Glance> glance = Lesson.picture(step, one, value);
+            return new Asked(one, range, found, Lesson.told(step, found), glance.map(RunCharts::sheet));
+        });
+    }
+
+    /** Offers what can be turned, at the value that the question names. */
+    private void offer(LessonStep step, Turned range) {
+        offering = true;
+        turn.setMin(range.low());
+        turn.setMax(range.high());
+        turn.setBlockIncrement((range.high() - range.low()) / STOPS);
+        turn.setValue(range.base());
+        offering = false;
+        said(step, range, range.base());
+        turn.setVisible(true);
+    }
+
+    private void said(LessonStep step, Turned range, double value) {
+        turned.setText(Lesson.turned(step, range, value));
+        turn.setAccessibleText(turned.getText());
+    }
+
+    /** Asks again with what was turned; the prediction was of the value that the question names. */
+    private void turn() {
+        asked.filter(one -> !offering).ifPresent(one -> {
+            LessonStep step = Lesson.STEPS.get(place);
+            double value = Math.max(one.turned().low(), Math.min(one.turned().high(), turn.getValue()));
+            said(step, one.turned(), value);
+            worker.run(
+                    "lesson",
+                    () -> asked(step, one.one(), one.turned(), value),
+                    found -> found.ifPresentOrElse(this::tell, () -> answer.setText(Lesson.notHere(step))));
         });
     }
 
@@ -129,17 +189,24 @@ final class LessonWindow {
     private void showAnswer() {
         asked.ifPresent(one -> {
             OptionalDouble predicted = Lesson.prediction(guess.getText());
-            String verdict = predicted.isPresent() && one.found().number().isPresent()
+            verdict = predicted.isPresent() && one.found().number().isPresent()
                     ? Lesson.verdict(predicted.getAsDouble(), one.found()) + "\n"
                     : "";
-            answer.setText(verdict
-                    + one.told().answer() + "\n" + one.told().reason() + "\n"
-                    + one.told().equation());
-            one.sheet().ifPresent(sheet -> {
-                JFreeChart chart = TemperatureCharts.pressure(sheet, UnitSystem.METRIC);
-                picture.show(chart::draw, TemperatureCharts.pressureDescription(sheet));
-                picture.setVisible(true);
-            });
+            tell(one);
+            offer(Lesson.STEPS.get(place), one.turned());
+        });
+    }
+
+    private void tell(Asked one) {
+        answer.setText(verdict
+                + one.told().answer() + "\n" + one.told().reason() + "\n"
+                + one.told().equation());
+        one.sheet().ifPresent(sheet -> {
+            JFreeChart chart = TemperatureCharts.pressure(sheet, units.get());
+            picture.show(
+                    (g2, area) -> ChartFit.draw(chart, g2, area, true, new ChartRenderingInfo()),
+                    TemperatureCharts.pressureDescription(sheet));
+            picture.setVisible(true);
         });
     }
 

@@ -11,6 +11,7 @@ import java.util.Optional;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuBar;
+import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
 import javafx.stage.Stage;
 import javafx.stage.Window;
@@ -74,7 +75,17 @@ class LessonWindowTest {
         assertTrue(lesson.getScene().lookup("#lesson-picture").isVisible());
         new WindowProbe(lesson, robot).picture("lesson");
 
+        Slider turn = (Slider) lesson.getScene().lookup("#lesson-turn");
+        assertTrue(turn.isVisible());
+        String before = answer.getText();
+        robot.interact(() -> turn.setValue(0.8));
+        WindowProbe.until(20, () -> !answer.getText().equals(before));
+        assertTrue(answer.getText().startsWith("You said"), "the prediction stays: " + answer.getText());
+        assertTrue(turn.getAccessibleText().contains("0.8"), turn.getAccessibleText());
+        new WindowProbe(lesson, robot).picture("lesson-turned");
+
         robot.interact(() -> ((Button) lesson.getScene().lookup("#lesson-next")).fire());
+        assertFalse(turn.isVisible());
         assertEquals("", answer.getText());
     }
 
