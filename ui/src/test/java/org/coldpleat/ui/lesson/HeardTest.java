@@ -29,7 +29,7 @@ class HeardTest {
     @Test
     void everyAnswerStandsInTheTableAndTheOtherWayRound() throws IOException {
         List<String> answered = Files.readAllLines(PAGE).stream()
-                .filter(line -> line.startsWith("## "))
+                .filter(line -> line.startsWith("## \""))
                 .map(line -> line.substring(3))
                 .toList();
         assertTrue(answered.size() >= LEAST, "answers: " + answered.size());
