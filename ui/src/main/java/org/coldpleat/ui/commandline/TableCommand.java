@@ -62,7 +62,10 @@ final class TableCommand implements Callable<Integer> {
         double coldest = from == null ? range.from() : ValueArgument.temperature("--from", from);
         double warmest = to == null ? range.to() : ValueArgument.temperature("--to", to);
         if (!(coldest < warmest)) {
-            throw new Stop(ExitCode.BAD_INPUT, Texts.get("error.tableRange", from, to));
+            throw new Stop(
+                    ExitCode.BAD_INPUT,
+                    Texts.get(
+                            "error.tableRange", Pages.temperature(coldest, units), Pages.temperature(warmest, units)));
         }
         List<Place> places = opened.candidates().stream()
                 .flatMap(candidate -> states.stream()

@@ -16,6 +16,9 @@ final class EngineSteps {
     private static final double UNMOVED = 0.5;
     private static final double COLDER_BY = 40;
 
+    /** Viscosity of water at 20 degrees C [Pa s]. Source: from memory, 1.002 mPa s. */
+    private static final double WATER = 1.002e-3;
+
     /** Viscosity of the oil over that of the case. */
     static final Turned VISCOSITY = Turned.times(0.3, 0.6, 1.5);
 
@@ -43,8 +46,7 @@ final class EngineSteps {
         return one.standState().flatMap(state -> thinner(one, state, factor));
     }
 
-    private static Optional<LessonAnswer> thinner(LessonCase one, String state, double factor) {
-        OptionalDouble before = one.opening(one.opened(), state);
+    private static Map<String, Double> viscosityTimes(LessonCase one, double factor) {
         Map<String, Double> factors = new LinkedHashMap<>();
         for (int i = 0; i < one.count("oil.points"); i++) {
             for (String kind : new String[] {"kinematic", "dynamic"}) {
@@ -52,6 +54,35 @@ final class EngineSteps {
                 one.quantity(path).ifPresent(value -> factors.put(path, factor));
             }
         }
+        return factors;
+    }
+
+    /** What part of the drop a test with a liquid as thin as water sees in the medium, and what part cold oil has there. */
+    static Optional<LessonAnswer> water(LessonCase one, double temperature) {
+        double flow = one.flow();
+        PointResult warm = one.atFlow(one.opened(), flow, one.warmest());
+        double factor = WATER / warm.oil().dynamicViscosity();
+        Map<String, Double> factors = viscosityTimes(one, factor);
+        if (factors.isEmpty()) {
+            return Optional.empty();
+        }
+        return one.onBench(factors, flow).map(thin -> {
+            PointResult water = one.atFlow(thin, flow, one.warmest());
+            PointResult cold = one.atFlow(one.opened(), flow, temperature);
+            return LessonAnswer.of(
+                    PERCENT * cold.elementPressureDrop() / cold.pressureDrop(),
+                    one.candidate(),
+                    Numbers.flow(flow),
+                    Numbers.plain(PERCENT * water.elementPressureDrop() / water.pressureDrop()),
+                    Numbers.temperature(temperature),
+                    Numbers.pressure(water.pressureDrop()),
+                    Numbers.pressure(cold.pressureDrop()));
+        });
+    }
+
+    private static Optional<LessonAnswer> thinner(LessonCase one, String state, double factor) {
+        OptionalDouble before = one.opening(one.opened(), state);
+        Map<String, Double> factors = viscosityTimes(one, factor);
         if (before.isEmpty() || factors.isEmpty()) {
             return Optional.empty();
         }

@@ -16,6 +16,7 @@ public final class Lesson {
             LessonStep.told("standAndEngine", one -> FilterSteps.STAND_FLOW, FilterSteps::standAndEngine),
             LessonStep.shown("share", EngineSteps::oil, EngineSteps::share, value -> Map.of()),
             LessonStep.told("rule", EngineSteps::oil, EngineSteps::rule),
+            LessonStep.told("water", EngineSteps::oil, EngineSteps::water),
             LessonStep.told("thinner", one -> EngineSteps.VISCOSITY, EngineSteps::thinner),
             LessonStep.shown("setting", one -> FilterSteps.SETTING, FilterSteps::setting, FilterSteps::openingTimes),
             LessonStep.told("relief", one -> EngineSteps.RELIEF, EngineSteps::relief),

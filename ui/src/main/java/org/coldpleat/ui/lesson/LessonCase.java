@@ -124,7 +124,19 @@ public final class LessonCase {
 
     /** The same with some fields left out. */
     Optional<OpenedCase> changed(Map<String, Double> factors, List<String> left) {
-        CaseDraft changed = draft;
+        return changed(draft, factors, left);
+    }
+
+    /** The case on a bench that pushes a flow [m3/s], without engine, and with some values multiplied. */
+    Optional<OpenedCase> onBench(Map<String, Double> factors, double flow) {
+        CaseDraft bench = draft.clear("flowStand")
+                .set("flowStand.states[0].name", "bench")
+                .set("flowStand.states[0].flow", flow + " " + Kind.FLOW_RATE.siUnit());
+        return changed(bench, factors, List.of("engine", "start", "duty", "oil.coldPoint"));
+    }
+
+    private Optional<OpenedCase> changed(CaseDraft from, Map<String, Double> factors, List<String> left) {
+        CaseDraft changed = from;
         for (String field : left) {
             changed = changed.clear(field);
         }

@@ -94,7 +94,7 @@ class TableCommandTest {
         assertTrue(err.contains("cold idle"), err);
         run(ExitCode.USAGE, "table", HUT, "--temperatures", "1");
         run(ExitCode.BAD_INPUT, "table", HUT, "--from", "20C", "--to", "10C");
-        assertTrue(err.contains("20C") && err.contains("10C"), err);
+        assertTrue(err.contains("20.0 °C") && err.contains("10.0 °C"), err);
         run(ExitCode.BAD_INPUT, "table", HUT, "--from", "cold");
     }
 }
