@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.model.loading.Leak;
@@ -29,18 +30,35 @@ public final class Simulation {
 
     /** Compares all candidates in all states. */
     public static Comparison compare(ResolvedCase resolved) {
+        return compare(resolved, Progress.NONE).orElseThrow();
+    }
+
+    /**
+     * The same, watched.
+     *
+     * @param progress told how many pairs of candidate and state are done; may end the work
+     * @return the comparison; empty if the work was ended
+     */
+    public static Optional<Comparison> compare(ResolvedCase resolved, Progress progress) {
         Variants variants = new Variants(resolved);
         int candidates = resolved.candidates().size();
         int duties = resolved.duties().size();
         StateAnalysis[] analyses = new StateAnalysis[candidates * duties];
-        IntStream.range(0, analyses.length)
-                .parallel()
-                .forEach(i -> analyses[i] = new StateAnalyzer(
+        AtomicInteger done = new AtomicInteger();
+        IntStream.range(0, analyses.length).parallel().forEach(i -> {
+            if (!progress.cancelled()) {
+                analyses[i] = new StateAnalyzer(
                                 resolved,
                                 variants,
                                 i / duties,
                                 resolved.duties().get(i % duties))
-                        .analyze());
+                        .analyze();
+                progress.done(done.incrementAndGet(), analyses.length);
+            }
+        });
+        if (done.get() < analyses.length) {
+            return Optional.empty();
+        }
         List<CandidateResult> results = new ArrayList<>();
         for (int i = 0; i < candidates; i++) {
             List<StateResult> states = new ArrayList<>();
@@ -58,7 +76,7 @@ public final class Simulation {
             }
             byDuty.add(List.copyOf(one));
         }
-        return new Comparison(
+        return Optional.of(new Comparison(
                 resolved.title(),
                 resolved.document().root().flag("invented").orElse(false),
                 resolved.document().digest(),
@@ -68,7 +86,7 @@ public final class Simulation {
                 results,
                 VerdictWriter.write(resolved, variants, byDuty),
                 resolved.assumptions(),
-                NoticeCollector.collect(resolved, byDuty));
+                NoticeCollector.collect(resolved, byDuty)));
     }
 
     /**

@@ -87,6 +87,16 @@ public final class CaseService {
     }
 
     /**
+     * The same, watched.
+     *
+     * @param progress told how far it is; may end the work
+     * @return the comparison, or nothing if the work was ended
+     */
+    public Optional<Comparison> compare(OpenedCase opened, Progress progress) {
+        return opened.runs().compare(progress);
+    }
+
+    /**
      * All candidates in one state without bands: quick enough to follow a value that is being changed.
      *
      * @param state name of a state of the case

@@ -87,6 +87,11 @@ final class ModelCases {
         }
 
         @Override
+        public Optional<Comparison> compare(Progress progress) {
+            return Simulation.compare(resolved, progress);
+        }
+
+        @Override
         public Comparison compare() {
             return Simulation.compare(resolved);
         }

@@ -31,6 +31,11 @@ interface Runs {
 
     Comparison compare();
 
+    /** The same, watched; empty if the work was ended. */
+    default Optional<Comparison> compare(Progress progress) {
+        return Optional.of(compare());
+    }
+
     /** All candidates in one state without bands, quickly. */
     default Glance glance(String state) {
         throw new IllegalArgumentException("no quick curves of " + state + " here");

@@ -330,7 +330,11 @@ final class CaseWindow {
     private void compare() {
         if (comparisonDue) {
             comparisonDue = false;
-            view().ifPresent(now -> worker.run(RUN, () -> service.compare(now.opened()), this::take));
+            view().ifPresent(now -> worker.runWatched(
+                    RUN,
+                    progress -> service.compare(now.opened(), progress),
+                    this::take,
+                    done -> say(WindowTexts.get("status.comparing", Math.round(100 * done) + ""))));
         }
     }
 

@@ -1,13 +1,17 @@
 package org.coldpleat.ui.desktop.view;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
+import java.util.function.DoubleConsumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.application.Platform;
+import org.coldpleat.model.run.Progress;
 
 /**
  * Does work off the thread of the window. Work of one line of jobs makes earlier work of that line void: what has not
@@ -50,6 +54,34 @@ final class Worker {
                 Platform.runLater(() -> failed.accept(e));
             }
         });
+    }
+
+    /**
+     * Does work that can be stopped half way, and shows what came of it on the thread of the window. It is stopped as soon as
+     * it is void.
+     *
+     * @param line name of the line of jobs
+     * @param told how much of it is done [0..1], on the thread of the window
+     */
+    <T> void runWatched(String line, Function<Progress, Optional<T>> work, Consumer<T> shown, DoubleConsumer told) {
+        AtomicLong counter = newest.computeIfAbsent(line, key -> new AtomicLong());
+        long own = counter.get() + 1;
+        Progress progress = new Progress() {
+            @Override
+            public void done(long evaluations, long total) {
+                Platform.runLater(() -> {
+                    if (own == counter.get()) {
+                        told.accept((double) evaluations / total);
+                    }
+                });
+            }
+
+            @Override
+            public boolean cancelled() {
+                return own != counter.get();
+            }
+        };
+        run(line, () -> work.apply(progress), result -> result.ifPresent(shown));
     }
 
     /** Makes all work of a line void. */
