@@ -45,6 +45,23 @@ class PagesTest {
     }
 
     @Test
+    void everyPictureIsShownOnAPage() throws IOException {
+        Set<Path> shown = new TreeSet<>();
+        for (Path page : pages()) {
+            found(LINK, page)
+                    .forEach(target -> shown.add(page.resolveSibling(target).normalize()));
+        }
+        Set<Path> missing = new TreeSet<>();
+        try (Stream<Path> pictures = Files.walk(ROOT.resolve("docs/pictures"))) {
+            pictures.filter(Files::isRegularFile)
+                    .map(Path::normalize)
+                    .filter(picture -> !shown.contains(picture))
+                    .forEach(missing::add);
+        }
+        assertEquals(Set.of(), missing);
+    }
+
+    @Test
     void everyPageStandsInTheTableOfContents() throws IOException {
         Path contents = ROOT.resolve("docs/README.md");
         Set<Path> listed = found(LINK, contents).stream()

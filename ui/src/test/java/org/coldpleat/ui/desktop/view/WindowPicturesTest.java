@@ -29,6 +29,8 @@ import org.testfx.framework.junit5.Start;
 class WindowPicturesTest {
     private static final Path HUT = Path.of("../demo-cases/ridge-hut-generator/case.yaml");
 
+    private static final Path GUIDE = Path.of("../docs/guide/three-filters.yaml");
+
     /**
      * How the window is shown.
      *
@@ -85,6 +87,19 @@ class WindowPicturesTest {
                     stage.getScene().getWidth() >= look.width() - 1,
                     "width " + stage.getScene().getWidth());
         }
+    }
+
+    @Test
+    void pictureOfTheGuide(FxRobot robot) throws Exception {
+        probe = new WindowProbe(stage, robot);
+        robot.interact(() -> window.open(GUIDE));
+        probe.ready();
+        show(robot, LOOKS.get(0));
+        robot.interact(() -> probe.node("#state", ChoiceBox.class)
+                .getSelectionModel()
+                .select(probe.node("#state", ChoiceBox.class).getItems().indexOf("running")));
+        look(robot, "pressure");
+        probe.picture("guide/window");
     }
 
     private void show(FxRobot robot, Look look) {
