@@ -13,7 +13,8 @@ final class MapWriter {
 
     private MapWriter() {}
 
-    static MapResult map(ResolvedCase resolved, int position) {
+    /** The map; nothing if cancelled. */
+    static Optional<MapResult> map(ResolvedCase resolved, int position, Progress progress) {
         boolean engine = resolved.shared().engine().isPresent();
         String setting = engine ? Duty.ENGINE : Duty.FLOW_STAND;
         double most = resolved.duties().stream()
@@ -25,7 +26,7 @@ final class MapWriter {
         double[] drive = steps(BEYOND * most / DRIVES, BEYOND * most, DRIVES);
         double[][] share = new double[TEMPERATURES][DRIVES];
         BuiltCandidate candidate = resolved.candidates().get(position);
-        for (int j = 0; j < DRIVES; j++) {
+        boolean whole = new Counted(progress, DRIVES).each(DRIVES, j -> {
             DutyModel model = new DutyModel(resolved.shared(), candidate.filter(), new Duty(setting, "", drive[j]));
             Optional<OperatingPoint> near = Optional.empty();
             for (int i = TEMPERATURES - 1; i >= 0; i--) {
@@ -33,8 +34,10 @@ final class MapWriter {
                 share[i][j] = point.isAnswer() ? point.filter().bypassShare() : Double.NaN;
                 near = point.near();
             }
-        }
-        return new MapResult(candidate.name(), setting, temperature, drive, share);
+        });
+        return whole
+                ? Optional.of(new MapResult(candidate.name(), setting, temperature, drive, share))
+                : Optional.empty();
     }
 
     private static double[] steps(double from, double to, int count) {

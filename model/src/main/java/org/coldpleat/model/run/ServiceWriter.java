@@ -32,23 +32,27 @@ final class ServiceWriter {
         this.cycle = cycle;
     }
 
-    static ServiceResult write(ResolvedCase resolved, DutyCycle cycle) {
+    /** The service life; nothing if cancelled. */
+    static Optional<ServiceResult> write(ResolvedCase resolved, DutyCycle cycle, Progress progress) {
         ServiceWriter writer = new ServiceWriter(resolved, cycle);
-        writer.compute();
+        if (!writer.compute(progress)) {
+            return Optional.empty();
+        }
         writer.say();
-        return writer.result();
+        return Optional.of(writer.result());
     }
 
-    private void compute() {
+    private boolean compute(Progress progress) {
         Variants variants = new Variants(resolved);
         int count = resolved.candidates().size();
         for (int i = 0; i < count; i++) {
             analyzers.add(new ServiceAnalyzer(resolved, variants, i, cycle));
         }
-        results.addAll(IntStream.range(0, count)
-                .parallel()
-                .mapToObj(i -> analyzers.get(i).analyze())
-                .toList());
+        ServiceResult.Candidate[] found = new ServiceResult.Candidate[count];
+        boolean whole = new Counted(progress, count)
+                .each(count, i -> found[i] = analyzers.get(i).analyze());
+        results.addAll(whole ? List.of(found) : List.of());
+        return whole;
     }
 
     private ServiceResult result() {

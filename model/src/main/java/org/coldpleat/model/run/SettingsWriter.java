@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.coldpleat.model.coldstart.Peak;
 import org.coldpleat.model.coldstart.StartUp;
@@ -44,13 +43,12 @@ final class SettingsWriter {
     static Optional<SettingsResult> write(
             ResolvedCase resolved, Optional<String> candidate, double from, double to, Progress progress) {
         SettingsWriter writer = new SettingsWriter(resolved, resolved.positions(candidate), from, to);
-        SettingsResult result = writer.result(progress);
-        return progress.cancelled() ? Optional.empty() : Optional.of(result);
+        return writer.result(progress);
     }
 
     private record Task(int index, Design design, double setting, double measured) {}
 
-    private SettingsResult result(Progress progress) {
+    private Optional<SettingsResult> result(Progress progress) {
         Variants variants = new Variants(resolved);
         List<Task> tasks = new ArrayList<>();
         for (int i = 0; i < positions.length; i++) {
@@ -64,21 +62,16 @@ final class SettingsWriter {
                 tasks.add(new Task(i, design, setting, measured));
             }
         }
-        AtomicInteger done = new AtomicInteger();
-        List<SettingsResult.Row> rows = tasks.parallelStream()
-                .takeWhile(task -> !progress.cancelled())
-                .map(task -> {
-                    SettingsResult.Row row = row(task);
-                    progress.done(done.incrementAndGet(), tasks.size());
-                    return row;
-                })
-                .toList();
+        SettingsResult.Row[] rows = new SettingsResult.Row[tasks.size()];
+        if (!new Counted(progress, rows.length).each(rows.length, t -> rows[t] = row(tasks.get(t)))) {
+            return Optional.empty();
+        }
         List<SettingsResult.Candidate> candidates = new ArrayList<>();
         for (int i = 0; i < positions.length; i++) {
             List<SettingsResult.Row> own = new ArrayList<>();
-            for (int t = 0; t < rows.size(); t++) {
+            for (int t = 0; t < rows.length; t++) {
                 if (tasks.get(t).index() == i) {
-                    own.add(rows.get(t));
+                    own.add(rows[t]);
                 }
             }
             Design design = Design.of(resolved, positions[i]);
@@ -98,7 +91,7 @@ final class SettingsWriter {
                 SettingsSentences.of(resolved, candidates),
                 assumptions(),
                 List.of());
-        return SettingsSentences.withNotices(resolved, plan, bare, positions);
+        return Optional.of(SettingsSentences.withNotices(resolved, plan, bare, positions));
     }
 
     /** Settings in even steps, the one as measured among them; one without a number where there is no valve. */

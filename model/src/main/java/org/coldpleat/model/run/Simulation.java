@@ -1,11 +1,8 @@
 package org.coldpleat.model.run;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.atomic.AtomicInteger;
-import java.util.stream.IntStream;
 import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.model.loading.Leak;
 import org.coldpleat.shared.casefile.CaseDocument;
@@ -36,57 +33,11 @@ public final class Simulation {
     /**
      * The same, watched.
      *
-     * @param progress told how many pairs of candidate and state are done; may end the work
-     * @return the comparison; empty if the work was ended
+     * @param progress told of the advance; may cancel
+     * @return the comparison, or nothing if cancelled
      */
     public static Optional<Comparison> compare(ResolvedCase resolved, Progress progress) {
-        Variants variants = new Variants(resolved);
-        int candidates = resolved.candidates().size();
-        int duties = resolved.duties().size();
-        StateAnalysis[] analyses = new StateAnalysis[candidates * duties];
-        AtomicInteger done = new AtomicInteger();
-        IntStream.range(0, analyses.length).parallel().forEach(i -> {
-            if (!progress.cancelled()) {
-                analyses[i] = new StateAnalyzer(
-                                resolved,
-                                variants,
-                                i / duties,
-                                resolved.duties().get(i % duties))
-                        .analyze();
-                progress.done(done.incrementAndGet(), analyses.length);
-            }
-        });
-        if (done.get() < analyses.length) {
-            return Optional.empty();
-        }
-        List<CandidateResult> results = new ArrayList<>();
-        for (int i = 0; i < candidates; i++) {
-            List<StateResult> states = new ArrayList<>();
-            for (int j = 0; j < duties; j++) {
-                states.add(analyses[i * duties + j].result());
-            }
-            results.add(new CandidateResult(
-                    resolved.candidates().get(i).name(), SheetWriter.sheet(resolved, variants, i), states));
-        }
-        List<List<StateAnalysis>> byDuty = new ArrayList<>();
-        for (int j = 0; j < duties; j++) {
-            List<StateAnalysis> one = new ArrayList<>();
-            for (int i = 0; i < candidates; i++) {
-                one.add(analyses[i * duties + j]);
-            }
-            byDuty.add(List.copyOf(one));
-        }
-        return Optional.of(new Comparison(
-                resolved.title(),
-                resolved.document().root().flag("invented").orElse(false),
-                resolved.document().digest(),
-                resolved.from(),
-                resolved.to(),
-                resolved.named(),
-                results,
-                VerdictWriter.write(resolved, variants, byDuty),
-                resolved.assumptions(),
-                NoticeCollector.collect(resolved, byDuty)));
+        return ComparisonWriter.write(resolved, progress);
     }
 
     /**
@@ -152,7 +103,17 @@ public final class Simulation {
      * @throws IllegalArgumentException if the case has no such candidate
      */
     public static MapResult map(ResolvedCase resolved, String candidate) {
-        return MapWriter.map(resolved, resolved.requirePosition(candidate));
+        return map(resolved, candidate, Progress.NONE).orElseThrow();
+    }
+
+    /**
+     * The same, watched.
+     *
+     * @param progress told of the advance; may cancel
+     * @return the map, or nothing if cancelled
+     */
+    public static Optional<MapResult> map(ResolvedCase resolved, String candidate, Progress progress) {
+        return MapWriter.map(resolved, resolved.requirePosition(candidate), progress);
     }
 
     /** True if the case says how the engine is started, so that {@link #coldStart} can be asked for. */
@@ -182,7 +143,17 @@ public final class Simulation {
      *     begin hot
      */
     public static ColdStart coldStart(ResolvedCase resolved, ColdStartRequest request) {
-        return new Starter(resolved, request).run();
+        return coldStart(resolved, request, Progress.NONE).orElseThrow();
+    }
+
+    /**
+     * The same, watched.
+     *
+     * @param progress told of the advance; may cancel
+     * @return the start, or nothing if cancelled
+     */
+    public static Optional<ColdStart> coldStart(ResolvedCase resolved, ColdStartRequest request, Progress progress) {
+        return new Starter(resolved, request).run(progress);
     }
 
     /**
@@ -253,9 +224,20 @@ public final class Simulation {
      * @throws IllegalArgumentException if the case has no duty
      */
     public static ServiceResult service(ResolvedCase resolved, OptionalDouble horizon) {
+        return service(resolved, horizon, Progress.NONE).orElseThrow();
+    }
+
+    /**
+     * The same, watched.
+     *
+     * @param progress told of the advance; may cancel
+     * @return the result, or nothing if cancelled
+     */
+    public static Optional<ServiceResult> service(ResolvedCase resolved, OptionalDouble horizon, Progress progress) {
         DutyCycle cycle = DutyCycle.of(resolved)
                 .orElseThrow(() -> new IllegalArgumentException("the case must have a duty, had none"));
-        return ServiceWriter.write(resolved, horizon.isPresent() ? cycle.withHorizon(horizon.getAsDouble()) : cycle);
+        return ServiceWriter.write(
+                resolved, horizon.isPresent() ? cycle.withHorizon(horizon.getAsDouble()) : cycle, progress);
     }
 
     /** True if the sheet of a candidate says what a virtual multi-pass test needs: a capacity or family, and a rating. */

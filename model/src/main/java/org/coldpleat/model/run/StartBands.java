@@ -4,12 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.coldpleat.model.coldstart.Peak;
 import org.coldpleat.model.coldstart.StartUp;
 import org.coldpleat.model.coldstart.StartUpResult;
@@ -32,27 +31,31 @@ final class StartBands {
     private final Variants variants;
     private final StartPlan plan;
     private final int position;
-    private final Set<String> own = new LinkedHashSet<>();
+    private final Set<String> own;
+    private final List<String> paths;
 
     StartBands(ResolvedCase resolved, Variants variants, StartPlan plan, int position) {
         this.resolved = resolved;
         this.variants = variants;
         this.plan = plan;
         this.position = position;
+        own = plan.unknowns(position).keySet();
+        paths = Stream.concat(own.stream(), strongest().stream()).toList();
     }
 
-    /** The start of the candidate with its bands. */
-    ColdStartCandidate candidate() {
-        BuiltCandidate built = resolved.candidates().get(position);
-        StartModel model = plan.model();
-        StartUpResult best = StartUp.run(plan.spec(resolved.shared(), built, position, model));
-        own.addAll(plan.unknowns(position).keySet());
-        List<String> paths = new ArrayList<>(own);
-        paths.addAll(strongest());
-        double[][] ends = IntStream.range(0, 2 * paths.size())
-                .parallel()
-                .mapToObj(i -> outputs(moved(paths.get(i / 2), i % 2 == 0 ? 1 : -1)))
-                .toArray(double[][]::new);
+    /** Number of starts that are computed: one with each unknown moved up and down, and one with none moved. */
+    int starts() {
+        return 2 * paths.size() + 1;
+    }
+
+    /** The start of the candidate with its bands; nothing if cancelled. */
+    Optional<ColdStartCandidate> candidate(Counted counted) {
+        StartUpResult[] starts = new StartUpResult[starts()];
+        if (!counted.each(starts.length, i -> starts[i] = start(i))) {
+            return Optional.empty();
+        }
+        StartUpResult best = starts[0];
+        double[][] ends = Stream.of(starts).skip(1).map(StartBands::outputs).toArray(double[][]::new);
         double[] value = outputs(best);
         StartBand[] bands = new StartBand[value.length];
         for (int k = 0; k < value.length; k++) {
@@ -70,8 +73,17 @@ final class StartBands {
                         PARTS.get(k).name(), bands[QUANTITIES.size() + k], peak.time()));
             }
         }
-        return new ColdStartCandidate(
-                built.name(), plan.hasValve(built), best, quantities, parts, byWorth(paths, ends, value));
+        BuiltCandidate built = resolved.candidates().get(position);
+        return Optional.of(new ColdStartCandidate(
+                built.name(), plan.hasValve(built), best, quantities, parts, byWorth(paths, ends, value)));
+    }
+
+    /** Start i: the best values first, then each unknown moved up and down. */
+    private StartUpResult start(int i) {
+        return i == 0
+                ? StartUp.run(plan.spec(
+                        resolved.shared(), resolved.candidates().get(position), position, plan.model()))
+                : moved(paths.get((i - 1) / 2), i % 2 == 1 ? 1 : -1);
     }
 
     /** Unknowns by how far they move the open time. */

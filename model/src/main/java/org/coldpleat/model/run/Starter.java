@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -38,18 +39,27 @@ final class Starter {
         positions = resolved.positions(request.candidate());
     }
 
-    ColdStart run() {
+    /** The start of all candidates; nothing if cancelled. */
+    Optional<ColdStart> run(Progress progress) {
         Variants variants = new Variants(resolved);
         StartModel model = plan.model();
         if (model.from() >= model.hot()) {
             throw new IllegalArgumentException("from " + Text.celsius(model.from())
                     + " must be colder than the stated hot temperature " + Text.celsius(model.hot()));
         }
-        List<ColdStartCandidate> candidates = IntStream.of(positions)
+        List<StartBands> bands = IntStream.of(positions)
                 .parallel()
-                .mapToObj(position -> new StartBands(resolved, variants, plan, position).candidate())
+                .mapToObj(position -> new StartBands(resolved, variants, plan, position))
                 .toList();
-        return new ColdStart(
+        Counted counted =
+                new Counted(progress, bands.stream().mapToInt(StartBands::starts).sum());
+        List<ColdStartCandidate> candidates = bands.parallelStream()
+                .flatMap(one -> one.candidate(counted).stream())
+                .toList();
+        if (candidates.size() < positions.length) {
+            return Optional.empty();
+        }
+        return Optional.of(new ColdStart(
                 resolved.title(),
                 resolved.document().root().flag("invented").orElse(false),
                 resolved.document().digest(),
@@ -62,7 +72,7 @@ final class Starter {
                 candidates,
                 StartSentences.of(resolved, plan, candidates),
                 assumptions(),
-                notices(candidates));
+                notices(candidates)));
     }
 
     ColdStartSweep sweep() {

@@ -52,7 +52,11 @@ public final class ReportRun {
             long seed,
             ReportWords words,
             Progress progress) {
-        Comparison comparison = service.compare(opened);
+        Optional<Comparison> compared = service.compare(opened, progress);
+        if (compared.isEmpty()) {
+            return Optional.empty();
+        }
+        Comparison comparison = compared.get();
         Optional<ConfidenceResult> confidence =
                 draws == 0 ? Optional.empty() : service.confidence(opened, draws, seed, progress);
         Optional<SettingsResult> settings =

@@ -83,14 +83,14 @@ public final class CaseService {
 
     /** Compares all candidates in all states over the whole range of oil temperature. */
     public Comparison compare(OpenedCase opened) {
-        return opened.runs().compare();
+        return compare(opened, Progress.NONE).orElseThrow();
     }
 
     /**
      * The same, watched.
      *
-     * @param progress told how far it is; may end the work
-     * @return the comparison, or nothing if the work was ended
+     * @param progress told how far it is; may cancel
+     * @return the comparison, or nothing if cancelled
      */
     public Optional<Comparison> compare(OpenedCase opened, Progress progress) {
         return opened.runs().compare(progress);
@@ -144,8 +144,18 @@ public final class CaseService {
 
     /** Bypass share of one candidate over oil temperature and speed, or flow where the case has no engine. */
     public MapResult map(OpenedCase opened, String candidate) {
+        return map(opened, candidate, Progress.NONE).orElseThrow();
+    }
+
+    /**
+     * The same, watched.
+     *
+     * @param progress told how far it is; may cancel
+     * @return the map, or nothing if cancelled
+     */
+    public Optional<MapResult> map(OpenedCase opened, String candidate, Progress progress) {
         requireCandidate(opened, candidate);
-        return opened.runs().map(candidate);
+        return opened.runs().map(candidate, progress);
     }
 
     /**
@@ -155,7 +165,17 @@ public final class CaseService {
      * @return the result; empty if the case has no duty
      */
     public Optional<ServiceResult> service(OpenedCase opened, OptionalDouble horizon) {
-        return opened.runs().service(horizon);
+        return service(opened, horizon, Progress.NONE);
+    }
+
+    /**
+     * The same, watched.
+     *
+     * @param progress told how far it is; may cancel
+     * @return the result; empty if the case has no duty, or if cancelled
+     */
+    public Optional<ServiceResult> service(OpenedCase opened, OptionalDouble horizon, Progress progress) {
+        return opened.runs().service(horizon, progress);
     }
 
     /** What the start of a case can be asked; empty if it has none. */
@@ -169,8 +189,18 @@ public final class CaseService {
      * @return the result; empty if the case has no start
      */
     public Optional<ColdStart> coldStart(OpenedCase opened, ColdStartRequest request) {
+        return coldStart(opened, request, Progress.NONE);
+    }
+
+    /**
+     * The same, watched.
+     *
+     * @param progress told how far it is; may cancel
+     * @return the result; empty if the case has no start, or if cancelled
+     */
+    public Optional<ColdStart> coldStart(OpenedCase opened, ColdStartRequest request, Progress progress) {
         request.candidate().ifPresent(name -> requireCandidate(opened, name));
-        return opened.runs().coldStart(request);
+        return opened.runs().coldStart(request, progress);
     }
 
     /**

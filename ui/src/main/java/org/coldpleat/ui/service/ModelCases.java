@@ -92,11 +92,6 @@ final class ModelCases {
         }
 
         @Override
-        public Comparison compare() {
-            return Simulation.compare(resolved);
-        }
-
-        @Override
         public Glance glance(String state) {
             return Simulation.glance(resolved, state);
         }
@@ -131,8 +126,8 @@ final class ModelCases {
         }
 
         @Override
-        public MapResult map(String candidate) {
-            return Simulation.map(resolved, candidate);
+        public Optional<MapResult> map(String candidate, Progress progress) {
+            return Simulation.map(resolved, candidate, progress);
         }
 
         @Override
@@ -169,9 +164,9 @@ final class ModelCases {
         }
 
         @Override
-        public Optional<ServiceResult> service(OptionalDouble horizon) {
+        public Optional<ServiceResult> service(OptionalDouble horizon, Progress progress) {
             return Simulation.hasService(resolved)
-                    ? Optional.of(Simulation.service(resolved, horizon))
+                    ? Simulation.service(resolved, horizon, progress)
                     : Optional.empty();
         }
 
@@ -181,9 +176,9 @@ final class ModelCases {
         }
 
         @Override
-        public Optional<ColdStart> coldStart(ColdStartRequest request) {
+        public Optional<ColdStart> coldStart(ColdStartRequest request, Progress progress) {
             return Simulation.hasStart(resolved)
-                    ? Optional.of(Simulation.coldStart(resolved, request))
+                    ? Simulation.coldStart(resolved, request, progress)
                     : Optional.empty();
         }
 

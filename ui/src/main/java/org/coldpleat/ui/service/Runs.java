@@ -29,12 +29,8 @@ interface Runs {
         return Optional.empty();
     }
 
-    Comparison compare();
-
-    /** The same, watched; empty if the work was ended. */
-    default Optional<Comparison> compare(Progress progress) {
-        return Optional.of(compare());
-    }
+    /** All candidates in all states; empty if cancelled. */
+    Optional<Comparison> compare(Progress progress);
 
     /** All candidates in one state without bands, quickly. */
     default Glance glance(String state) {
@@ -60,15 +56,16 @@ interface Runs {
 
     PointResult pointAtFlow(String candidate, double flow, double temperature);
 
-    MapResult map(String candidate);
+    /** Bypass share over oil temperature and speed; empty if cancelled. */
+    Optional<MapResult> map(String candidate, Progress progress);
 
     /** How sure the answers are; empty if cancelled. */
     default Optional<ConfidenceResult> confidence(int draws, long seed, Progress progress) {
         return Optional.empty();
     }
 
-    /** Service life of all candidates; empty if the case has no duty. */
-    default Optional<ServiceResult> service(OptionalDouble horizon) {
+    /** Service life of all candidates; empty if the case has no duty, or if cancelled. */
+    default Optional<ServiceResult> service(OptionalDouble horizon, Progress progress) {
         return Optional.empty();
     }
 
@@ -77,8 +74,8 @@ interface Runs {
         return Optional.empty();
     }
 
-    /** A cold start in time; empty if the case has none. */
-    default Optional<ColdStart> coldStart(ColdStartRequest request) {
+    /** A cold start in time; empty if the case has none, or if cancelled. */
+    default Optional<ColdStart> coldStart(ColdStartRequest request, Progress progress) {
         return Optional.empty();
     }
 

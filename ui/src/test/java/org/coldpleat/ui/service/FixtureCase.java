@@ -18,6 +18,7 @@ import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.NamedTemperature;
 import org.coldpleat.model.run.OpeningBand;
 import org.coldpleat.model.run.PointResult;
+import org.coldpleat.model.run.Progress;
 import org.coldpleat.model.run.StateResult;
 import org.coldpleat.model.run.StateResult.Answer;
 import org.coldpleat.model.run.StateResult.Curve;
@@ -64,8 +65,8 @@ public final class FixtureCase {
         List<String> states = List.of("stand, 20 L/min", "idle after start");
         return new OpenedCase("Fixture: four cans and a spacer", true, List.of(NAMES), states, Map.of(), new Runs() {
             @Override
-            public Comparison compare() {
-                return comparison(unresolved);
+            public Optional<Comparison> compare(Progress progress) {
+                return Optional.of(comparison(unresolved));
             }
 
             @Override
@@ -79,8 +80,8 @@ public final class FixtureCase {
             }
 
             @Override
-            public MapResult map(String candidate) {
-                return FixtureCase.map(candidate, unresolved);
+            public Optional<MapResult> map(String candidate, Progress progress) {
+                return Optional.of(FixtureCase.map(candidate, unresolved));
             }
 
             @Override

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.Scene;
-import javafx.scene.control.Label;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.SplitPane;
 import javafx.scene.layout.BorderPane;
@@ -34,7 +33,7 @@ final class CaseWindow {
     private final Stage stage;
     private final CaseService service;
     private final BorderPane root = new BorderPane();
-    private final Label status = new Label(WindowTexts.get("status.empty"));
+    private final StatusLine status = new StatusLine();
     private final Worker worker = new Worker(this::failed);
     /** For what takes milliseconds, so that it never waits behind a comparison of values typed before. */
     private final Worker quick = new Worker(this::failed);
@@ -109,8 +108,6 @@ final class CaseWindow {
                 new SplitPane(side, new BorderPane(tabs, new TabButtons(tabs), null, whatIf.pane(), null), verdict);
         panes.setDividerPositions(0.22, 0.76);
         root.setCenter(panes);
-        status.setId("status");
-        status.setMaxWidth(Double.MAX_VALUE);
         root.setBottom(status);
         Scene scene = new Scene(root, WIDTH, HEIGHT);
         scene.getStylesheets().add(CaseWindow.class.getResource("window.css").toExternalForm());
@@ -298,9 +295,7 @@ final class CaseWindow {
      */
     private void run() {
         title();
-        comparisonDue = false;
-        worker.cancel(RUN);
-        quick.cancel(GLANCE);
+        cancel();
         CaseBench bench = files.bench().orElseThrow();
         stale(true);
         tabs.changed();
@@ -330,12 +325,16 @@ final class CaseWindow {
     private void compare() {
         if (comparisonDue) {
             comparisonDue = false;
-            view().ifPresent(now -> worker.runWatched(
-                    RUN,
-                    progress -> service.compare(now.opened(), progress),
-                    this::take,
-                    done -> say(WindowTexts.get("status.comparing", Math.round(100 * done) + ""))));
+            view().ifPresent(now -> worker.watch(
+                    RUN, progress -> service.compare(now.opened(), progress), this::take, status::advanced));
         }
+    }
+
+    private void cancel() {
+        comparisonDue = false;
+        worker.cancel(RUN);
+        quick.cancel(GLANCE);
+        status.over();
     }
 
     private static String problems(CaseBench bench) {
@@ -351,9 +350,7 @@ final class CaseWindow {
         if (reports.stop()) {
             return;
         }
-        comparisonDue = false;
-        worker.cancel(RUN);
-        quick.cancel(GLANCE);
+        cancel();
         if (is(STALE)) {
             say(WindowTexts.get(is(GLANCED) ? "status.stoppedAfterGlance" : "status.stopped"));
         }
@@ -361,6 +358,7 @@ final class CaseWindow {
 
     private void take(Comparison fresh) {
         comparison = Optional.of(fresh);
+        status.over();
         stale(false);
         String aside = files.bench()
                 .map(CaseBench::setAside)
@@ -422,7 +420,7 @@ final class CaseWindow {
     }
 
     private void say(String words) {
-        status.setText(words);
+        status.say(words);
     }
 
     private void title() {

@@ -70,11 +70,15 @@ final class LateCharts {
             draw(known.get().result(), now.units());
             return;
         }
-        worker.run(
-                MAP, () -> RunCharts.grid(service.map(opened, candidate), opened.title(), opened.invented()), grid -> {
+        worker.watch(
+                MAP,
+                progress -> service.map(opened, candidate, progress)
+                        .map(found -> RunCharts.grid(found, opened.title(), opened.invented())),
+                grid -> {
                     knownMap = Optional.of(new Known<>(opened, candidate, grid));
                     draw(grid, now.units());
-                });
+                },
+                share -> {});
     }
 
     private void draw(ShareGrid grid, UnitSystem units) {
@@ -95,13 +99,14 @@ final class LateCharts {
             coldStart.empty(WindowTexts.get(outline.isEmpty() ? "coldStart.none" : "coldStart.hot"));
             return;
         }
-        worker.run(
+        worker.watch(
                 COLD_START,
-                () -> service.coldStart(opened, ColdStartRequest.AS_STATED),
-                result -> result.ifPresent(start -> {
+                progress -> service.coldStart(opened, ColdStartRequest.AS_STATED, progress),
+                start -> {
                     knownStart = Optional.of(new Known<>(opened, "", start));
                     draw(start, now);
-                }));
+                },
+                share -> {});
     }
 
     private void draw(ColdStart start, ChartTabs.View now) {

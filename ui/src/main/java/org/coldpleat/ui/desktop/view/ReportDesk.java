@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import org.coldpleat.model.run.Progress;
 import org.coldpleat.shared.quantity.UnitSystem;
@@ -19,7 +18,7 @@ final class ReportDesk {
     private final CaseService service;
     private final Consumer<String> said;
     private final Worker worker;
-    private Optional<AtomicBoolean> running = Optional.empty();
+    private boolean running;
 
     /** @param said told what happened, in words */
     ReportDesk(CaseService service, Consumer<String> said) {
@@ -35,28 +34,19 @@ final class ReportDesk {
             return;
         }
         stop();
-        AtomicBoolean stopped = new AtomicBoolean();
-        running = Optional.of(stopped);
+        running = true;
         said.accept(WindowTexts.get("status.reporting", file.toString()));
-        worker.run(
+        // a report is many runs of very different length, so a share of one would mislead
+        worker.watch(
                 REPORT,
-                () -> written(opened, file, units, stopped),
-                done -> ended(done ? WindowTexts.get("status.reported", file.toString()) : stoppedWords()));
+                progress -> Optional.of(file).filter(to -> written(opened, to, units, progress)),
+                done -> ended(WindowTexts.get("status.reported", done.toString())),
+                share -> {});
     }
 
-    private boolean written(OpenedCase opened, Path file, UnitSystem units, AtomicBoolean stopped) {
+    private boolean written(OpenedCase opened, Path file, UnitSystem units, Progress progress) {
         try {
-            return Pages.report(service, opened, file, units, new Progress() {
-                @Override
-                public void done(long evaluations, long total) {
-                    // a report is many runs of very different length, so a share of one would mislead
-                }
-
-                @Override
-                public boolean cancelled() {
-                    return stopped.get();
-                }
-            });
+            return Pages.report(service, opened, file, units, progress);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -64,26 +54,20 @@ final class ReportDesk {
 
     /** Gives up the report that is being written; true if there was one. */
     boolean stop() {
-        boolean was = running.isPresent();
-        running.ifPresent(one -> one.set(true));
+        boolean was = running;
         worker.cancel(REPORT);
         if (was) {
-            ended(stoppedWords());
+            ended(WindowTexts.get("status.reportStopped"));
         }
         return was;
     }
 
-    private static String stoppedWords() {
-        return WindowTexts.get("status.reportStopped");
-    }
-
     private void ended(String words) {
-        running = Optional.empty();
+        running = false;
         said.accept(words);
     }
 
     void close() {
-        running.ifPresent(one -> one.set(true));
         worker.close();
     }
 }

@@ -6,6 +6,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
 import java.util.function.Function;
@@ -15,7 +16,7 @@ import org.coldpleat.model.run.Progress;
 
 /**
  * Does work off the thread of the window. Work of one line of jobs makes earlier work of that line void: what has not
- * begun is left out, and what comes too late is not shown.
+ * begun is left out, what watches its progress is ended, and what comes too late is not shown.
  */
 final class Worker {
     private final ExecutorService executor = Executors.newSingleThreadExecutor(task -> {
@@ -37,54 +38,55 @@ final class Worker {
      * @param line name of the line of jobs
      */
     <T> void run(String line, Supplier<T> work, Consumer<T> shown) {
+        watch(line, progress -> Optional.of(work.get()), shown, share -> {});
+    }
+
+    /**
+     * Does work that is ended as soon as it is void, and shows what came of it on the thread of the window.
+     *
+     * @param line name of the line of jobs
+     * @param work empty if it was ended
+     * @param advanced told on the thread of the window which share of the work is done [0..1]
+     */
+    <T> void watch(String line, Function<Progress, Optional<T>> work, Consumer<T> shown, DoubleConsumer advanced) {
         AtomicLong counter = newest.computeIfAbsent(line, key -> new AtomicLong());
         long own = counter.incrementAndGet();
+        BooleanSupplier isVoid = () -> own != counter.get();
         executor.execute(() -> {
-            if (own != counter.get()) {
+            if (isVoid.getAsBoolean()) {
                 return;
             }
             try {
-                T result = work.get();
-                Platform.runLater(() -> {
-                    if (own == counter.get()) {
-                        shown.accept(result);
-                    }
-                });
+                work.apply(progress(isVoid, advanced)).ifPresent(result -> show(isVoid, () -> shown.accept(result)));
             } catch (RuntimeException e) {
                 Platform.runLater(() -> failed.accept(e));
             }
         });
     }
 
-    /**
-     * Does work that can be stopped half way, and shows what came of it on the thread of the window. It is stopped as soon as
-     * it is void.
-     *
-     * @param line name of the line of jobs
-     * @param told how much of it is done [0..1], on the thread of the window
-     */
-    <T> void runWatched(String line, Function<Progress, Optional<T>> work, Consumer<T> shown, DoubleConsumer told) {
-        AtomicLong counter = newest.computeIfAbsent(line, key -> new AtomicLong());
-        long own = counter.get() + 1;
-        Progress progress = new Progress() {
+    private static void show(BooleanSupplier isVoid, Runnable what) {
+        Platform.runLater(() -> {
+            if (!isVoid.getAsBoolean()) {
+                what.run();
+            }
+        });
+    }
+
+    private static Progress progress(BooleanSupplier isVoid, DoubleConsumer advanced) {
+        return new Progress() {
             @Override
             public void done(long evaluations, long total) {
-                Platform.runLater(() -> {
-                    if (own == counter.get()) {
-                        told.accept((double) evaluations / total);
-                    }
-                });
+                show(isVoid, () -> advanced.accept((double) evaluations / total));
             }
 
             @Override
             public boolean cancelled() {
-                return own != counter.get();
+                return isVoid.getAsBoolean();
             }
         };
-        run(line, () -> work.apply(progress), result -> result.ifPresent(shown));
     }
 
-    /** Makes all work of a line void. */
+    /** Makes all work of a line void, and ends what can be ended. */
     void cancel(String line) {
         newest.computeIfAbsent(line, key -> new AtomicLong()).incrementAndGet();
     }

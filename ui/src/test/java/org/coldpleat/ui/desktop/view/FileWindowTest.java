@@ -13,8 +13,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.scene.control.Label;
-import javafx.scene.control.MenuBar;
-import javafx.scene.control.MenuItem;
 import javafx.stage.Stage;
 import javafx.stage.Window;
 import org.coldpleat.ui.desktop.viewmodel.CaseBench;
@@ -77,12 +75,7 @@ class FileWindowTest {
     }
 
     private void choose(String key) {
-        robot.interact(() -> stage.getScene().getRoot().lookupAll(".menu-bar").stream()
-                .map(MenuBar.class::cast)
-                .flatMap(bar -> bar.getMenus().stream())
-                .flatMap(menu -> menu.getItems().stream())
-                .filter(item -> ("menu-" + key).equals(item.getId()))
-                .forEach(MenuItem::fire));
+        robot.interact(() -> probe.choose(key));
     }
 
     private String status() {

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextArea;
@@ -38,6 +39,9 @@ import org.testfx.framework.junit5.Start;
 class LiveWindowTest {
     private static final Path HUT = Path.of("../demo-cases/ridge-hut-generator/case.yaml");
     private static final String PRESSURE = "#field:candidates[0].bypass.openingPressure";
+    /** Filters enough for a comparison that lasts until someone stops it. */
+    private static final int MANY = 40;
+
     private static final String PALE = "stale";
 
     /** What stood in the window when its curves were redrawn. */
@@ -160,6 +164,31 @@ class LiveWindowTest {
         });
         WindowProbe.until(60, () -> probe.has("#chart-coldStart-empty"));
         assertFalse(probe.has("#chart-coldStart"));
+    }
+
+    @Test
+    void stopEndsTheComparisonAndItsAdvance(FxRobot robot) throws Exception {
+        ProgressBar progress = probe.node("#status-progress", ProgressBar.class);
+        assertFalse(progress.isVisible());
+        robot.interact(() -> {
+            for (int i = 0; i < MANY; i++) {
+                window.bench().orElseThrow().copyCandidate(0);
+            }
+        });
+        List<String> verdict = window.verdictWords().lines().skip(1).toList();
+        probe.type(PRESSURE, "7 psi");
+        WindowProbe.until(60, progress::isVisible);
+        assertTrue(progress.getProgress() > 0 && progress.getProgress() < 1, progress.getProgress() + "");
+        robot.interact(() -> probe.choose("stop"));
+        assertFalse(progress.isVisible());
+        assertEquals(
+                WindowTexts.get("status.stoppedAfterGlance"),
+                probe.node("#status", Label.class).getText());
+        assertTrue(window.verdictWords().startsWith(WindowTexts.get("answers.stale")));
+        assertEquals(verdict, window.verdictWords().lines().skip(1).toList());
+        probe.type(PRESSURE, "9 psi");
+        probe.ready();
+        assertFalse(progress.isVisible());
     }
 
     /** The same case without its start, and without the duty that takes the warming up from it. */

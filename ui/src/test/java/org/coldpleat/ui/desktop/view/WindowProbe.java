@@ -13,6 +13,8 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.MenuBar;
+import javafx.scene.control.MenuItem;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.TabPane;
@@ -92,6 +94,16 @@ record WindowProbe(Stage stage, FxRobot robot) {
             Event.fireEvent(input, key(KeyCode.ENTER));
         });
         WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    /** Chooses an entry of a menu; to be called on the thread of the window. */
+    void choose(String key) {
+        stage.getScene().getRoot().lookupAll(".menu-bar").stream()
+                .map(MenuBar.class::cast)
+                .flatMap(bar -> bar.getMenus().stream())
+                .flatMap(menu -> menu.getItems().stream())
+                .filter(item -> ("menu-" + key).equals(item.getId()))
+                .forEach(MenuItem::fire);
     }
 
     /** Writes a picture of the window where the property {@code window.pictures} names a folder. */
