@@ -81,8 +81,7 @@ final class StartBands {
     /** Start i: the best values first, then each unknown moved up and down. */
     private StartUpResult start(int i) {
         return i == 0
-                ? StartUp.run(plan.spec(
-                        resolved.shared(), resolved.candidates().get(position), position, plan.model()))
+                ? StartUp.run(plan.spec(resolved.shared(), resolved.candidates().get(position), position, plan.model()))
                 : moved(paths.get((i - 1) / 2), i % 2 == 1 ? 1 : -1);
     }
 

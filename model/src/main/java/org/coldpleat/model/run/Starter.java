@@ -51,8 +51,8 @@ final class Starter {
                 .parallel()
                 .mapToObj(position -> new StartBands(resolved, variants, plan, position))
                 .toList();
-        Counted counted =
-                new Counted(progress, bands.stream().mapToInt(StartBands::starts).sum());
+        Counted counted = new Counted(
+                progress, bands.stream().mapToInt(StartBands::starts).sum());
         List<ColdStartCandidate> candidates = bands.parallelStream()
                 .flatMap(one -> one.candidate(counted).stream())
                 .toList();

@@ -165,9 +165,7 @@ final class ModelCases {
 
         @Override
         public Optional<ServiceResult> service(OptionalDouble horizon, Progress progress) {
-            return Simulation.hasService(resolved)
-                    ? Simulation.service(resolved, horizon, progress)
-                    : Optional.empty();
+            return Simulation.hasService(resolved) ? Simulation.service(resolved, horizon, progress) : Optional.empty();
         }
 
         @Override
@@ -177,9 +175,7 @@ final class ModelCases {
 
         @Override
         public Optional<ColdStart> coldStart(ColdStartRequest request, Progress progress) {
-            return Simulation.hasStart(resolved)
-                    ? Simulation.coldStart(resolved, request, progress)
-                    : Optional.empty();
+            return Simulation.hasStart(resolved) ? Simulation.coldStart(resolved, request, progress) : Optional.empty();
         }
 
         @Override

@@ -86,8 +86,7 @@ class WatchedRunsTest {
         Ending progress = new Ending(Long.MAX_VALUE);
         assertTrue(run.of(progress).isPresent());
         assertTrue(progress.total > 1, "parts: " + progress.total);
-        assertEquals(
-                LongStream.rangeClosed(1, progress.total).boxed().collect(Collectors.toSet()), progress.counted);
+        assertEquals(LongStream.rangeClosed(1, progress.total).boxed().collect(Collectors.toSet()), progress.counted);
     }
 
     @ParameterizedTest

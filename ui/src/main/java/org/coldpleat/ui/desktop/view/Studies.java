@@ -112,8 +112,8 @@ final class Studies {
     private Study.Answer loading(ChartTabs.View now, List<String> typed, Progress progress) {
         Optional<ServiceResult> result = service.service(now.opened(), OptionalDouble.empty(), progress);
         return result.map(life -> new Study.Answer(units -> overTime(life, units), sentences(life.verdicts())))
-                .orElseGet(() -> Study.Answer.none(
-                        WindowTexts.get(progress.cancelled() ? "study.stopped" : "study.noDuty")));
+                .orElseGet(() ->
+                        Study.Answer.none(WindowTexts.get(progress.cancelled() ? "study.stopped" : "study.noDuty")));
     }
 
     private static List<Study.Drawn> overTime(ServiceResult life, UnitSystem units) {
