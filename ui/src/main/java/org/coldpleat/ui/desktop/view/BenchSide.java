@@ -13,6 +13,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import org.coldpleat.shared.casefile.FieldCatalog;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.desktop.viewmodel.CaseBench;
 import org.coldpleat.ui.desktop.viewmodel.Photographs;
 
@@ -27,6 +28,7 @@ final class BenchSide extends VBox {
 
     private final Supplier<Optional<CaseBench>> bench;
     private final Runnable changed;
+    private final Supplier<UnitSystem> units;
     private final ChoiceBox<String> sheets = new ChoiceBox<>();
     private final ChoiceBox<Integer> filters = new ChoiceBox<>();
     private final Label problems = new Label();
@@ -37,11 +39,18 @@ final class BenchSide extends VBox {
      * @param changed told when the case was changed
      * @param chosen told when another filter was chosen
      * @param photographs shows the photographs of the chosen filter
+     * @param units that are preferred now
      */
-    BenchSide(Supplier<Optional<CaseBench>> bench, Runnable changed, Runnable chosen, Runnable photographs) {
+    BenchSide(
+            Supplier<Optional<CaseBench>> bench,
+            Runnable changed,
+            Runnable chosen,
+            Runnable photographs,
+            Supplier<UnitSystem> units) {
         super(4);
         this.bench = bench;
         this.changed = changed;
+        this.units = units;
         sheet = new SheetPane(edits());
         sheets.setId("sheets");
         sheets.setAccessibleText(WindowTexts.get("sheets"));
@@ -210,7 +219,7 @@ final class BenchSide extends VBox {
         filling = false;
         String key = sheets.getValue();
         String path = key.equals(WHOLE) ? "" : key.equals(FILTER) ? FILTER + "[" + number() + "]" : key;
-        sheet.show(key.equals(FILTER) && count == 0 ? List.of() : one.sheet(path));
+        sheet.show(key.equals(FILTER) && count == 0 ? List.of() : one.sheet(path), one.meaning(path, units.get()));
         problems.setText(elsewhere(one, path));
         problems.setManaged(!problems.getText().isEmpty());
     }

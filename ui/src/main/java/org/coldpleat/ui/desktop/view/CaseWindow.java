@@ -70,7 +70,7 @@ final class CaseWindow {
         tables = new TableDesk(this::say);
         files = new FileDesk(stage, service, questions, state, bench -> opened(), this::say);
         bar = new WindowBar(root, this::undo, this::redo, this::look, this::point);
-        side = new BenchSide(files::bench, this::changed, this::chosen, this::photographs);
+        side = new BenchSide(files::bench, this::changed, this::chosen, this::photographs, bar::units);
         tabs = new ChartTabs(service, worker, quick, this::view, bar.look());
         whatIf = new WhatIfDesk(service, files::bench, this::view, tabs, this::failed, this::kept);
         verdict = new VerdictPane(tabs::explain);
@@ -372,6 +372,7 @@ final class CaseWindow {
     }
 
     private void look() {
+        side.refresh();
         tabs.redraw();
         whatIf.follow();
         verdict();

@@ -14,6 +14,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import org.coldpleat.ui.desktop.viewmodel.SheetMeaning;
 import org.coldpleat.ui.desktop.viewmodel.SheetRow;
 
 /** A sheet: all its fields in the order of the work. Sections that hold nothing yet can be opened and closed. */
@@ -24,7 +25,9 @@ final class SheetPane extends ScrollPane {
     private final SheetEdits edits;
     private final Map<String, ValueRow> values = new HashMap<>();
     private final Map<String, Label> problems = new HashMap<>();
+    private final Map<String, Label> amounts = new HashMap<>();
     private final Set<String> opened = new HashSet<>();
+    private SheetMeaning meant = SheetMeaning.NONE;
     private List<String> shape = List.of();
     private List<SheetRow> rows = List.of();
 
@@ -38,7 +41,8 @@ final class SheetPane extends ScrollPane {
     }
 
     /** Shows a sheet. Where only values changed, the lines stay; the input that had the keyboard keeps it. */
-    void show(List<SheetRow> fresh) {
+    void show(List<SheetRow> fresh, SheetMeaning meaning) {
+        meant = meaning;
         rows = fresh;
         List<SheetRow> shown = fresh.stream().filter(row -> !isHidden(row)).toList();
         List<String> freshShape =
@@ -50,8 +54,17 @@ final class SheetPane extends ScrollPane {
         for (SheetRow row : shown) {
             if (row.type() == SheetRow.Type.VALUE) {
                 values.get(row.path()).update(row);
+                values.get(row.path())
+                        .mean(meaning.of(row)
+                                .map(words -> WindowTexts.get("sheet.means", words))
+                                .orElse(""));
             } else {
                 problem(problems.get(row.type() + row.path()), row.problem());
+                problem(
+                        amounts.get(row.type() + row.path()),
+                        meaning.amount(row)
+                                .map(amount -> WindowTexts.get(amount.key(), amount.value()))
+                                .orElse(""));
             }
         }
     }
@@ -88,6 +101,7 @@ final class SheetPane extends ScrollPane {
         lines.getChildren().clear();
         values.clear();
         problems.clear();
+        amounts.clear();
         for (SheetRow row : shown) {
             lines.getChildren().add(row.type() == SheetRow.Type.VALUE ? value(row) : head(row));
         }
@@ -126,7 +140,13 @@ final class SheetPane extends ScrollPane {
             }
             default -> line.getChildren().add(row.path().equals(test(row.path())) ? toggle(row) : heading(row));
         }
-        return new VBox(2, line, problem);
+        Label amount = new Label();
+        amount.setId("amount:" + row.path());
+        amount.setWrapText(true);
+        amount.setMinHeight(USE_PREF_SIZE);
+        amount.getStyleClass().add("meaning");
+        amounts.put(row.type() + row.path(), amount);
+        return new VBox(2, line, amount, problem);
     }
 
     private static Label heading(SheetRow row) {
@@ -147,7 +167,7 @@ final class SheetPane extends ScrollPane {
             if (!opened.remove(row.path())) {
                 opened.add(row.path());
             }
-            show(rows);
+            show(rows, meant);
         });
         return toggle;
     }

@@ -25,6 +25,7 @@ final class ValueRow extends VBox {
     private final SheetEdits edits;
     private final Consumer<Control> next;
     private final Label problem = new Label();
+    private final Label meaning = new Label();
     private final VBox parts = new VBox(2);
     private final ToggleButton more = new ToggleButton("\u00b1");
     private final List<Control> inputs = new ArrayList<>();
@@ -69,7 +70,10 @@ final class ValueRow extends VBox {
         problem.setId("problem:" + path);
         problem.setWrapText(true);
         problem.getStyleClass().add("problem");
-        getChildren().addAll(label, line, parts, problem);
+        meaning.setId("meaning:" + path);
+        meaning.setWrapText(true);
+        meaning.getStyleClass().add("meaning");
+        getChildren().addAll(label, line, meaning, parts, problem);
         update(row);
     }
 
@@ -98,6 +102,13 @@ final class ValueRow extends VBox {
         }
         inputs.get(0).setAccessibleHelp(bad ? now.problem() : now.field().hint());
         open();
+    }
+
+    /** Says what the value is understood as; blank says nothing. */
+    void mean(String words) {
+        meaning.setText(words);
+        meaning.setVisible(!words.isEmpty());
+        meaning.setManaged(!words.isEmpty());
     }
 
     /** The inputs the keyboard can go to, in their order. */

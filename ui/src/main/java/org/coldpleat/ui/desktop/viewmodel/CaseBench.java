@@ -9,10 +9,12 @@ import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.coldpleat.shared.casefile.CaseDraft;
 import org.coldpleat.shared.casefile.CaseWriter;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import org.coldpleat.ui.service.Opening;
@@ -149,6 +151,24 @@ public final class CaseBench {
     /** Lines of a sheet: of a candidate, {@code oil}, {@code engine} and so on; blank for the case itself. */
     public List<SheetRow> sheet(String path) {
         return Sheet.rows(draft, opening.problems(), path);
+    }
+
+    /**
+     * What the lines of a sheet are understood as, and what they amount to; nothing while the draft is not understood.
+     *
+     * @param path as of {@link #sheet}
+     */
+    public SheetMeaning meaning(String path, UnitSystem units) {
+        if (!isUnderstood() || opened().isEmpty()) {
+            return SheetMeaning.NONE;
+        }
+        OpenedCase known = opened().get();
+        Map<String, SheetMeaning.Amount> amounts = draft.value(path + ".name")
+                .filter(name ->
+                        path.startsWith(CANDIDATES) && known.candidates().contains(name))
+                .map(name -> SheetMeaning.amounts(path, service.present(known, name), units))
+                .orElse(Map.of());
+        return new SheetMeaning(known.understood(), amounts, units);
     }
 
     /** Names of all candidates, understood or not. */

@@ -212,6 +212,33 @@ class BenchWindowTest {
     }
 
     @Test
+    void whatIsTypedInAnyUnitIsEchoedAndWhatItAmountsToStandsBesideIt(FxRobot robot) throws Exception {
+        startNew(robot);
+        typeOil(robot);
+        typeFilter(robot);
+        // inches as fractions and decimals, a decimal comma
+        for (String[] typed : new String[][] {{"2-3/8\"", "60.3"}, {"1.45in", "36.8"}, {"60,5 mm", "60.5"}}) {
+            probe.type("#field:candidates[0].pleats.height", typed[0]);
+            String echo = meaning("candidates[0].pleats.height");
+            assertTrue(echo.contains(typed[1]) && echo.contains("mm"), typed[0] + ": " + echo);
+        }
+        String area = probe.node("#amount:candidates[0].pleats", Label.class).getText();
+        assertTrue(area.contains("cm2") || area.contains("cm²"), area);
+        probe.type("#field:candidates[0].medium.strip.length", "1.2 m");
+        assertFalse(area.equals(
+                probe.node("#amount:candidates[0].pleats", Label.class).getText()));
+        robot.interact(
+                () -> probe.node("#units", ChoiceBox.class).getSelectionModel().select(1));
+        assertTrue(meaning("candidates[0].pleats.height").contains("in"), meaning("candidates[0].pleats.height"));
+        probe.type("#field:candidates[0].pleats.height", "tall");
+        assertEquals("", meaning("candidates[0].pleats.height"), "nothing is echoed of what is not understood");
+    }
+
+    private String meaning(String path) {
+        return probe.node("#meaning:" + path, Label.class).getText();
+    }
+
+    @Test
     void whereAValueComesFromAndANoteStandBesideIt(FxRobot robot) {
         startNew(robot);
         press(robot, "#addFilter");
