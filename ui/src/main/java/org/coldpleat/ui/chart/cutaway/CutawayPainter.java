@@ -24,6 +24,8 @@ public final class CutawayPainter {
     static final Font PLAIN = new Font(Font.SANS_SERIF, Font.PLAIN, 15);
     static final Font SMALL = new Font(Font.SANS_SERIF, Font.PLAIN, 13);
     private static final int HEAD = 84;
+    private static final float SMALLEST_TYPE = 6;
+
     /** Keeps a drawing in the smallest of panes from being turned inside out [points for each mm]. */
     private static final double SMALLEST = 0.01;
 
@@ -203,8 +205,16 @@ public final class CutawayPainter {
 
     /** Writes words around a place, smaller where they would not fit. */
     static void fitted(Graphics2D g2, String text, Font font, Color color, double x, double y, double room) {
-        double fits = Math.min(1, room / Math.max(1, g2.getFontMetrics(font).stringWidth(text)));
-        words(g2, text, font.deriveFont((float) (fits * font.getSize2D())), color, x, y, 0.5);
+        Font fitting = font;
+        // the width of letters goes in steps, so it is measured anew at each size
+        while (fitting.getSize2D() > SMALLEST_TYPE && width(g2, text, fitting) > room) {
+            fitting = fitting.deriveFont(fitting.getSize2D() - 0.5f);
+        }
+        words(g2, text, fitting, color, x, y, 0.5);
+    }
+
+    private static double width(Graphics2D g2, String text, Font font) {
+        return g2.getFontMetrics(font).getStringBounds(text, g2).getWidth();
     }
 
     /** What the drawing shows, for readers who cannot see it. */
