@@ -214,6 +214,6 @@ final class FilterSteps {
         if (one.quantity(one.path(STRIP)).isPresent()) {
             factors.put(one.path(STRIP), factor);
         }
-        return one.scaled(factors);
+        return one.scaledWithSameMedium(factors);
     }
 }

@@ -14,6 +14,7 @@ import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
+import org.coldpleat.ui.service.SheetTests;
 
 /**
  * A case to ask, and the same case with some values changed. Questions are put to one candidate: the first whose valve
@@ -122,6 +123,26 @@ public final class LessonCase {
         return changed(factors, List.of());
     }
 
+    /** The same with the medium staying what it is, whatever tests of the filter as it was say of another one. */
+    Optional<OpenedCase> scaledWithSameMedium(Map<String, Double> factors) {
+        return changed(sameMedium(draft, position), factors, List.of());
+    }
+
+    /** A draft in which tests of the whole filter gave way to what came of them; as it is where there are none. */
+    private CaseDraft sameMedium(CaseDraft from, int number) {
+        Optional<Section> sheet = opened.sheet(candidate());
+        if (sheet.map(one -> SheetTests.on(one, SheetTests.OF_WHOLE_FILTER)).orElse(List.of()).isEmpty()) {
+            return from;
+        }
+        String at = "candidates[" + number + "]";
+        CaseDraft next = from;
+        for (String test : SheetTests.on(sheet.get(), SheetTests.OF_MEDIUM)) {
+            next = next.clear(at + test.substring(sheet.get().path().length()));
+        }
+        double resistance = service.present(opened, candidate()).mediumResistance();
+        return next.set(at + ".medium.resistance", resistance + " " + Kind.MEDIUM_RESISTANCE.siUnit());
+    }
+
     /** The same with some fields left out. */
     Optional<OpenedCase> changed(Map<String, Double> factors, List<String> left) {
         return changed(draft, factors, left);
@@ -163,12 +184,12 @@ public final class LessonCase {
             return Optional.of(glance);
         }
         String copy = candidate() + " " + name;
-        CaseDraft changed = draft.copy("candidates", position, copy);
+        int last = draft.count("candidates");
+        CaseDraft changed = sameMedium(draft.copy("candidates", position, copy), last);
         for (Map.Entry<String, Double> one : factors.entrySet()) {
             Optional<Measured> value = quantity(path(one.getKey()));
             if (value.isPresent()) {
-                changed = changed.set(
-                        "candidates[" + (position + 1) + "]." + one.getKey(), text(value.get(), one.getValue()));
+                changed = changed.set("candidates[" + last + "]." + one.getKey(), text(value.get(), one.getValue()));
             }
         }
         return service.openDraft("lesson", changed, Optional.of(opened))
@@ -182,7 +203,7 @@ public final class LessonCase {
                             all.from(),
                             all.to(),
                             all.named(),
-                            all.candidates().subList(position, position + 2));
+                            List.of(all.candidates().get(position), all.candidates().get(last)));
                 });
     }
 

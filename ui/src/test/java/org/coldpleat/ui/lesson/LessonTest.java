@@ -10,14 +10,18 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.coldpleat.model.run.Glance;
 import org.coldpleat.shared.casefile.CaseDraft;
 import org.coldpleat.shared.notice.Wording;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
+import org.coldpleat.ui.service.Opening;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -32,9 +36,9 @@ class LessonTest {
         for (Map.Entry<String, String> one : changed.entrySet()) {
             draft = draft.set(one.getKey(), one.getValue());
         }
-        OpenedCase opened = SERVICE.openDraft(file.toString(), draft, Optional.empty())
-                .opened()
-                .orElseThrow();
+        Opening opening = SERVICE.openDraft(file.toString(), draft, Optional.empty());
+        assertEquals(List.of(), opening.problems());
+        OpenedCase opened = opening.opened().orElseThrow();
         return LessonCase.of(SERVICE, draft, opened);
     }
 
@@ -146,5 +150,38 @@ class LessonTest {
         assertTrue(Lesson.verdict(11, ten).contains("Well predicted"));
         assertTrue(Lesson.verdict(3, ten).contains("More"));
         assertTrue(Lesson.verdict(30, ten).contains("Less"));
+    }
+
+    @Test
+    void flowTestOfTheWholeFilterDoesNotHoldTheMediumBackWhenItsAreaIsTurned() throws Exception {
+        LessonCase bare = lesson("half-the-area", Map.of());
+        double flow = bare.flow();
+        double warm = bare.warmest();
+        double drop = bare.atFlow(bare.opened(), flow, warm).elementPressureDrop();
+        Map<String, String> rows = new TreeMap<>();
+        rows.put(bare.path("tests.flowBench.flapHeld"), "true");
+        for (int i = 0; i < 3; i++) {
+            double part = (i + 1) / 3.0;
+            String row = bare.path("tests.flowBench.rows[" + i + "].");
+            rows.put(row + "pressure", String.format(Locale.ROOT, "%.4f kPa", part * drop / 1000));
+            rows.put(row + "flow", String.format(Locale.ROOT, "%.4f L/min", part * flow * 60_000));
+            rows.put(row + "temperature", String.format(Locale.ROOT, "%.1f °C", warm - 273.15));
+        }
+        LessonCase tested = lesson("half-the-area", rows);
+        double before = tested.atFlow(tested.opened(), flow, warm).elementPressureDrop();
+        Map<String, Double> factors =
+                Map.of(tested.path("pleats.count"), 0.5, tested.path("medium.strip.length"), 0.5);
+        OpenedCase half = tested.scaledWithSameMedium(factors).orElseThrow();
+        double after = tested.atFlow(half, flow, warm).elementPressureDrop();
+        assertTrue(after > 1.5 * before, after + " of " + before);
+    }
+
+    @Test
+    void whatIsTurnedIsDrawnAsACopyBesideTheFilterItselfAndNoOtherFilterIsTouched() throws Exception {
+        LessonCase one = lesson("ridge-hut-generator", Map.of());
+        Glance both = one.glanceBeside(Map.of("pleats.count", 0.5), "turned").orElseThrow();
+        assertEquals(
+                List.of(one.candidate(), one.candidate() + " turned"),
+                both.candidates().stream().map(Glance.Candidate::name).toList());
     }
 }

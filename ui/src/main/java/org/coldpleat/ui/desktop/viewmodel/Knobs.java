@@ -11,6 +11,7 @@ import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.ui.service.OpenedCase;
 import org.coldpleat.ui.service.Present;
+import org.coldpleat.ui.service.SheetTests;
 
 /**
  * Finds what can be tried on a candidate of a case. Tests of the filter as it was say what its valve and its medium are;
@@ -23,18 +24,6 @@ final class Knobs {
 
     /** Where the slider of hours ends if the case looks no further ahead [s]. */
     private static final double HORIZON = 1000 * 3600.0;
-
-    private static final List<String> MEDIUM_TESTS = List.of(
-            ".medium.permeability",
-            ".medium.flowBench",
-            ".medium.airTest",
-            ".medium.layers",
-            ".medium.fiberDiameter",
-            ".tests.flowBench",
-            ".tests.drainTest",
-            ".tests.airTest",
-            ".tests.bubblePoint",
-            ".tests.fiberSizing");
 
     private final OpenedCase opened;
     private final Map<String, Measured> known;
@@ -79,16 +68,9 @@ final class Knobs {
         knobs.put(key, new Knob(key, kind, base, LEAST * base, MOST * base, fields, there(voided), kept));
     }
 
-    /** Those parts of the sheet that are there. */
-    private List<String> there(List<String> paths) {
-        return paths.stream().filter(this::isThere).map(path -> sheet + path).toList();
-    }
-
-    private boolean isThere(String path) {
-        String[] steps = path.substring(1).split("\\.", -1);
-        return written.flatMap(one -> one.section(steps[0]))
-                .map(one -> one.has(steps[1]))
-                .orElse(false);
+    /** Those of the tests that stand on the sheet. */
+    private List<String> there(List<String> tests) {
+        return written.map(one -> SheetTests.on(one, tests)).orElse(List.of());
     }
 
     private void opening() {
@@ -98,7 +80,7 @@ final class Knobs {
             read(sheet + ".bypass.closingPressure")
                     .ifPresent(closing ->
                             fields.add(field(".bypass.closingPressure", Kind.PRESSURE_DIFFERENCE, closing.value())));
-            add("opening", Kind.PRESSURE_DIFFERENCE, pressure, fields, List.of(".tests.scaleTest"), true);
+            add("opening", Kind.PRESSURE_DIFFERENCE, pressure, fields, SheetTests.OF_VALVE, true);
         });
     }
 
@@ -121,7 +103,7 @@ final class Knobs {
         if (!fields.isEmpty()) {
             fields.add(new Knob.Field(
                     sheet + ".medium.resistance", Kind.MEDIUM_RESISTANCE, 0, present.mediumResistance()));
-            add("area", Kind.AREA, present.grossArea(), fields, MEDIUM_TESTS, true);
+            add("area", Kind.AREA, present.grossArea(), fields, SheetTests.OF_MEDIUM, true);
         }
     }
 
@@ -144,7 +126,7 @@ final class Knobs {
             for (String weight : List.of(".medium.basisWeight", ".medium.sample.mass")) {
                 read(sheet + weight).ifPresent(value -> fields.add(field(weight, value.kind(), value.value())));
             }
-            add("thickness", Kind.LENGTH, thick, fields, MEDIUM_TESTS, true);
+            add("thickness", Kind.LENGTH, thick, fields, SheetTests.OF_MEDIUM, true);
         });
     }
 
