@@ -131,7 +131,9 @@ public final class LessonCase {
     /** A draft in which tests of the whole filter gave way to what came of them; as it is where there are none. */
     private CaseDraft sameMedium(CaseDraft from, int number) {
         Optional<Section> sheet = opened.sheet(candidate());
-        if (sheet.map(one -> SheetTests.on(one, SheetTests.OF_WHOLE_FILTER)).orElse(List.of()).isEmpty()) {
+        if (sheet.map(one -> SheetTests.on(one, SheetTests.OF_WHOLE_FILTER))
+                .orElse(List.of())
+                .isEmpty()) {
             return from;
         }
         String at = "candidates[" + number + "]";
@@ -203,7 +205,9 @@ public final class LessonCase {
                             all.from(),
                             all.to(),
                             all.named(),
-                            List.of(all.candidates().get(position), all.candidates().get(last)));
+                            List.of(
+                                    all.candidates().get(position),
+                                    all.candidates().get(last)));
                 });
     }
 

@@ -169,8 +169,7 @@ class LessonTest {
         }
         LessonCase tested = lesson("half-the-area", rows);
         double before = tested.atFlow(tested.opened(), flow, warm).elementPressureDrop();
-        Map<String, Double> factors =
-                Map.of(tested.path("pleats.count"), 0.5, tested.path("medium.strip.length"), 0.5);
+        Map<String, Double> factors = Map.of(tested.path("pleats.count"), 0.5, tested.path("medium.strip.length"), 0.5);
         OpenedCase half = tested.scaledWithSameMedium(factors).orElseThrow();
         double after = tested.atFlow(half, flow, warm).elementPressureDrop();
         assertTrue(after > 1.5 * before, after + " of " + before);

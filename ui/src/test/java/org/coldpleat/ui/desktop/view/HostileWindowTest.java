@@ -121,7 +121,8 @@ class HostileWindowTest {
         boolean changes = !text.equals(row.typed());
         probe.type("#field:" + row.path(), text);
         assertEquals(text, bench().draft().value(row.path()).orElse(""), row.path());
-        boolean free = row.field().type() == Field.Type.TEXT && row.field().choices().isEmpty();
+        boolean free =
+                row.field().type() == Field.Type.TEXT && row.field().choices().isEmpty();
         if (noAmount && !free) {
             Label problem = probe.node("#problem:" + row.path(), Label.class);
             assertFalse(bench().isUnderstood(), row.path() + " understood " + shown(text));
