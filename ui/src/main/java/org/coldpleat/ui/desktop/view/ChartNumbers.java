@@ -18,6 +18,8 @@ import org.jfree.data.xy.XYDataset;
 
 /** The numbers of a chart as lines of a table and as a read-out. */
 final class ChartNumbers {
+    private static final double NOUGHT = 1e-9;
+
     private ChartNumbers() {}
 
     /** Every known point of every curve. */
@@ -123,6 +125,7 @@ final class ChartNumbers {
     }
 
     static String text(double value) {
-        return String.format(Locale.ROOT, "%.4g", value);
+        // a place along the chart is a sum of steps, so that nought is seldom exact
+        return String.format(Locale.ROOT, "%.4g", Math.abs(value) < NOUGHT ? 0 : value);
     }
 }
