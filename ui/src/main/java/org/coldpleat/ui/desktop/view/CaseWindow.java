@@ -73,6 +73,8 @@ final class CaseWindow {
         side = new BenchSide(files::bench, this::changed, this::chosen, this::photographs, bar::units);
         tabs = new ChartTabs(service, worker, quick, this::view, bar.look());
         whatIf = new WhatIfDesk(service, files::bench, this::view, tabs, this::failed, this::kept);
+        whatIf.pane().visibleProperty().bind(tabs.showsTried());
+        whatIf.pane().managedProperty().bind(tabs.showsTried());
         verdict = new VerdictPane(tabs::explain);
         keeper = new WindowKeeper(stage, bar, state);
         bar.onChosen(keeper::chosen);

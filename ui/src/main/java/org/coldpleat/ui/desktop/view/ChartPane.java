@@ -42,6 +42,7 @@ final class ChartPane extends BorderPane {
     private final Label readOut = new Label();
     private final VBox foot = new VBox(4, readOut);
     private final Label note = new Label();
+    private final FlowPane tools = new FlowPane();
     private final ToggleButton table = new ToggleButton(WindowTexts.get("numbers"));
     private Optional<Saving> saving = Optional.empty();
     private Runnable reset = () -> {};
@@ -69,7 +70,7 @@ final class ChartPane extends BorderPane {
         readOut.setWrapText(true);
         note.setId(id + "-note");
         note.getStyleClass().add("note");
-        FlowPane tools = new FlowPane(table, save, copy, copyNumbers, whole, note);
+        tools.getChildren().addAll(table, save, copy, copyNumbers, whole, note);
         tools.getStyleClass().add("chart-tools");
         setTop(tools);
         setCenter(picture);
@@ -91,6 +92,11 @@ final class ChartPane extends BorderPane {
         setCenter(table.isSelected() ? numbers : picture);
         reader.take(Optional.of(shown));
         picture.show(reader::draw, description);
+    }
+
+    /** Puts something that belongs to the picture before its buttons. */
+    void before(List<Node> nodes) {
+        tools.getChildren().addAll(0, nodes);
     }
 
     /** Puts a legend under the picture, in place of the legends of its charts. */

@@ -3,6 +3,8 @@ package org.coldpleat.ui.desktop.view;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
 import javafx.scene.Node;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
@@ -92,6 +94,16 @@ final class ChartTabs extends TabPane {
             later.getStyleClass().add("later");
         }
         getSelectionModel().selectedItemProperty().addListener(observed -> late());
+    }
+
+    /** True while curves are looked at that a value tried moves. */
+    BooleanBinding showsTried() {
+        return Bindings.createBooleanBinding(
+                () -> {
+                    Tab shown = getSelectionModel().getSelectedItem();
+                    return shown != null && (shown.getContent() == pressure || shown.getContent() == share);
+                },
+                getSelectionModel().selectedItemProperty());
     }
 
     /** Shows a new comparison; what belonged to the one before is gone. */

@@ -240,7 +240,7 @@ final class PhotographWindow {
 
     private static FlowPane row(Node... parts) {
         FlowPane row = new FlowPane(6, 4, parts);
-        row.getStyleClass().add("study-bar");
+        row.getStyleClass().add("tool-row");
         return row;
     }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import javafx.concurrent.Task;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
@@ -13,7 +14,6 @@ import javafx.scene.control.ProgressBar;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.coldpleat.model.run.Progress;
 import org.coldpleat.shared.quantity.UnitSystem;
@@ -25,7 +25,7 @@ import org.jfree.chart.JFreeChart;
  */
 final class StudyPane extends BorderPane {
     /** Part of the height for the sentences under the picture [1]; the rest of them is scrolled to. */
-    private static final double SENTENCES = 0.18;
+    private static final double SENTENCES = 0.14;
 
     private static final String OUTDATED = "outdated";
 
@@ -63,8 +63,7 @@ final class StudyPane extends BorderPane {
         chart = new ChartPane("chart-" + study.key(), look);
         String id = "study-" + study.key();
         setId(id);
-        FlowPane bar = new FlowPane(6, 4);
-        bar.getStyleClass().add("study-bar");
+        List<Node> bar = new ArrayList<>();
         for (Study.Input input : study.inputs()) {
             TextField field = new TextField();
             field.setId(id + ":" + input.key());
@@ -74,7 +73,8 @@ final class StudyPane extends BorderPane {
             label.setLabelFor(field);
             field.setAccessibleText(label.getText());
             inputs.add(field);
-            bar.getChildren().addAll(label, field);
+            bar.add(label);
+            bar.add(field);
         }
         run.setId(id + "-run");
         run.setOnAction(event -> run());
@@ -88,7 +88,8 @@ final class StudyPane extends BorderPane {
         note.setId(id + "-note");
         note.setWrapText(true);
         note.getStyleClass().add("note");
-        bar.getChildren().addAll(run, stop, progress, pictures, note);
+        bar.addAll(List.of(run, stop, progress, pictures, note));
+        chart.before(bar);
         words.setId(id + "-words");
         words.setWrapText(true);
         words.getStyleClass().add("sheet");
@@ -100,7 +101,6 @@ final class StudyPane extends BorderPane {
         sentences.managedProperty().bind(sentences.visibleProperty());
         chart.onWhole(this::draw);
         chart.getStyleClass().add("later");
-        setTop(bar);
         setCenter(chart);
         setBottom(new VBox(sentences));
         working(false);
@@ -204,6 +204,7 @@ final class StudyPane extends BorderPane {
         run.setDisable(on);
         stop.setDisable(!on);
         progress.setVisible(on);
+        progress.setManaged(on);
         if (on) {
             progress.progressProperty().bind(work.orElseThrow().progressProperty());
         }

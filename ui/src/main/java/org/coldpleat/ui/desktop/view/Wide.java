@@ -8,10 +8,10 @@ final class Wide {
     private static final double LETTER = 0.602;
 
     private static final double LARGEST = 13;
-    private static final double SMALLEST = 10;
+    private static final double SMALLEST = 9.5;
 
     /** Room for the edges and the scroll bar [px]. */
-    private static final double EDGES = 44;
+    private static final double EDGES = 36;
 
     private Wide() {}
 
@@ -24,7 +24,7 @@ final class Wide {
         Runnable fit = () -> {
             double type = look.type().get();
             double fits = (area.getWidth() - EDGES) / (LETTER * columns);
-            double size = Math.max(SMALLEST * type, Math.min(LARGEST * type, fits));
+            double size = Math.max(SMALLEST, Math.min(LARGEST * type, fits));
             area.setStyle("-fx-font-size: " + size + "px;");
         };
         area.widthProperty().addListener(observed -> fit.run());
