@@ -163,9 +163,9 @@ public final class CaseBench {
             return SheetMeaning.NONE;
         }
         OpenedCase known = opened().get();
-        Map<String, SheetMeaning.Amount> amounts = draft.value(path + ".name")
-                .filter(name ->
-                        path.startsWith(CANDIDATES) && known.candidates().contains(name))
+        Optional<String> candidate = path.startsWith(CANDIDATES) ? draft.value(path + ".name") : Optional.empty();
+        Map<String, SheetMeaning.Amount> amounts = candidate
+                .filter(known.candidates()::contains)
                 .map(name -> SheetMeaning.amounts(path, service.present(known, name), units))
                 .orElse(Map.of());
         return new SheetMeaning(known.understood(), amounts, units);
