@@ -46,6 +46,7 @@ final class StudyPane extends BorderPane {
     private Optional<Work> work = Optional.empty();
     private Optional<Study.Answer> answer = Optional.empty();
     private List<Study.Drawn> drawn = List.of();
+    private UnitSystem drawnIn = UnitSystem.METRIC;
     /** What the shown answer, or the one being worked out, belongs to; blank if there is none. */
     private String belongs = "";
     /** Key of the words that say why work was given up; blank if it was not. */
@@ -218,7 +219,7 @@ final class StudyPane extends BorderPane {
     private void show(Optional<Study.Answer> fresh) {
         int before = pictures.getSelectionModel().getSelectedIndex();
         answer = fresh;
-        pictured();
+        pictured(preferred());
         words.setText(drawn.isEmpty() ? "" : fresh.orElseThrow().words());
         pictures.getItems().setAll(drawn.stream().map(Study.Drawn::name).toList());
         pictures.setVisible(drawn.size() > 1);
@@ -231,14 +232,19 @@ final class StudyPane extends BorderPane {
         mark();
     }
 
-    /** Takes the pictures of the answer in the units that are preferred now. */
-    private void pictured() {
-        UnitSystem units = view.get().map(ChartTabs.View::units).orElse(UnitSystem.METRIC);
+    private UnitSystem preferred() {
+        return view.get().map(ChartTabs.View::units).orElse(UnitSystem.METRIC);
+    }
+
+    private void pictured(UnitSystem units) {
+        drawnIn = units;
         drawn = answer.map(one -> one.pictures().apply(units)).orElse(List.of());
     }
 
     private void draw() {
-        pictured();
+        if (preferred() != drawnIn) {
+            pictured(preferred());
+        }
         int chosen = pictures.getSelectionModel().getSelectedIndex();
         if (chosen >= 0 && chosen < drawn.size()) {
             Study.Drawn one = drawn.get(chosen);
