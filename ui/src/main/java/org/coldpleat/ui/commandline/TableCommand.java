@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.coldpleat.model.run.Glance;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.service.CaseService;
+import org.coldpleat.ui.service.OilRange;
 import org.coldpleat.ui.service.OpenedCase;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -58,7 +58,7 @@ final class TableCommand implements Callable<Integer> {
             CaseArgument.requireState(opened, state);
         }
         List<String> states = state == null ? opened.states() : List.of(state);
-        Glance range = service.glance(opened, states.get(0));
+        OilRange range = service.range(opened);
         double coldest = from == null ? range.from() : ValueArgument.temperature("--from", from);
         double warmest = to == null ? range.to() : ValueArgument.temperature("--to", to);
         if (!(coldest < warmest)) {

@@ -81,6 +81,11 @@ public final class CaseService {
         return drafts.open(name, draft, before);
     }
 
+    /** The oil temperatures that a case looks at. */
+    public OilRange range(OpenedCase opened) {
+        return opened.runs().range();
+    }
+
     /** Compares all candidates in all states over the whole range of oil temperature. */
     public Comparison compare(OpenedCase opened) {
         return compare(opened, Progress.NONE).orElseThrow();

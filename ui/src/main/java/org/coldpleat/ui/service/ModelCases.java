@@ -87,6 +87,11 @@ final class ModelCases {
         }
 
         @Override
+        public OilRange range() {
+            return new OilRange(resolved.from(), resolved.to());
+        }
+
+        @Override
         public Optional<Comparison> compare(Progress progress) {
             return Simulation.compare(resolved, progress);
         }

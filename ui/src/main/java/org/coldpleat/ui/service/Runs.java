@@ -29,6 +29,11 @@ interface Runs {
         return Optional.empty();
     }
 
+    /** The oil temperatures that the case looks at. */
+    default OilRange range() {
+        throw new IllegalArgumentException("no range of oil temperatures here");
+    }
+
     /** All candidates in all states; empty if cancelled. */
     Optional<Comparison> compare(Progress progress);
 
