@@ -26,7 +26,9 @@ final class TableDesk {
         SheetCsv.Reading reading;
         try {
             if (Files.size(file) > CaseReader.LARGEST_FILE) {
-                throw new IOException(Long.toString(CaseReader.LARGEST_FILE));
+                String words = WindowTexts.get("tableTooLarge", CaseReader.LARGEST_FILE + "");
+                said.accept(WindowTexts.get("status.notImported", file.toString(), words));
+                return false;
             }
             reading = SheetCsv.read(file.toString(), Files.readString(file, StandardCharsets.UTF_8));
         } catch (IOException e) {
