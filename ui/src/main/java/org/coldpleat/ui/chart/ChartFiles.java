@@ -190,4 +190,12 @@ public final class ChartFiles {
         element.appendChild(document.createTextNode(words));
         root.insertBefore(element, root.getFirstChild());
     }
+
+    /** A name for a file on any system: letters, digits and hyphens. */
+    public static String fileName(String name) {
+        String plain = name.toLowerCase(Locale.ROOT)
+                .replaceAll("[^\\p{L}\\p{N}]+", "-")
+                .replaceAll("^-+|-+$", "");
+        return plain.isEmpty() ? "unnamed" : plain;
+    }
 }

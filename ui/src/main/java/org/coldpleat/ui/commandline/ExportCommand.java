@@ -11,6 +11,7 @@ import org.coldpleat.model.run.ColdStartRequest;
 import org.coldpleat.model.run.StartOutline;
 import org.coldpleat.shared.casefile.CaseWriter;
 import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.ui.chart.ChartFiles;
 import org.coldpleat.ui.report.Report;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
@@ -67,7 +68,7 @@ final class ExportCommand implements Callable<Integer> {
     private void maps(OpenedCase opened, UnitSystem units) {
         List<String> names = opened.candidates();
         for (int c = 0; c < names.size(); c++) {
-            String of = (c + 1) + "-" + Pictures.fileName(names.get(c));
+            String of = (c + 1) + "-" + ChartFiles.fileName(names.get(c));
             put("map-" + of, MapOutput.csv(service.map(opened, names.get(c)), units));
             service.multiPass(opened, names.get(c), 0)
                     .ifPresent(report -> put("multipass-" + of, MultiPassOutput.csv(report)));

@@ -49,7 +49,7 @@ final class Pictures {
         List<StateSheet> sheets = RunCharts.sheets(comparison);
         for (int s = 0; s < sheets.size(); s++) {
             StateSheet sheet = sheets.get(s);
-            String name = (s + 1) + "-" + fileName(sheet.state());
+            String name = (s + 1) + "-" + ChartFiles.fileName(sheet.state());
             write(
                     TemperatureCharts.pressure(sheet, units),
                     TemperatureCharts.pressureDescription(sheet),
@@ -72,7 +72,7 @@ final class Pictures {
                 ShareMapChart.of(grid, units),
                 ShareMapChart.description(grid),
                 folder,
-                "map-" + fileName(map.candidate()),
+                "map-" + ChartFiles.fileName(map.candidate()),
                 console);
     }
 
@@ -83,7 +83,7 @@ final class Pictures {
                 TemperatureCharts.pressure(sheet, UnitSystem.METRIC),
                 TemperatureCharts.pressureDescription(sheet),
                 folder,
-                "lesson-" + place + "-" + fileName(step.key()),
+                "lesson-" + place + "-" + ChartFiles.fileName(step.key()),
                 console);
     }
 
@@ -99,7 +99,7 @@ final class Pictures {
                 ColdStartCharts.timeline(start, names, units),
                 ColdStartCharts.timelineDescription(start),
                 folder,
-                "coldstart-" + fileName(start.schedule()),
+                "coldstart-" + ChartFiles.fileName(start.schedule()),
                 console);
     }
 
@@ -110,7 +110,7 @@ final class Pictures {
                 ColdStartCharts.sweep(sweep, names, units),
                 ColdStartCharts.sweepDescription(sweep),
                 folder,
-                "coldstart-sweep-" + fileName(sweep.schedule()),
+                "coldstart-sweep-" + ChartFiles.fileName(sweep.schedule()),
                 console);
     }
 
@@ -123,7 +123,7 @@ final class Pictures {
 
     /** Two pictures of a multi-pass test: filtration ratio and pressure drop. */
     static void ofMultiPass(MultiPassReport report, Path folder, Console console) {
-        String name = fileName(report.candidate());
+        String name = ChartFiles.fileName(report.candidate());
         write(
                 ServiceCharts.beta(report),
                 ServiceCharts.betaDescription(report),
@@ -147,7 +147,7 @@ final class Pictures {
                         ResidualChart.of(report, test, title, invented, units),
                         ResidualChart.description(report, test),
                         folder,
-                        "residuals-" + fileName(report.candidate()),
+                        "residuals-" + ChartFiles.fileName(report.candidate()),
                         console);
             }
         }
@@ -160,14 +160,15 @@ final class Pictures {
 
     /** One picture: what comes of each value. */
     static void ofSize(SizingResult result, UnitSystem units, Path folder, Console console) {
-        String name = "size-" + result.variable().name().toLowerCase(Locale.ROOT) + "-" + fileName(result.candidate());
+        String name = "size-" + result.variable().name().toLowerCase(Locale.ROOT) + "-"
+                + ChartFiles.fileName(result.candidate());
         write(SizeChart.of(result, units), SizeChart.description(result), folder, name, console);
     }
 
     /** One picture: the candidate cut open, as it stands at the point. */
     static void ofPoint(Section sheet, PointResult point, UnitSystem units, Path folder, Console console) {
         CutawayDrawing drawing = Cutaway.of(sheet, point, point.flow(), units);
-        String name = "cutaway-" + fileName(point.candidate());
+        String name = "cutaway-" + ChartFiles.fileName(point.candidate());
         try {
             Files.createDirectories(folder);
             Path svg = folder.resolve(name + ".svg");
@@ -199,14 +200,10 @@ final class Pictures {
 
     /** Beside the pictures stands what none of them can tell. */
     private static void limits(Path folder) throws IOException {
-        CaseWriter.write(folder.resolve("what-pictures-cannot-tell.txt"), String.join("\n", Report.limits()) + "\n");
-    }
-
-    /** A name for a file on any system: letters, digits and hyphens. */
-    static String fileName(String name) {
-        String plain = name.toLowerCase(Locale.ROOT)
-                .replaceAll("[^\\p{L}\\p{N}]+", "-")
-                .replaceAll("^-+|-+$", "");
-        return plain.isEmpty() ? "unnamed" : plain;
+        Path file = folder.resolve("what-pictures-cannot-tell.txt");
+        String words = String.join("\n", Report.limits()) + "\n";
+        if (!Files.exists(file) || !Files.readString(file).equals(words)) {
+            CaseWriter.write(file, words);
+        }
     }
 }

@@ -3,7 +3,6 @@ package org.coldpleat.ui.show;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -13,6 +12,7 @@ import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.Canvas;
+import org.coldpleat.ui.chart.ChartFiles;
 import org.coldpleat.ui.chart.ColdStartCharts;
 import org.coldpleat.ui.chart.Picture;
 import org.coldpleat.ui.chart.Presentation;
@@ -93,7 +93,7 @@ public final class PictureSet {
         List<StateSheet> sheets = RunCharts.sheets(comparison);
         for (int s = 0; s < sheets.size(); s++) {
             StateSheet sheet = sheets.get(s);
-            String name = (s + 1) + "-" + fileName(sheet.state());
+            String name = (s + 1) + "-" + ChartFiles.fileName(sheet.state());
             chart(
                     "pressure-" + name,
                     TemperatureCharts.pressure(sheet, units),
@@ -107,7 +107,10 @@ public final class PictureSet {
                 Arrays.stream(map.share()).flatMapToDouble(Arrays::stream).allMatch(share -> share < LEAST_SHOWN);
         if (!blank) {
             ShareGrid grid = RunCharts.grid(map, comparison.title(), comparison.invented());
-            chart("map-" + fileName(map.candidate()), ShareMapChart.of(grid, units), ShareMapChart.description(grid));
+            chart(
+                    "map-" + ChartFiles.fileName(map.candidate()),
+                    ShareMapChart.of(grid, units),
+                    ShareMapChart.description(grid));
         }
     }
 
@@ -116,7 +119,7 @@ public final class PictureSet {
         for (PointResult point : points) {
             opened.sheet(point.candidate())
                     .ifPresent(sheet -> pictures.add(new NamedPicture(
-                            "cutaway-" + fileName(point.candidate()),
+                            "cutaway-" + ChartFiles.fileName(point.candidate()),
                             Stages.picture(
                                     Stages.steady(Cutaway.side(sheet, point, most), point, opened, UnitWords.of(units)),
                                     !canvas.transparent()))));
@@ -125,13 +128,5 @@ public final class PictureSet {
 
     private void chart(String name, JFreeChart chart, String description) {
         pictures.add(new NamedPicture(name, Picture.of(Presentation.dress(chart, canvas), description)));
-    }
-
-    /** A name for a file on any system: letters, digits and hyphens. */
-    static String fileName(String name) {
-        String plain = name.toLowerCase(Locale.ROOT)
-                .replaceAll("[^\\p{L}\\p{N}]+", "-")
-                .replaceAll("^-+|-+$", "");
-        return plain.isEmpty() ? "unnamed" : plain;
     }
 }

@@ -11,6 +11,7 @@ import org.coldpleat.model.run.ColdStartCandidate;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.ui.chart.ChartFiles;
 import org.coldpleat.ui.chart.Picture;
 import org.coldpleat.ui.chart.UnitWords;
 import org.coldpleat.ui.chart.cutaway.Cutaway;
@@ -97,7 +98,7 @@ public final class StartFrames {
 
     /** Name of its file without ending. */
     public String name() {
-        return "start-" + PictureSet.fileName(candidate.name());
+        return "start-" + ChartFiles.fileName(candidate.name());
     }
 
     /** One frame. */
