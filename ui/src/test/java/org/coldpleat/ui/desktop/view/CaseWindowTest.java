@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import javafx.scene.AccessibleAttribute;
@@ -26,41 +25,18 @@ import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
 import org.coldpleat.ui.commandline.CommandLineFace;
 import org.coldpleat.ui.service.CaseService;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.api.FxRobot;
-import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** The real window, driven without a display. */
-@ExtendWith(ApplicationExtension.class)
-class CaseWindowTest {
-    private static final Path HUT = Path.of("../demo-cases/ridge-hut-generator/case.yaml");
+class CaseWindowTest extends HutWindow {
     private static final String PLEATS = "#field:candidates[0].pleats.count";
-
-    private Stage stage;
-    private CaseWindow window;
-    private WindowProbe probe;
 
     @Start
     void start(Stage given) throws IOException {
-        stage = given;
-        window = WindowProbe.window(given);
-    }
-
-    @BeforeEach
-    void openTheCase(FxRobot robot) throws Exception {
-        probe = new WindowProbe(stage, robot);
-        robot.interact(() -> window.open(HUT));
-        probe.ready();
-    }
-
-    @AfterEach
-    void close(FxRobot robot) {
-        robot.interact(window::close);
+        begin(given);
     }
 
     private <T extends Node> T node(String id, Class<T> type) {

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
@@ -17,43 +16,21 @@ import javafx.scene.input.Clipboard;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.coldpleat.shared.quantity.UnitSystem;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
-import org.testfx.api.FxRobot;
-import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** What can be done with a chart of the window: leave curves out, read it, take its numbers, choose its units. */
-@ExtendWith(ApplicationExtension.class)
-class ChartToolsTest {
-    private static final Path HUT = Path.of("../demo-cases/ridge-hut-generator/case.yaml");
-
-    private Stage stage;
-    private CaseWindow window;
-    private WindowProbe probe;
-    private FxRobot robot;
-
-    @Start
-    void start(Stage given) throws IOException {
-        stage = given;
-        window = WindowProbe.window(given);
-    }
-
+class ChartToolsTest extends HutWindow {
     @BeforeEach
-    void openTheCase(FxRobot given) throws Exception {
-        robot = given;
-        probe = new WindowProbe(stage, robot);
-        robot.interact(() -> window.open(HUT));
-        probe.ready();
+    void lookAtTheNumbers() {
         press("#chart-pressure-table");
     }
 
-    @AfterEach
-    void close() {
-        robot.interact(window::close);
+    @Start
+    void start(Stage given) throws IOException {
+        begin(given);
     }
 
     private void press(String id) {

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
@@ -15,40 +14,17 @@ import javafx.scene.control.TabPane;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.api.FxRobot;
-import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 
 /** What takes long is worked out beside the window, can be stopped, and says when it is out of date. */
-@ExtendWith(ApplicationExtension.class)
-class StudyWindowTest {
-    private static final Path HUT = Path.of("../demo-cases/ridge-hut-generator/case.yaml");
+class StudyWindowTest extends HutWindow {
     private static final String PLEATS = "#field:candidates[0].pleats.count";
-
-    private Stage stage;
-    private CaseWindow window;
-    private WindowProbe probe;
 
     @Start
     void start(Stage given) throws IOException {
-        stage = given;
-        window = WindowProbe.window(given);
-    }
-
-    @BeforeEach
-    void openTheCase(FxRobot robot) throws Exception {
-        probe = new WindowProbe(stage, robot);
-        robot.interact(() -> window.open(HUT));
-        probe.ready();
-    }
-
-    @AfterEach
-    void close(FxRobot robot) {
-        robot.interact(window::close);
+        begin(given);
     }
 
     private void look(FxRobot robot, String tab) {

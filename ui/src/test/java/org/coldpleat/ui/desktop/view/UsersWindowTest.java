@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
@@ -20,42 +19,16 @@ import javafx.stage.Stage;
 import org.coldpleat.model.run.CandidateResult;
 import org.coldpleat.model.run.StateResult;
 import org.coldpleat.ui.service.CaseService;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
-import org.testfx.api.FxRobot;
-import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 
 /** What people do at the bench and ask of the screen: areas by two ways, filters side by side, reading where curves cross. */
-@ExtendWith(ApplicationExtension.class)
-class UsersWindowTest {
-    private static final Path HUT = Path.of("../demo-cases/ridge-hut-generator/case.yaml");
+class UsersWindowTest extends HutWindow {
     private static final String COPPER = "candidates[1].";
-
-    private Stage stage;
-    private CaseWindow window;
-    private WindowProbe probe;
-    private FxRobot robot;
 
     @Start
     void start(Stage given) throws IOException {
-        stage = given;
-        window = WindowProbe.window(given);
-    }
-
-    @BeforeEach
-    void openTheCase(FxRobot given) throws Exception {
-        robot = given;
-        probe = new WindowProbe(stage, robot);
-        robot.interact(() -> window.open(HUT));
-        probe.ready();
-    }
-
-    @AfterEach
-    void close() {
-        robot.interact(window::close);
+        begin(given);
     }
 
     private void choose(int filter) {

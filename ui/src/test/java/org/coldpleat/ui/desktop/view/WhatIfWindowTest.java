@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.control.Button;
@@ -19,38 +18,22 @@ import javafx.scene.control.TitledPane;
 import javafx.scene.control.ToggleButton;
 import javafx.stage.Stage;
 import org.coldpleat.shared.quantity.UnitSystem;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
-import org.testfx.api.FxRobot;
-import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** The sliders that try values out. */
-@ExtendWith(ApplicationExtension.class)
-class WhatIfWindowTest {
-    private static final Path HUT = Path.of("../demo-cases/ridge-hut-generator/case.yaml");
+class WhatIfWindowTest extends HutWindow {
     private static final String TRIED = "Copper, what if";
-
-    private Stage stage;
-    private CaseWindow window;
-    private WindowProbe probe;
-    private FxRobot robot;
 
     @Start
     void start(Stage given) throws IOException {
-        stage = given;
-        window = WindowProbe.window(given);
+        begin(given);
     }
 
     @BeforeEach
-    void tryCopper(FxRobot given) throws Exception {
-        robot = given;
-        probe = new WindowProbe(stage, robot);
-        robot.interact(() -> window.open(HUT));
-        probe.ready();
+    void tryCopper() {
         robot.interact(() -> {
             probe.node("#candidate", ChoiceBox.class).getSelectionModel().select(1);
             probe.node("#temperature", Slider.class).setValue(-20);
@@ -58,11 +41,6 @@ class WhatIfWindowTest {
             probe.node("#chart-pressure-table", ToggleButton.class).fire();
         });
         WaitForAsyncUtils.waitForFxEvents();
-    }
-
-    @AfterEach
-    void close() {
-        robot.interact(window::close);
     }
 
     private void slide(String key, double factor) {
