@@ -15,12 +15,17 @@ import org.coldpleat.shared.source.Provenance;
  *
  * <p>The Walther line goes through the two hottest low-shear points. The coldest of any further low-shear points becomes
  * the cold anchor of a Vogel curve; only if there is none does the coldest high-shear reading take its place. Points left
- * over are reported with their distance from the curve.
+ * over are reported with their distance from the curve. A single warm point and a viscosity index make two points;
+ * an index beside two warm points is held against them.
  */
 public final class OilResolver {
     private static final double LEAST_DISTANCE = 1;
     private static final double COLDEST_POINT = 213.15;
     private static final double HOTTEST_POINT = 473.15;
+
+    /** From here on a point is a warm one, of which an index makes two [K]: 20 degrees C. */
+    private static final double WARM = 293.15;
+
     private static final double TEMPERATURE_40 = 313.15;
     private static final double TEMPERATURE_100 = 373.15;
 
@@ -108,6 +113,10 @@ public final class OilResolver {
         Oil oil = new Oil(spec.name(), curve, density, CragoeHeat.of(density), spec.pourPoint(), anchors, band, 0);
         notices.add(
                 Notice.of("oil.gradeOnly", Severity.WARNING, OilNotices.place(oil), grade.label(), typical.source()));
+        spec.viscosityIndex()
+                .map(index -> Notice.of(
+                        "oil.indexUnused", Severity.INFO, OilNotices.place(oil), TradeText.digits(index.value())))
+                .ifPresent(notices::add);
         return new Resolved(oil, notices);
     }
 
@@ -118,6 +127,11 @@ public final class OilResolver {
                 .or(() -> PointCheck.falling(lowShear, LEAST_DISTANCE));
         if (fault.isPresent()) {
             return fault.get();
+        }
+        List<Point> warm =
+                lowShear.stream().filter(p -> p.temperature() >= WARM).toList();
+        if (warm.size() == 1 && spec.viscosityIndex().isPresent()) {
+            return fromIndex(spec, warm.get(0), spec.viscosityIndex().get(), density, notices);
         }
         if (lowShear.size() < 2) {
             return new Refused(OilFault.TOO_FEW_POINTS, List.of(), List.of(Integer.toString(lowShear.size())));
@@ -161,6 +175,29 @@ public final class OilResolver {
         return new Resolved(oil, notices);
     }
 
+    /** The oil of one point and its viscosity index. */
+    private static OilResult fromIndex(
+            OilSpec spec, Point known, StatedIndex index, MpmsDensity density, List<Notice> notices) {
+        Optional<Anchor> made = index.secondPoint(known.temperature(), known.viscosity());
+        if (made.isEmpty()) {
+            return new Refused(
+                    OilFault.INDEX_UNFIT,
+                    List.of(known.position()),
+                    List.of(
+                            TradeText.viscosity(known.anchor()),
+                            TradeText.celsius(known.temperature()),
+                            TradeText.digits(index.value())));
+        }
+        notices.add(Notice.of(
+                "oil.pointFromIndex",
+                Severity.INFO,
+                "oil " + spec.name(),
+                TradeText.viscosity(made.get()),
+                TradeText.celsius(made.get().temperature()),
+                TradeText.digits(index.value())));
+        return fromPoints(spec.withPoint(made.get()), density, notices);
+    }
+
     private static List<Point> points(OilSpec spec, MpmsDensity density) {
         List<Point> points = new ArrayList<>();
         for (int i = 0; i < spec.anchors().size(); i++) {
@@ -190,6 +227,13 @@ public final class OilResolver {
                         TradeText.viscosity(point.anchor()),
                         TradeText.digits(point.viscosity() / oil.kinematicViscosity(point.temperature()))))
                 .forEach(notices::add);
+        spec.viscosityIndex()
+                .flatMap(index -> IndexCheck.against(OilNotices.place(oil), warmest(used), index))
+                .ifPresent(notices::add);
         spec.grade().ifPresent(grade -> notices.addAll(OilNotices.againstGrade(oil, grade)));
+    }
+
+    private static List<Point> warmest(List<Point> used) {
+        return used.subList(used.size() - 2, used.size());
     }
 }

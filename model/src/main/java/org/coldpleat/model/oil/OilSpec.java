@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.coldpleat.shared.quantity.Require;
 
 /**
@@ -15,6 +16,7 @@ import org.coldpleat.shared.quantity.Require;
  * @param densityTemperature [K]
  * @param pourPoint [K], if known
  * @param grade stated grade, if any
+ * @param viscosityIndex stated viscosity index, if any
  */
 public record OilSpec(
         String name,
@@ -22,12 +24,14 @@ public record OilSpec(
         OptionalDouble density,
         double densityTemperature,
         OptionalDouble pourPoint,
-        Optional<SaeGrade> grade) {
+        Optional<SaeGrade> grade,
+        Optional<StatedIndex> viscosityIndex) {
     public OilSpec {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(density, "density");
         Objects.requireNonNull(pourPoint, "pourPoint");
         Objects.requireNonNull(grade, "grade");
+        Objects.requireNonNull(viscosityIndex, "viscosityIndex");
         anchors = List.copyOf(anchors);
         Require.positive("densityTemperature", densityTemperature, "K");
     }
@@ -40,6 +44,7 @@ public record OilSpec(
                 OptionalDouble.empty(),
                 MpmsDensity.REFERENCE_TEMPERATURE,
                 OptionalDouble.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -48,18 +53,36 @@ public record OilSpec(
         return ofPoints(name).withGrade(grade);
     }
 
+    /** The same with one more point, behind the others. */
+    OilSpec withPoint(Anchor point) {
+        return new OilSpec(
+                name,
+                Stream.concat(anchors.stream(), Stream.of(point)).toList(),
+                density,
+                densityTemperature,
+                pourPoint,
+                grade,
+                viscosityIndex);
+    }
+
     /** The same with a density [kg/m3] at a temperature [K]. */
     public OilSpec withDensity(double value, double temperature) {
-        return new OilSpec(name, anchors, OptionalDouble.of(value), temperature, pourPoint, grade);
+        return new OilSpec(name, anchors, OptionalDouble.of(value), temperature, pourPoint, grade, viscosityIndex);
     }
 
     /** The same with a pour point [K]. */
     public OilSpec withPourPoint(double temperature) {
-        return new OilSpec(name, anchors, density, densityTemperature, OptionalDouble.of(temperature), grade);
+        return new OilSpec(
+                name, anchors, density, densityTemperature, OptionalDouble.of(temperature), grade, viscosityIndex);
     }
 
     /** The same with a stated grade, against which the oil is checked. */
     public OilSpec withGrade(SaeGrade stated) {
-        return new OilSpec(name, anchors, density, densityTemperature, pourPoint, Optional.of(stated));
+        return new OilSpec(name, anchors, density, densityTemperature, pourPoint, Optional.of(stated), viscosityIndex);
+    }
+
+    /** The same with a viscosity index: a second point if only one is known, else held against the points. */
+    public OilSpec withViscosityIndex(StatedIndex index) {
+        return new OilSpec(name, anchors, density, densityTemperature, pourPoint, grade, Optional.of(index));
     }
 }

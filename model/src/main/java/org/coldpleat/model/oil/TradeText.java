@@ -34,6 +34,10 @@ final class TradeText {
                 : "" + value;
     }
 
+    static String whole(double value) {
+        return String.format(Locale.ROOT, "%.0f", value);
+    }
+
     /** Viscosity of an anchor in the unit of its method. */
     static String viscosity(Anchor anchor) {
         return anchor.method() == Anchor.Method.KINEMATIC ? kinematic(anchor.viscosity()) : dynamic(anchor.viscosity());

@@ -176,6 +176,7 @@ final class Explainer {
             inputs.addAll(Leaves.of(Optional.of(point), "temperature", "kinematic", "dynamic"));
         }
         inputs.addAll(Leaves.of(section.section("coldPoint"), "temperature", "kinematic", "dynamic"));
+        inputs.addAll(Leaves.of(Optional.of(section), "viscosityIndex"));
         Explanation kinematic = Leaves.link(
                 "kinematicViscosity",
                 Kind.KINEMATIC_VISCOSITY,

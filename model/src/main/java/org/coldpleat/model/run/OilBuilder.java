@@ -9,6 +9,7 @@ import org.coldpleat.model.oil.Oil;
 import org.coldpleat.model.oil.OilResolver;
 import org.coldpleat.model.oil.OilSpec;
 import org.coldpleat.model.oil.SaeGrade;
+import org.coldpleat.model.oil.StatedIndex;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.quantity.Measured;
 
@@ -16,6 +17,9 @@ import org.coldpleat.shared.quantity.Measured;
 final class OilBuilder {
     /** Temperature at which a density without one is taken [K]: 15 degrees C, as data sheets state it. */
     private static final double DENSITY_TEMPERATURE = 288.15;
+
+    /** Standard uncertainty of an index that is rounded to a whole number [1]. */
+    private static final double INDEX_ROUNDING = 0.29;
 
     private OilBuilder() {}
 
@@ -33,7 +37,8 @@ final class OilBuilder {
                 density,
                 Inputs.number(inputs.folded(oil, "densityTemperature")).orElse(DENSITY_TEMPERATURE),
                 Inputs.number(inputs.folded(oil, "pourPoint")),
-                grade(oil));
+                grade(oil),
+                index(oil, inputs));
     }
 
     /** The oil on its curve. */
@@ -48,6 +53,12 @@ final class OilBuilder {
 
     private static Optional<SaeGrade> grade(Section oil) {
         return oil.text("grade").flatMap(SaeGrade::parse);
+    }
+
+    private static Optional<StatedIndex> index(Section oil, Inputs inputs) {
+        return inputs.folded(oil, "viscosityIndex")
+                .map(value -> new StatedIndex(
+                        value.value(), Math.max(value.standardUncertainty(), INDEX_ROUNDING), value.provenance()));
     }
 
     private static Anchor.Method coldMethod(Section point) {

@@ -194,4 +194,66 @@ class OilResolverTest {
     private static SaeGrade grade(String text) {
         return SaeGrade.parse(text).orElseThrow();
     }
+
+    @Test
+    void anIndexMakesTheSecondPointOfOne() {
+        Resolved result = resolved(spec(HOT).withViscosityIndex(index(185)));
+        assertEquals(List.of("oil.pointFromIndex"), codes(result.notices()));
+        double made = result.oil().kinematicViscosity(40 + K);
+        assertEquals(185, ViscosityIndex.of(made, 13.5e-6).orElseThrow(), 1e-6);
+        assertEquals(75e-6, made, 0.5e-6);
+        Oil fromWarm = resolved(spec(WARM).withViscosityIndex(index(185))).oil();
+        assertEquals(75e-6, fromWarm.kinematicViscosity(40 + K), 1e-13);
+        assertEquals(13.5e-6, fromWarm.kinematicViscosity(100 + K), 0.1e-6);
+    }
+
+    @Test
+    void aColdPointBesideOneWarmPointAndAnIndexStaysTheColdOne() {
+        Oil oil = resolved(spec(HOT, PUMPING).withViscosityIndex(index(185))).oil();
+        assertTrue(oil.hasColdAnchor());
+        assertEquals(31.0, oil.dynamicViscosity(-40 + K), 1e-9);
+    }
+
+    @Test
+    void aMadePointIsAsUncertainAsItsIndex() {
+        Oil sure = resolved(spec(HOT).withViscosityIndex(index(185))).oil();
+        StatedIndex doubtful = new StatedIndex(185, 20, Provenance.GUESSED);
+        Oil unsure = resolved(spec(HOT).withViscosityIndex(doubtful)).oil();
+        assertTrue(unsure.viscositySpread(40 + K) > 5 * sure.viscositySpread(40 + K));
+        assertEquals(13.5e-6, unsure.kinematicViscosity(100 + K), 1e-13);
+    }
+
+    @Test
+    void anIndexThatTheViscositiesDoNotMakeIsPointedOut() {
+        assertEquals(
+                List.of(),
+                codes(resolved(spec(WARM, HOT).withViscosityIndex(index(184))).notices()));
+        assertEquals(
+                List.of("oil.indexDisagrees"),
+                codes(resolved(spec(WARM, HOT).withViscosityIndex(index(158))).notices()));
+    }
+
+    @Test
+    void anIndexThatNoLineHasIsRefused() {
+        Refused thin = refused(spec(point(Method.KINEMATIC, 100, 1.2e-6)).withViscosityIndex(index(100)));
+        assertEquals(OilFault.INDEX_UNFIT, thin.fault());
+        assertEquals(List.of(0), thin.anchors());
+        assertEquals(
+                OilFault.INDEX_UNFIT,
+                refused(spec(point(Method.KINEMATIC, 150, 4e-6)).withViscosityIndex(index(100)))
+                        .fault());
+        assertEquals(
+                OilFault.TOO_FEW_POINTS,
+                refused(spec(PUMPING).withViscosityIndex(index(100))).fault());
+    }
+
+    @Test
+    void anIndexBesideAGradeAloneIsSaidToBeUnused() {
+        Resolved result = resolved(OilSpec.ofGrade("o", grade("10W-30")).withViscosityIndex(index(140)));
+        assertTrue(codes(result.notices()).contains("oil.indexUnused"));
+    }
+
+    private static StatedIndex index(double value) {
+        return new StatedIndex(value, 0.7, Provenance.MAKER);
+    }
 }
