@@ -26,16 +26,7 @@ final class PointJson {
                         .number("pressureDrop_Pa", part.pressureDrop())
                         .endObject());
         json.endArray();
-        point.bypass()
-                .ifPresentOrElse(
-                        bypass -> json.object("bypass")
-                                .flag("open", bypass.open())
-                                .number("flow_m3_s", bypass.flow())
-                                .number("share", bypass.share())
-                                .number("pressureDrop_Pa", bypass.pressureDrop())
-                                .number("openingPressure_Pa", bypass.openingPressure())
-                                .endObject(),
-                        () -> json.nothing("bypass"));
+        bypass(json, point);
         json.object("oil")
                 .number("kinematicViscosity_m2_s", point.oil().kinematicViscosity())
                 .number("dynamicViscosity_Pa_s", point.oil().dynamicViscosity())
@@ -53,5 +44,19 @@ final class PointJson {
                 .array("notices");
         point.notices().forEach(notice -> NoticeJson.write(json, notice));
         return json.endArray().endObject().finished();
+    }
+
+    /** The bypass valve at an operating point; null without one. */
+    static void bypass(JsonText json, PointResult point) {
+        point.bypass()
+                .ifPresentOrElse(
+                        bypass -> json.object("bypass")
+                                .flag("open", bypass.open())
+                                .number("flow_m3_s", bypass.flow())
+                                .number("share", bypass.share())
+                                .number("pressureDrop_Pa", bypass.pressureDrop())
+                                .number("openingPressure_Pa", bypass.openingPressure())
+                                .endObject(),
+                        () -> json.nothing("bypass"));
     }
 }

@@ -16,6 +16,14 @@ import picocli.CommandLine.Option;
 /** {@code table}: every candidate in every state at evenly spaced oil temperatures, for a spreadsheet. */
 @Command(name = "table", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
 final class TableCommand implements Callable<Integer> {
+    /** How a table can be written. */
+    enum Format {
+        /** A table for a spreadsheet. */
+        CSV,
+        /** JSON in coherent SI. */
+        JSON
+    }
+
     private static final int FEWEST = 2;
     private static final int MOST = 1000;
 
@@ -36,6 +44,9 @@ final class TableCommand implements Callable<Integer> {
 
     @Option(names = "--temperatures", paramLabel = "N", descriptionKey = "table.temperatures", defaultValue = "40")
     private int count;
+
+    @Option(names = "--format", paramLabel = "FORMAT", descriptionKey = "table.format", defaultValue = "csv")
+    private Format format;
 
     @Option(names = "--units", paramLabel = "UNITS", descriptionKey = "units", defaultValue = "metric")
     private UnitSystem units;
@@ -76,7 +87,11 @@ final class TableCommand implements Callable<Integer> {
         List<PointResult> points = places.parallelStream()
                 .map(place -> service.point(opened, place.candidate(), place.state(), place.temperature()))
                 .collect(Collectors.toList());
-        console.result(PointsCsv.of(points, units));
+        console.result(
+                switch (format) {
+                    case CSV -> PointsCsv.of(points, units);
+                    case JSON -> PointsJson.of(opened, points);
+                });
         return ExitCode.DONE;
     }
 }

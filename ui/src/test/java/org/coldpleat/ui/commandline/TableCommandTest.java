@@ -3,6 +3,8 @@ package org.coldpleat.ui.commandline;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
@@ -72,6 +74,29 @@ class TableCommandTest {
         String us = run(ExitCode.DONE, "table", HUT, "--temperatures", "5", "--units", "us", "--state", "running");
         assertTrue(us.contains("Moss,engine,running,-22."), us);
         assertEquals(1 + 4 * 5, us.lines().count());
+    }
+
+    @Test
+    void jsonKeepsToItsSchemaAndHasTheNumbersOfTheTable() throws Exception {
+        String[] words = {"table", HUT, "--temperatures", "3", "--state", "running"};
+        List<String> rows = run(ExitCode.DONE, words).lines().skip(1).toList();
+        String json = run(ExitCode.DONE, "table", HUT, "--temperatures", "3", "--state", "running", "--format", "json");
+        assertEquals(List.of(), OutputTest.faults("table-v1.schema.json", json));
+        JsonNode points = new ObjectMapper().readTree(json).path("points");
+        assertEquals(rows.size(), points.size());
+        for (int i = 0; i < rows.size(); i++) {
+            String[] cells = rows.get(i).split(",");
+            JsonNode point = points.get(i);
+            assertEquals(cells[0], point.path("candidate").asText());
+            assertEquals(
+                    Double.parseDouble(cells[3]) + 273.15,
+                    point.path("temperature_K").asDouble(),
+                    1e-9);
+            assertEquals(
+                    Double.parseDouble(cells[8]),
+                    point.path("bypass").path("share").asDouble(),
+                    1e-12);
+        }
     }
 
     @Test
