@@ -1,7 +1,6 @@
 package org.coldpleat.ui.desktop.view;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -12,6 +11,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import org.coldpleat.model.run.Comparison;
+import org.coldpleat.model.run.Glance;
 import org.coldpleat.shared.casefile.CaseDraft;
 import org.coldpleat.ui.desktop.viewmodel.CaseBench;
 import org.coldpleat.ui.desktop.viewmodel.Photographs;
@@ -19,16 +19,11 @@ import org.coldpleat.ui.desktop.viewmodel.Recovery;
 import org.coldpleat.ui.lesson.LessonCase;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
-import org.coldpleat.ui.service.Problem;
 
 /** One case in a window: bench sheets, charts, verdict. */
 final class CaseWindow {
     private static final double WIDTH = 1280;
     private static final double HEIGHT = 800;
-    private static final String RUN = "run";
-    private static final String GLANCE = "glance";
-    private static final String STALE = "stale";
-    private static final String GLANCED = "glanced";
 
     private final Stage stage;
     private final CaseService service;
@@ -38,7 +33,6 @@ final class CaseWindow {
     /** For what takes milliseconds, so that it never waits behind a comparison of values typed before. */
     private final Worker quick = new Worker(this::failed);
 
-    private final FileQuestions questions;
     private final FileDesk files;
     private final ReportDesk reports;
     private final TableDesk tables;
@@ -46,13 +40,13 @@ final class CaseWindow {
     private final BenchSide side;
     private final ChartTabs tabs;
     private final WhatIfDesk whatIf;
+    private final CaseRun run;
     private final VerdictPane verdict;
     private final PhotographWindow photographs;
     private final LessonWindow lesson;
     private final WindowKeeper keeper;
     private final TourBar tour;
     private Optional<Comparison> comparison = Optional.empty();
-    private boolean comparisonDue;
 
     CaseWindow(Stage stage, CaseService service) {
         this(stage, service, Recovery.stateFolder(), FileQuestions.DIALOGS);
@@ -65,10 +59,9 @@ final class CaseWindow {
     CaseWindow(Stage stage, CaseService service, Path state, FileQuestions questions) {
         this.stage = stage;
         this.service = service;
-        this.questions = questions;
-        reports = new ReportDesk(service, this::say);
-        tables = new TableDesk(this::say);
         files = new FileDesk(stage, service, questions, state, bench -> opened(), this::say);
+        tables = new TableDesk(stage, questions, files::bench, this::say);
+        reports = new ReportDesk(stage, questions, service, files::bench, this::say);
         bar = new WindowBar(root, this::undo, this::redo, this::look, this::point);
         side = new BenchSide(files::bench, this::changed, this::chosen, this::photographs, bar::units);
         tabs = new ChartTabs(service, worker, quick, this::view, bar.look());
@@ -76,6 +69,7 @@ final class CaseWindow {
         whatIf.pane().visibleProperty().bind(tabs.showsTried());
         whatIf.pane().managedProperty().bind(tabs.showsTried());
         verdict = new VerdictPane(tabs::explain);
+        run = new CaseRun(service, worker, quick, root, status, this::view, shown());
         keeper = new WindowKeeper(stage, bar, state);
         bar.onChosen(keeper::chosen);
         tour = new TourBar(Map.of("sheet", side, "tabs", tabs, "verdict", verdict, "tools", bar), keeper::toured);
@@ -87,8 +81,8 @@ final class CaseWindow {
                 this::save,
                 this::saveAs,
                 this::importSheets,
-                this::exportSheets,
-                this::report,
+                tables::put,
+                () -> reports.write(bar.units()),
                 this::undo,
                 this::redo,
                 side::add,
@@ -260,117 +254,57 @@ final class CaseWindow {
     }
 
     private void importSheets() {
-        questions
-                .open(stage, WindowTexts.get("importSheets"), FileQuestions.Kind.TABLE)
-                .ifPresent(file -> files.bench()
-                        .filter(one -> tables.take(one, file))
-                        .ifPresent(one -> {
-                            side.first();
-                            changed();
-                        }));
-    }
-
-    private void exportSheets() {
-        questions
-                .save(stage, WindowTexts.get("exportSheets"), FileQuestions.Kind.TABLE, "filters.csv")
-                .ifPresent(file -> files.bench().ifPresent(one -> tables.put(one, file)));
-    }
-
-    private void report() {
-        Optional<CaseBench> understood = files.bench().filter(CaseBench::isUnderstood);
-        if (understood.isEmpty()) {
-            say(WindowTexts.get(
-                    "status.reportNotYet",
-                    files.bench().map(CaseWindow::problems).orElse("")));
-            return;
+        if (tables.take()) {
+            side.first();
+            changed();
         }
-        questions
-                .save(stage, WindowTexts.get("report"), FileQuestions.Kind.REPORT, "report.html")
-                .ifPresent(file -> understood
-                        .flatMap(CaseBench::opened)
-                        .ifPresent(opened -> reports.write(opened, file, bar.units())));
     }
 
-    /**
-     * Works the case out anew: curves without bands at once, then all of it. What is still of the values before the
-     * change is stale until then and says so.
-     */
+    /** Works the case out anew. */
     private void run() {
         title();
-        cancel();
+        run.changed();
         CaseBench bench = files.bench().orElseThrow();
-        stale(true);
         tabs.changed();
         if (!bench.isUnderstood() || bench.opened().isEmpty()) {
-            say(problems(bench));
+            say(BenchWords.problems(bench));
             return;
         }
         OpenedCase known = bench.opened().get();
         bar.states(known.states());
         say(WindowTexts.get("status.stale"));
-        comparisonDue = true;
-        glance();
+        run.begin();
         tabs.point();
         whatIf.follow();
     }
 
-    /** Redraws the curves of the state that is looked at; the comparison begins when they stand. */
-    private void glance() {
-        view().ifPresent(now -> quick.run(GLANCE, () -> service.glance(now.opened(), now.state()), fresh -> {
-            tabs.glance(fresh);
-            mark(GLANCED, true);
-            say(WindowTexts.get("status.glance"));
-            compare();
-        }));
-    }
-
-    private void compare() {
-        if (comparisonDue) {
-            comparisonDue = false;
-            view().ifPresent(now -> worker.watch(
-                    RUN, progress -> service.compare(now.opened(), progress), this::take, status::advanced));
-        }
-    }
-
-    private void cancel() {
-        comparisonDue = false;
-        worker.cancel(RUN);
-        quick.cancel(GLANCE);
-        status.over();
-    }
-
-    private static String problems(CaseBench bench) {
-        String first = bench.problems().stream().map(Problem::text).findFirst().orElse("");
-        String aside = bench.setAside().isEmpty()
-                ? ""
-                : WindowTexts.get("status.setAside", bench.setAside().size() + "") + " ";
-        return aside + WindowTexts.get("status.notYet", bench.problems().size() + "", first);
-    }
-
-    /** Gives up what is being worked out; the results of before stay, and stay marked. */
     private void stop() {
-        if (reports.stop()) {
-            return;
-        }
-        cancel();
-        if (is(STALE)) {
-            say(WindowTexts.get(is(GLANCED) ? "status.stoppedAfterGlance" : "status.stopped"));
+        if (!reports.stop()) {
+            run.stop();
         }
     }
 
-    private void take(Comparison fresh) {
-        comparison = Optional.of(fresh);
-        status.over();
-        stale(false);
-        String aside = files.bench()
-                .map(CaseBench::setAside)
-                .map(List::size)
-                .filter(count -> count > 0)
-                .map(count -> WindowTexts.get("status.setAside", count + "") + " ")
-                .orElse("");
-        say(aside + WindowTexts.get(fresh.invented() ? "status.invented" : "status.ready", fresh.title()));
-        tabs.show(fresh);
-        verdict();
+    private CaseRun.Shown shown() {
+        return new CaseRun.Shown() {
+            @Override
+            public void stale(boolean stale) {
+                verdict.stale(stale);
+            }
+
+            @Override
+            public void glanced(Glance glance) {
+                tabs.glance(glance);
+            }
+
+            @Override
+            public void compared(Comparison fresh) {
+                comparison = Optional.of(fresh);
+                say(files.bench().map(BenchWords::setAside).orElse("")
+                        + WindowTexts.get(fresh.invented() ? "status.invented" : "status.ready", fresh.title()));
+                tabs.show(fresh);
+                verdict();
+            }
+        };
     }
 
     private void look() {
@@ -378,9 +312,8 @@ final class CaseWindow {
         tabs.redraw();
         whatIf.follow();
         verdict();
-        boolean understood = files.bench().map(CaseBench::isUnderstood).orElse(false);
-        if (is(STALE) && understood) {
-            glance();
+        if (files.bench().map(CaseBench::isUnderstood).orElse(false)) {
+            run.look();
         }
     }
 
@@ -391,31 +324,14 @@ final class CaseWindow {
 
     private void verdict() {
         verdict.setVisible(comparison.isPresent());
-        view().ifPresent(
-                        now -> comparison.ifPresent(known -> verdict.show(known, now.state(), now.units(), is(STALE))));
+        view().ifPresent(now ->
+                comparison.ifPresent(known -> verdict.show(known, now.state(), now.units(), run.isStale())));
     }
 
     private Optional<ChartTabs.View> view() {
         return files.bench()
                 .flatMap(CaseBench::opened)
                 .map(known -> new ChartTabs.View(known, side.candidate(), bar.state(), bar.temperature(), bar.units()));
-    }
-
-    private void stale(boolean stale) {
-        mark(STALE, stale);
-        mark(GLANCED, false);
-        verdict.stale(stale);
-    }
-
-    private boolean is(String mark) {
-        return root.getStyleClass().contains(mark);
-    }
-
-    private void mark(String mark, boolean on) {
-        root.getStyleClass().remove(mark);
-        if (on) {
-            root.getStyleClass().add(mark);
-        }
     }
 
     private void failed(RuntimeException e) {

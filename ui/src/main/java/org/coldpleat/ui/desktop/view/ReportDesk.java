@@ -5,9 +5,12 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javafx.stage.Stage;
 import org.coldpleat.model.run.Progress;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.commandline.Pages;
+import org.coldpleat.ui.desktop.viewmodel.CaseBench;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 
@@ -15,20 +18,48 @@ import org.coldpleat.ui.service.OpenedCase;
 final class ReportDesk {
     private static final String REPORT = "report";
 
+    private final Stage stage;
+    private final FileQuestions questions;
     private final CaseService service;
+    private final Supplier<Optional<CaseBench>> bench;
     private final Consumer<String> said;
     private final Worker worker;
     private boolean running;
 
-    /** @param said told what happened, in words */
-    ReportDesk(CaseService service, Consumer<String> said) {
+    /**
+     * @param questions asks which file is meant
+     * @param bench the case, if there is one
+     * @param said told what happened, in words
+     */
+    ReportDesk(
+            Stage stage,
+            FileQuestions questions,
+            CaseService service,
+            Supplier<Optional<CaseBench>> bench,
+            Consumer<String> said) {
+        this.stage = stage;
+        this.questions = questions;
         this.service = service;
+        this.bench = bench;
         this.said = said;
         worker = new Worker(e -> ended(WindowTexts.get("status.problems", e.toString())));
     }
 
-    /** Writes the report of a case to a file. */
-    void write(OpenedCase opened, Path file, UnitSystem units) {
+    /** Asks for a file and writes the report of the case to it; says why not while the case is not understood. */
+    void write(UnitSystem units) {
+        Optional<OpenedCase> opened =
+                bench.get().filter(CaseBench::isUnderstood).flatMap(CaseBench::opened);
+        if (opened.isEmpty()) {
+            said.accept(WindowTexts.get(
+                    "status.reportNotYet", bench.get().map(BenchWords::problems).orElse("")));
+            return;
+        }
+        questions
+                .save(stage, WindowTexts.get("report"), FileQuestions.Kind.REPORT, "report.html")
+                .ifPresent(file -> write(opened.get(), file, units));
+    }
+
+    private void write(OpenedCase opened, Path file, UnitSystem units) {
         if (!Pages.isReportName(file)) {
             said.accept(WindowTexts.get("status.reportName", file.toString()));
             return;

@@ -4,8 +4,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import javafx.stage.Stage;
 import org.coldpleat.shared.casefile.CaseProblem;
 import org.coldpleat.shared.casefile.CaseReader;
 import org.coldpleat.shared.casefile.CaseWriter;
@@ -14,15 +17,39 @@ import org.coldpleat.ui.desktop.viewmodel.CaseBench;
 
 /** Takes bench sheets from a table and puts them into one. A table with anything wrong in it changes nothing. */
 final class TableDesk {
+    private final Stage stage;
+    private final FileQuestions questions;
+    private final Supplier<Optional<CaseBench>> bench;
     private final Consumer<String> said;
 
-    /** @param said told what happened, in words */
-    TableDesk(Consumer<String> said) {
+    /**
+     * @param questions asks which file is meant
+     * @param bench the case, if there is one
+     * @param said told what happened, in words
+     */
+    TableDesk(Stage stage, FileQuestions questions, Supplier<Optional<CaseBench>> bench, Consumer<String> said) {
+        this.stage = stage;
+        this.questions = questions;
+        this.bench = bench;
         this.said = said;
     }
 
-    /** Takes the filters of a table into the case, in one step; true if anything changed. */
-    boolean take(CaseBench bench, Path file) {
+    /** Asks for a table and takes its filters into the case, in one step; true if anything changed. */
+    boolean take() {
+        return questions
+                .open(stage, WindowTexts.get("importSheets"), FileQuestions.Kind.TABLE)
+                .flatMap(file -> bench.get().filter(one -> take(one, file)))
+                .isPresent();
+    }
+
+    /** Asks for a file and writes all filters of the case to it. */
+    void put() {
+        questions
+                .save(stage, WindowTexts.get("exportSheets"), FileQuestions.Kind.TABLE, "filters.csv")
+                .ifPresent(file -> bench.get().ifPresent(one -> put(one, file)));
+    }
+
+    private boolean take(CaseBench taken, Path file) {
         SheetCsv.Reading reading;
         try {
             if (Files.size(file) > CaseReader.LARGEST_FILE) {
@@ -40,16 +67,15 @@ final class TableDesk {
             said.accept(WindowTexts.get("status.notImported", file.toString(), words));
             return false;
         }
-        boolean changed = bench.change(draft -> SheetCsv.into(draft, reading.rows()));
+        boolean changed = taken.change(draft -> SheetCsv.into(draft, reading.rows()));
         said.accept(WindowTexts.get("status.imported", reading.rows().size() + "", file.toString()));
         return changed;
     }
 
-    /** Writes all filters of the case to a table. */
-    void put(CaseBench bench, Path file) {
+    private void put(CaseBench given, Path file) {
         try {
-            CaseWriter.write(file, SheetCsv.write(bench.draft()));
-            said.accept(WindowTexts.get("status.exported", bench.candidates().size() + "", file.toString()));
+            CaseWriter.write(file, SheetCsv.write(given.draft()));
+            said.accept(WindowTexts.get("status.exported", given.candidates().size() + "", file.toString()));
         } catch (IOException e) {
             said.accept(WindowTexts.get("status.notSaved", file.toString(), e.toString()));
         }
