@@ -85,7 +85,7 @@ class TableCommandTest {
         JsonNode points = new ObjectMapper().readTree(json).path("points");
         assertEquals(rows.size(), points.size());
         for (int i = 0; i < rows.size(); i++) {
-            String[] cells = rows.get(i).split(",");
+            String[] cells = rows.get(i).split(",", -1);
             JsonNode point = points.get(i);
             assertEquals(cells[0], point.path("candidate").asText());
             assertEquals(

@@ -220,7 +220,7 @@ final class ApplicationImage {
     /** List of libraries with their licenses, the texts they bring, and those of the runtime. */
     private void licences(Path target, Path runtime) throws IOException {
         Files.createDirectories(target);
-        String listed = Files.readString(build.resolve("dist-parts/THIRD-PARTY.txt"));
+        String listed = Files.readString(build.resolve("classes/org/coldpleat/ui/desktop/view/libraries.txt"));
         Files.writeString(target.resolve("THIRD-PARTY.txt"), listed.strip() + "\n\n" + WHERE);
         LicenceTexts.copy(build.resolve("app"), listed, target);
         copyTree(runtime.resolve("legal"), target.resolve("java-runtime"));

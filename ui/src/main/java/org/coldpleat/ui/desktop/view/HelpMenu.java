@@ -30,7 +30,8 @@ final class HelpMenu {
         about.initOwner(owner);
         about.setTitle(WindowTexts.get("about"));
         about.setHeaderText(WindowTexts.get("about.head", Pages.version()));
-        TextArea licenses = new TextArea(WindowTexts.get("about.words") + "\n\n" + WindowTexts.get("about.libraries"));
+        TextArea licenses = new TextArea(String.join(
+                "\n\n", WindowTexts.get("about.words"), WindowTexts.get("about.libraries"), Libraries.words()));
         licenses.setId("about-words");
         licenses.setAccessibleText(WindowTexts.get("about"));
         licenses.setEditable(false);

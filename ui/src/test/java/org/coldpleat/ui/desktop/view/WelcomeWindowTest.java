@@ -172,8 +172,25 @@ class WelcomeWindowTest {
             Alert about = HelpMenu.about(stage);
             words[0] = ((TextArea) about.getDialogPane().getContent()).getText();
         });
-        for (String license : List.of("Apache-2.0", "LGPL-2.1", "GPL-2.0 with Classpath Exception", "MIT")) {
-            assertTrue(words[0].contains(license), license);
+        for (String part : List.of(
+                "Apache-2.0: ",
+                "GPL-2.0 with Classpath Exception: javafx-base",
+                "MIT: jsoup",
+                "jfreechart",
+                "DejaVu")) {
+            assertTrue(words[0].contains(part), part);
+        }
+    }
+
+    /** The list is written by the build; it must not be that of an earlier one. */
+    @Test
+    void everyNamedLibraryIsOnTheClassPathInThatVersion() {
+        String classPath = System.getProperty("java.class.path");
+        List<String> named =
+                Libraries.byLicense().values().stream().flatMap(Set::stream).toList();
+        assertTrue(named.size() > 40, "named " + named.size());
+        for (String library : named) {
+            assertTrue(classPath.contains("/" + library.replace(' ', '-')), library);
         }
     }
 
