@@ -33,7 +33,8 @@ final class Leaves {
         String provenance = written.provenance().name().toLowerCase(Locale.ROOT);
         String origin = section.pathOf(key) + ", line " + section.lineOf(key) + ", " + provenance
                 + (written.written().isEmpty() ? "" : ": " + written.written());
-        return new Explanation("input", key, written.kind(), written.value(), spread(complete), origin, List.of());
+        return new Explanation(
+                "input", section.pathOf(key), written.kind(), written.value(), spread(complete), origin, List.of());
     }
 
     /** A value the model stands in with. */

@@ -195,21 +195,24 @@ public final class Simulation {
     /**
      * The chain behind a number of a candidate.
      *
-     * @param candidate name of a candidate of the case
-     * @param state name of a state of the case; the first one if empty
-     * @param quantity which number; the opening temperature if empty
-     * @throws IllegalArgumentException if the case has no such candidate or state, or there is no such quantity
+     * @throws IllegalArgumentException if the case has no such candidate or state, if there is no such quantity, or if a
+     *     temperature is given for one that belongs to none
      */
-    public static Explanation explain(
-            ResolvedCase resolved, String candidate, Optional<String> state, Optional<String> quantity) {
-        Duty duty = state.map(name -> duty(resolved, name))
+    public static Explanation explain(ResolvedCase resolved, ExplainRequest request) {
+        Duty duty = request.state()
+                .map(name -> duty(resolved, name))
                 .orElseGet(() -> resolved.duties().get(0));
-        return Explainer.explain(resolved, resolved.requirePosition(candidate), duty, quantity);
+        return Explainer.explain(resolved, duty, request);
     }
 
     /** Names of the numbers that can be explained. */
     public static List<String> explainableQuantities() {
         return Explainer.QUANTITIES;
+    }
+
+    /** Those of them that belong to one oil temperature. */
+    public static List<String> explainableAtTemperature() {
+        return Explainer.AT_TEMPERATURE;
     }
 
     /** True if the case says what its filters go through in service. */

@@ -81,8 +81,12 @@ public final class FieldCatalog {
         return QuantityNode.PROVENANCES;
     }
 
-    /** The words of a field, by the longest end of its path that has some; empty if none has. */
-    static Optional<String> label(String path) {
+    /**
+     * The words of a field, by the longest end of its path that has some; empty if none has.
+     *
+     * @param path keys joined by points, without the numbers of list entries
+     */
+    public static Optional<String> label(String path) {
         String end = path;
         while (!end.isEmpty()) {
             if (WORDS.has(end)) {

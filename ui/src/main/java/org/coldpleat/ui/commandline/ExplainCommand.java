@@ -1,7 +1,10 @@
 package org.coldpleat.ui.commandline;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
+import org.coldpleat.model.run.ExplainRequest;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
@@ -27,6 +30,9 @@ final class ExplainCommand implements Callable<Integer> {
     @Option(names = "--quantity", paramLabel = "Q", descriptionKey = "explain.quantity")
     private String quantity;
 
+    @Option(names = "--temperature", paramLabel = "T", descriptionKey = "explain.temperature")
+    private String temperature;
+
     @Option(names = "--units", paramLabel = "UNITS", descriptionKey = "units", defaultValue = "metric")
     private UnitSystem units;
 
@@ -45,8 +51,20 @@ final class ExplainCommand implements Callable<Integer> {
         if (quantity != null) {
             CaseArgument.requireQuantity(service.explainable(), quantity);
         }
-        console.result(ExplainText.of(
-                service.explain(opened, candidate, Optional.ofNullable(state), Optional.ofNullable(quantity)), units));
+        ExplainRequest request =
+                new ExplainRequest(candidate, Optional.ofNullable(state), Optional.ofNullable(quantity), temperature());
+        console.result(ExplainText.of(service.explain(opened, request), units));
         return ExitCode.DONE;
+    }
+
+    private OptionalDouble temperature() {
+        if (temperature == null) {
+            return OptionalDouble.empty();
+        }
+        List<String> allowed = service.explainableAtTemperature();
+        if (quantity == null || !allowed.contains(quantity)) {
+            throw new Stop(ExitCode.USAGE, Texts.get("error.explainTemperature", String.join(", ", allowed)));
+        }
+        return OptionalDouble.of(ValueArgument.temperature("--temperature", temperature));
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.ui.service.FieldWords;
 import org.coldpleat.ui.service.Sentences;
 
 /** A chain of values as an indented list, from the answer down to what was read off the bench. */
@@ -31,7 +32,8 @@ final class ExplainText {
 
     private void link(Explanation link, int depth) {
         String title = Sentences.explanation(link.key(), "title").orElse(link.key());
-        String subject = Texts.getOr("part." + link.subject(), link.subject());
+        String owner = FieldWords.subject(link);
+        String subject = Texts.getOr("part." + owner, owner);
         String named = subject.isEmpty() ? title : title + " [" + subject + "]";
         String value = value(link);
         String spread = link.spread().isEmpty() ? "" : " (" + link.spread() + ")";

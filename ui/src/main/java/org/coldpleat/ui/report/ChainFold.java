@@ -3,6 +3,7 @@ package org.coldpleat.ui.report;
 import java.util.Optional;
 import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.shared.quantity.QuantityFormat;
+import org.coldpleat.ui.service.FieldWords;
 import org.coldpleat.ui.service.Sentences;
 import org.jsoup.nodes.Element;
 
@@ -22,19 +23,22 @@ final class ChainFold {
     /** A number with the fold of its chain, if there is one. */
     Element under(Element amount, Optional<Explanation> chain) {
         Element cell = Tags.of("div", "").appendChild(amount);
-        chain.ifPresent(link -> {
-            Element fold = Tags.fold(CHAIN, ReportTexts.get("chain"));
-            cell.appendChild(fold.appendChild(Tags.of("ul", "").appendChild(link(link))));
-        });
+        chain.ifPresent(link -> cell.appendChild(fold(ReportTexts.get("chain"), link)));
         return cell;
+    }
+
+    /** A chain under a title of its own. */
+    Element fold(String title, Explanation chain) {
+        return Tags.fold(CHAIN, title).appendChild(Tags.of("ul", "").appendChild(link(chain)));
     }
 
     private Element link(Explanation link) {
         Element item = Tags.of("li", "");
         item.appendText(Sentences.explanation(link.key(), "title").orElse(link.key()));
-        if (!link.subject().isEmpty()) {
-            String subject = input.words().label("part." + link.subject(), link.subject());
-            item.appendText(" ").appendChild(Tags.said(subject));
+        String owner = FieldWords.subject(link);
+        if (!owner.isEmpty()) {
+            String subject = input.words().label("part." + owner, owner);
+            item.appendText(" (").appendChild(Tags.said(subject)).appendText(")");
         }
         if (Double.isFinite(link.value())) {
             item.appendText(" = ").appendChild(value(link));

@@ -13,6 +13,7 @@ import org.coldpleat.model.run.ColdStart;
 import org.coldpleat.model.run.ColdStartRequest;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.ConfidenceResult;
+import org.coldpleat.model.run.ExplainRequest;
 import org.coldpleat.model.run.NamedTemperature;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.model.run.Progress;
@@ -32,6 +33,9 @@ import org.coldpleat.ui.service.UsualSettings;
 public final class ReportRun {
     private static final List<String> OF_THE_SHEET =
             List.of("mediumArea", "mediumResistance", "channelFactor", "hotPressureDrop");
+
+    /** Explained where any oil goes round the medium, in the coldest named oil. */
+    static final String SHARE = "bypassShare";
 
     private static final int FEWEST_DRAWS = 16;
 
@@ -120,15 +124,23 @@ public final class ReportRun {
                 chains.put(
                         ReportInput.chainKey(candidate.name(), state.state(), "openingTemperature"),
                         service.explain(
-                                opened,
-                                candidate.name(),
-                                Optional.of(state.state()),
-                                Optional.of("openingTemperature")));
+                                opened, ExplainRequest.of(candidate.name()).in(state.state())));
+            }
+            for (StateResult state : candidate.states()) {
+                if (state.shares().stream().anyMatch(at -> at.share().value() > 0)) {
+                    ExplainRequest share = ExplainRequest.of(candidate.name())
+                            .in(state.state())
+                            .about(SHARE);
+                    chains.put(
+                            ReportInput.chainKey(candidate.name(), state.state(), SHARE),
+                            service.explain(opened, share));
+                }
             }
             for (String quantity : OF_THE_SHEET) {
                 chains.put(
                         ReportInput.chainKey(candidate.name(), "", quantity),
-                        service.explain(opened, candidate.name(), Optional.empty(), Optional.of(quantity)));
+                        service.explain(
+                                opened, ExplainRequest.of(candidate.name()).about(quantity)));
             }
         }
         return chains;

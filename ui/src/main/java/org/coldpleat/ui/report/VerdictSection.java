@@ -80,9 +80,10 @@ final class VerdictSection implements ReportSection {
             for (StateResult state : candidate.states()) {
                 Element answer = amounts.words(
                         input.words().answer(state, comparison, input.units()), chance(state), "computed");
-                row.appendChild(Tags.of("td", "answer-" + state.answer().name())
-                        .appendChild(folds.under(
-                                answer, input.chain(candidate.name(), state.state(), "openingTemperature"))));
+                Element cell = folds.under(answer, input.chain(candidate.name(), state.state(), "openingTemperature"));
+                input.chain(candidate.name(), state.state(), ReportRun.SHARE)
+                        .ifPresent(chain -> cell.appendChild(folds.fold(ReportTexts.get("chain.share"), chain)));
+                row.appendChild(Tags.of("td", "answer-" + state.answer().name()).appendChild(cell));
             }
             body.appendChild(row);
         }

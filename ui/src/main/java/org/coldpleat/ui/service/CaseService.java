@@ -13,6 +13,7 @@ import org.coldpleat.model.run.ColdStartSweep;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.model.run.EvidenceReport;
+import org.coldpleat.model.run.ExplainRequest;
 import org.coldpleat.model.run.Glance;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.MultiPassReport;
@@ -309,17 +310,16 @@ public final class CaseService {
         return explainable;
     }
 
-    /**
-     * The chain of values behind a result.
-     *
-     * @param candidate name of a candidate of the case
-     * @param state name of a state; empty for the first one
-     * @param quantity key of the link to start from; empty for the opening temperature
-     */
-    public Explanation explain(OpenedCase opened, String candidate, Optional<String> state, Optional<String> quantity) {
-        requireCandidate(opened, candidate);
-        state.ifPresent(name -> requireState(opened, name));
-        return opened.runs().explain(candidate, state, quantity);
+    /** Those of them that belong to one oil temperature. */
+    public List<String> explainableAtTemperature() {
+        return Simulation.explainableAtTemperature();
+    }
+
+    /** The chain of values behind a result. */
+    public Explanation explain(OpenedCase opened, ExplainRequest request) {
+        requireCandidate(opened, request.candidate());
+        request.state().ifPresent(name -> requireState(opened, name));
+        return opened.runs().explain(request);
     }
 
     static void requireCandidate(OpenedCase opened, String candidate) {

@@ -13,6 +13,7 @@ import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.model.run.Design;
 import org.coldpleat.model.run.EvidenceReport;
+import org.coldpleat.model.run.ExplainRequest;
 import org.coldpleat.model.run.Glance;
 import org.coldpleat.model.run.Loading;
 import org.coldpleat.model.run.MapResult;
@@ -208,8 +209,8 @@ final class ModelCases {
         }
 
         @Override
-        public Explanation explain(String candidate, Optional<String> state, Optional<String> quantity) {
-            return Simulation.explain(resolved, candidate, state, quantity);
+        public Explanation explain(ExplainRequest request) {
+            return Simulation.explain(resolved, request);
         }
     }
 }

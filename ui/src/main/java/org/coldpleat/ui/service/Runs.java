@@ -9,6 +9,7 @@ import org.coldpleat.model.run.ColdStartSweep;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.model.run.EvidenceReport;
+import org.coldpleat.model.run.ExplainRequest;
 import org.coldpleat.model.run.Glance;
 import org.coldpleat.model.run.Loading;
 import org.coldpleat.model.run.MapResult;
@@ -108,5 +109,5 @@ interface Runs {
 
     EvidenceReport evidence(String candidate);
 
-    Explanation explain(String candidate, Optional<String> state, Optional<String> quantity);
+    Explanation explain(ExplainRequest request);
 }

@@ -14,6 +14,7 @@ import org.coldpleat.model.run.CandidateSheet.EvidenceLine;
 import org.coldpleat.model.run.CandidateSheet.HotReference;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.EvidenceReport;
+import org.coldpleat.model.run.ExplainRequest;
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.model.run.NamedTemperature;
 import org.coldpleat.model.run.OpeningBand;
@@ -95,8 +96,8 @@ public final class FixtureCase {
             }
 
             @Override
-            public Explanation explain(String candidate, Optional<String> state, Optional<String> quantity) {
-                return explanation(candidate);
+            public Explanation explain(ExplainRequest request) {
+                return explanation(request.candidate());
             }
         });
     }

@@ -3,6 +3,8 @@ package org.coldpleat.ui.desktop.view;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
 import javafx.scene.Node;
@@ -10,6 +12,7 @@ import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TextArea;
 import org.coldpleat.model.run.Comparison;
+import org.coldpleat.model.run.ExplainRequest;
 import org.coldpleat.model.run.Glance;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.shared.casefile.Section;
@@ -246,9 +249,15 @@ final class ChartTabs extends TabPane {
         view.get()
                 .ifPresent(now -> worker.run(
                         EXPLAIN,
-                        () -> Pages.explanation(
-                                service.explain(now.opened(), candidate, Optional.of(now.state()), Optional.empty()),
-                                now.units()),
+                        () -> Stream.of(
+                                        ExplainRequest.of(candidate),
+                                        ExplainRequest.of(candidate)
+                                                .about("bypassShare")
+                                                .at(now.temperature()),
+                                        ExplainRequest.of(candidate).about("chanceOpen"))
+                                .map(asked -> service.explain(now.opened(), asked.in(now.state())))
+                                .map(chain -> Pages.explanation(chain, now.units()))
+                                .collect(Collectors.joining("\n")),
                         chain -> {
                             explanation.setText(chain);
                             getSelectionModel().selectLast();

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Random;
+import org.coldpleat.model.run.ExplainRequest;
 import org.coldpleat.shared.casefile.CaseDraft;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
@@ -87,8 +88,8 @@ class EditedCaseTest {
         assertEquals(RecordText.of(SERVICE.compare(read)), RecordText.of(SERVICE.compare(edited)));
         String candidate = read.candidates().get(0);
         assertEquals(
-                RecordText.of(SERVICE.explain(read, candidate, Optional.empty(), Optional.empty())),
-                RecordText.of(SERVICE.explain(edited, candidate, Optional.empty(), Optional.empty())));
+                RecordText.of(SERVICE.explain(read, ExplainRequest.of(candidate))),
+                RecordText.of(SERVICE.explain(edited, ExplainRequest.of(candidate))));
     }
 
     @Test
