@@ -74,15 +74,15 @@ final class CaseWindow {
         bar.onChosen(keeper::chosen);
         tour = new TourBar(Map.of("sheet", side, "tabs", tabs, "verdict", verdict, "tools", bar), keeper::toured);
         MenuBar menu = WindowMenu.of(new WindowMenu.Actions(
-                files::startNew,
-                files::choose,
+                entered(files::startNew),
+                entered(files::choose),
                 files::recentFiles,
-                files::openIfMay,
-                this::save,
-                this::saveAs,
-                this::importSheets,
-                tables::put,
-                () -> reports.write(bar.units()),
+                file -> entered(() -> files.openIfMay(file)).run(),
+                entered(this::save),
+                entered(this::saveAs),
+                entered(this::importSheets),
+                entered(tables::put),
+                entered(() -> reports.write(bar.units())),
                 this::undo,
                 this::redo,
                 side::add,
@@ -94,7 +94,7 @@ final class CaseWindow {
                 this::photographs));
         menu.getMenus()
                 .add(HelpMenu.of(new HelpMenu.Actions(
-                        files::startDemo,
+                        entered(files::startDemo),
                         tour::begin,
                         this::teach,
                         keeper::followSystem,
@@ -108,11 +108,13 @@ final class CaseWindow {
         Scene scene = new Scene(root, WIDTH, HEIGHT);
         scene.getStylesheets().add(CaseWindow.class.getResource("window.css").toExternalForm());
         FileDrop.on(scene, this::take);
+        UndoKeys.on(scene, this::undo, this::redo);
         stage.setScene(scene);
         photographs = new PhotographWindow(
                 stage, questions, () -> files.bench().filter(side::hasFilter).map(side::photographs), this::changed);
         lesson = new LessonWindow(stage, this::lesson, worker, bar.look(), bar::units);
         stage.setOnCloseRequest(event -> {
+            TypedInput.commit(scene);
             if (!files.mayLeave()) {
                 event.consume();
             }
@@ -126,7 +128,7 @@ final class CaseWindow {
             photographs.show();
             photographs.attach(file);
         } else {
-            files.openIfMay(file);
+            entered(() -> files.openIfMay(file)).run();
         }
     }
 
@@ -143,6 +145,11 @@ final class CaseWindow {
     /** Puts the window as it was left, before it is shown. */
     void restore() {
         keeper.restore();
+    }
+
+    /** Sees to the size of the window once it is shown. */
+    void settle() {
+        keeper.settle();
     }
 
     /** Remembers how the window is left. */
@@ -185,6 +192,14 @@ final class CaseWindow {
         whatIf.close();
         reports.close();
         files.close();
+    }
+
+    /** An action that takes what is being typed along. */
+    private Runnable entered(Runnable action) {
+        return () -> {
+            TypedInput.commit(stage.getScene());
+            action.run();
+        };
     }
 
     private void opened() {

@@ -158,6 +158,8 @@ final class ValueRow extends VBox {
         inputs.add(input);
         input.setId("field:" + at);
         input.setAccessibleText(name);
+        TypedInput.of(
+                input, () -> editor.getText().strip().equals(shown(input)), () -> commit(input, editor.getText(), at));
         if (!at.equals(path)) {
             editor.setPromptText(name);
             input.setTooltip(new Tooltip(name));

@@ -28,6 +28,7 @@ public final class WindowApplication extends Application {
         List<String> files = getParameters().getRaw();
         window.restore();
         stage.show();
+        window.settle();
         if (files.isEmpty()) {
             window.welcome();
         } else {

@@ -3,6 +3,7 @@ package org.coldpleat.ui.desktop.view;
 import java.io.IOException;
 import java.nio.file.Path;
 import javafx.application.Platform;
+import javafx.geometry.Rectangle2D;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import org.coldpleat.shared.quantity.UnitSystem;
@@ -16,6 +17,9 @@ final class WindowKeeper {
     private static final String LIGHT = "light";
     private static final double NARROWEST = 400;
     private static final double LOWEST = 300;
+
+    /** Room for title and borders that a window manager adds, at most [px]. */
+    private static final double FRAME = 40;
 
     private final Stage stage;
     private final WindowBar bar;
@@ -43,7 +47,7 @@ final class WindowKeeper {
                 stage.setY(y);
             }
         }
-        stage.setMaximized(Boolean.parseBoolean(memory.word("maximized", "")));
+        stage.setMaximized(Boolean.parseBoolean(memory.word("maximized", Boolean.toString(isTooSmall()))));
         memory.number("type").ifPresent(bar::type);
         for (UnitSystem units : UnitSystem.values()) {
             if (units.name().equals(memory.word("units", ""))) {
@@ -51,6 +55,24 @@ final class WindowKeeper {
             }
         }
         look();
+    }
+
+    /** Asks for the size once more when the window stands: some window managers open a tiny window at first. */
+    void settle() {
+        if (!stage.isMaximized()) {
+            Platform.runLater(() -> {
+                // the same size again would not be asked for
+                stage.setWidth(stage.getWidth() - 1);
+                stage.setHeight(stage.getHeight() - 1);
+            });
+        }
+    }
+
+    /** True if the screen has no room for the window as it comes, frame included. */
+    private boolean isTooSmall() {
+        Rectangle2D room = Screen.getPrimary().getVisualBounds();
+        return room.getWidth() < stage.getScene().getWidth() + FRAME
+                || room.getHeight() < stage.getScene().getHeight() + FRAME;
     }
 
     private void look() {

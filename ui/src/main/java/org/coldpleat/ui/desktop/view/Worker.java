@@ -49,6 +49,10 @@ final class Worker {
      * @param advanced told on the thread of the window which share of the work is done [0..1]
      */
     <T> void watch(String line, Function<Progress, Optional<T>> work, Consumer<T> shown, DoubleConsumer advanced) {
+        if (executor.isShutdown()) {
+            // a field that loses the keyboard while the window closes asks for work that nobody will see
+            return;
+        }
         AtomicLong counter = newest.computeIfAbsent(line, key -> new AtomicLong());
         long own = counter.incrementAndGet();
         BooleanSupplier isVoid = () -> own != counter.get();

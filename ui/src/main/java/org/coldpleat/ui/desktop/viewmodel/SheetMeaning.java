@@ -3,6 +3,7 @@ package org.coldpleat.ui.desktop.viewmodel;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.coldpleat.shared.casefile.FieldCatalog;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.quantity.QuantityFormat;
@@ -33,8 +34,14 @@ public record SheetMeaning(Map<String, Measured> understood, Map<String, Amount>
         amounts = Map.copyOf(amounts);
     }
 
-    /** A value with its band and unit as it is understood; empty if it is not understood or stands there in these words. */
+    /**
+     * A value with its band and unit as it is understood, a choice in plain words; empty if it is not understood or stands
+     * there in these words.
+     */
     public Optional<String> of(SheetRow row) {
+        if (row.field().choices().contains(row.typed())) {
+            return Optional.of(FieldCatalog.choice(row.typed())).filter(words -> !words.equalsIgnoreCase(row.typed()));
+        }
         return Optional.ofNullable(understood.get(row.path()))
                 .map(value -> QuantityFormat.format(value, units))
                 .filter(text -> !text.equals(row.typed().strip()));

@@ -22,6 +22,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
 import org.coldpleat.shared.casefile.CaseDraft;
 import org.coldpleat.ui.desktop.viewmodel.CaseBench;
@@ -34,6 +35,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
 
 /** Writing a case in the window, from nothing to a verdict. */
 @ExtendWith(ApplicationExtension.class)
@@ -107,6 +109,36 @@ class BenchWindowTest {
             ChoiceBox<String> sheets = probe.node("#sheets", ChoiceBox.class);
             sheets.setValue(key);
         });
+    }
+
+    /** After the enter key the keyboard is in the next field; undo is meant for what was typed before all the same. */
+    @Test
+    void undoKeyTakesBackWhatWasEnteredAndThenWhatIsBeingTyped(FxRobot robot) throws Exception {
+        startNew(robot);
+        press(robot, "#addFilter");
+        String width = "#field:candidates[0].outside.diameter";
+        probe.type(width, "76 mm");
+        assertEquals("76 mm", probe.node(width, TextField.class).getText());
+        String next = "#field:candidates[0].outside.length";
+        robot.interact(() -> {
+            probe.node(next, TextField.class).requestFocus();
+            control(probe.node(next, TextField.class), KeyCode.Z);
+        });
+        WindowProbe.until(10, () -> probe.node(width, TextField.class).getText().isEmpty());
+        robot.interact(() -> control(probe.node(next, TextField.class), KeyCode.Y));
+        WindowProbe.until(10, () -> probe.node(width, TextField.class).getText().equals("76 mm"));
+        robot.interact(() -> {
+            TextField field = probe.node(next, TextField.class);
+            field.requestFocus();
+            field.setText("8");
+            control(field, KeyCode.Z);
+        });
+        WaitForAsyncUtils.waitForFxEvents();
+        assertEquals("76 mm", probe.node(width, TextField.class).getText());
+    }
+
+    private static void control(Node target, KeyCode code) {
+        target.fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, false, true, false, false));
     }
 
     private void press(FxRobot robot, String id) {

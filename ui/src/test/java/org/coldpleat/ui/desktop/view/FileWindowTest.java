@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
 import javafx.stage.Stage;
 import javafx.stage.Window;
 import org.coldpleat.ui.desktop.viewmodel.CaseBench;
@@ -95,6 +96,21 @@ class FileWindowTest {
         String report = Files.readString(file);
         assertTrue(report.contains("Ridge hut generator") && report.contains("id=\"settings\""), "parts missing");
         assertTrue(bench().candidates().stream().allMatch(report::contains));
+    }
+
+    /** Saving takes along what is being typed, though its field still has the keyboard. */
+    @Test
+    void savingTakesAlongWhatIsBeingTyped() throws Exception {
+        Path file = folder.resolve("typed.yaml");
+        robot.interact(() -> {
+            TextField field = probe.node("#field:candidates[0].outside.diameter", TextField.class);
+            field.requestFocus();
+            field.setText("77.5 mm");
+        });
+        answers.add(file);
+        choose("saveAs");
+        assertTrue(Files.readString(file).contains("77.5 mm"), "what was typed is not in the file");
+        assertFalse(stage.getTitle().startsWith("*"));
     }
 
     @Test

@@ -197,7 +197,12 @@ class WelcomeWindowTest {
     @Test
     void closingWithChangesAsksAndCancelKeepsThem(FxRobot robot) throws Exception {
         probe.ready();
-        probe.type("#field:candidates[0].name", "Schist");
+        // the field still has the keyboard: nothing was entered yet
+        robot.interact(() -> {
+            TextField name = probe.node("#field:candidates[0].name", TextField.class);
+            name.requestFocus();
+            name.setText("Schist");
+        });
         Platform.runLater(() -> stage.fireEvent(new WindowEvent(stage, WindowEvent.WINDOW_CLOSE_REQUEST)));
         WindowProbe.until(10, () -> Window.getWindows().stream().anyMatch(one -> one != stage && one.isShowing()));
         robot.interact(() -> {
