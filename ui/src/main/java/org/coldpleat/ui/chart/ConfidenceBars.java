@@ -189,7 +189,12 @@ public final class ConfidenceBars {
 
     private static void bar(BarRows rows, double share, double error, double height, Color fill) {
         rows.bar(0, PERCENT * Math.max(0, share), height, BAR, fill, FILLED);
-        rows.error(PERCENT * Math.max(0, share - error), PERCENT * Math.max(0, share + error), height);
+        if (Double.isFinite(error)) {
+            rows.error(PERCENT * Math.max(0, share - error), PERCENT * Math.max(0, share + error), height);
+        } else {
+            String words = " " + ChartTexts.get("shares.errorNotKnown");
+            rows.text(PERCENT * Math.max(0, share), height, words, TextAnchor.CENTER_LEFT);
+        }
     }
 
     private static LegendItem swatch(String words, Color fill) {

@@ -27,6 +27,10 @@ class ConfidenceBarsTest {
     }
 
     private static ConfidenceResult result() {
+        return result(0.05);
+    }
+
+    private static ConfidenceResult result(double totalError) {
         return new ConfidenceResult(
                 "Case",
                 "0",
@@ -41,7 +45,7 @@ class ConfidenceBarsTest {
                         "Doubtful",
                         "idle",
                         List.of(
-                                new Contribution("first", 0.6, 0.1, 0.8, 0.05),
+                                new Contribution("first", 0.6, 0.1, 0.8, totalError),
                                 new Contribution("second", Double.NaN, Double.NaN, Double.NaN, Double.NaN)),
                         List.of(new Measurement("first", 0.2, 5, 2, 0.5), new Measurement("second", 0.2, 5, 5, 0.5))),
                 new Verified(1, 0),
@@ -66,6 +70,16 @@ class ConfidenceBarsTest {
         assertEquals(1, plot.getDataset().getSeriesCount());
         assertEquals(-10, plot.getDataset().getXValue(0, 0), 1e-9);
         assertEquals(2, plot.getDataset().getYValue(0, 0), 0.2);
+    }
+
+    @Test
+    void aShareOfUnknownErrorKeepsItsBarAndSaysSo() {
+        var both = (CombinedRangeXYPlot)
+                ConfidenceBars.shares(result(Double.NaN), true, group -> "the " + group, UnitSystem.METRIC)
+                        .getXYPlot();
+        assertEquals(
+                List.of("the first", "± ?", "the second", "not known: nothing varies"),
+                words(both.getSubplots().get(0)));
     }
 
     @Test

@@ -115,7 +115,14 @@ final class FileDesk {
     }
 
     void choose() {
-        questions.open(stage, WindowTexts.get("open"), FileQuestions.Kind.CASE).ifPresent(this::openIfMay);
+        questions
+                .open(stage, WindowTexts.get("open"), FileQuestions.Kind.CASE, beside())
+                .ifPresent(this::openIfMay);
+    }
+
+    /** The file of the case, or else the one opened last. */
+    private Optional<Path> beside() {
+        return bench.flatMap(CaseBench::file).or(() -> recent.files().stream().findFirst());
     }
 
     private void put(CaseBench fresh) {
@@ -152,7 +159,7 @@ final class FileDesk {
 
     boolean saveAs() {
         return questions
-                .save(stage, WindowTexts.get("saveAs"), FileQuestions.Kind.CASE, "case.yaml")
+                .save(stage, WindowTexts.get("saveAs"), FileQuestions.Kind.CASE, beside(), "case.yaml")
                 .map(this::saveTo)
                 .orElse(false);
     }

@@ -1,5 +1,7 @@
 package org.coldpleat.ui.desktop.view;
 
+import java.io.File;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -33,34 +35,43 @@ interface FileQuestions {
     /** Asks with the dialogs of the system. */
     FileQuestions DIALOGS = new FileQuestions() {
         @Override
-        public Optional<Path> open(Window owner, String title, Kind kind) {
-            return Optional.ofNullable(chooser(title, kind).showOpenDialog(owner))
-                    .map(file -> file.toPath());
+        public Optional<Path> open(Window owner, String title, Kind kind, Optional<Path> beside) {
+            return Optional.ofNullable(chooser(title, kind, beside).showOpenDialog(owner))
+                    .map(File::toPath);
         }
 
         @Override
-        public Optional<Path> save(Window owner, String title, Kind kind, String name) {
-            FileChooser chooser = chooser(title, kind);
+        public Optional<Path> save(Window owner, String title, Kind kind, Optional<Path> beside, String name) {
+            FileChooser chooser = chooser(title, kind, beside);
             chooser.setInitialFileName(name);
-            return Optional.ofNullable(chooser.showSaveDialog(owner)).map(file -> file.toPath());
+            return Optional.ofNullable(chooser.showSaveDialog(owner)).map(File::toPath);
         }
 
-        private FileChooser chooser(String title, Kind kind) {
+        private FileChooser chooser(String title, Kind kind, Optional<Path> beside) {
             FileChooser chooser = new FileChooser();
             chooser.setTitle(title);
+            beside.map(Path::toAbsolutePath)
+                    .map(Path::getParent)
+                    .filter(Files::isDirectory)
+                    .ifPresent(folder -> chooser.setInitialDirectory(folder.toFile()));
             String words = WindowTexts.get("kind." + kind.name().toLowerCase(Locale.ROOT));
             chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(words, kind.endings()));
             return chooser;
         }
     };
 
-    /** Which file to read; empty if none after all. */
-    Optional<Path> open(Window owner, String title, Kind kind);
+    /**
+     * Which file to read; empty if none after all.
+     *
+     * @param beside file in whose folder the search begins
+     */
+    Optional<Path> open(Window owner, String title, Kind kind, Optional<Path> beside);
 
     /**
      * Which file to write; empty if none after all.
      *
+     * @param beside file in whose folder the search begins
      * @param name proposed
      */
-    Optional<Path> save(Window owner, String title, Kind kind, String name);
+    Optional<Path> save(Window owner, String title, Kind kind, Optional<Path> beside, String name);
 }

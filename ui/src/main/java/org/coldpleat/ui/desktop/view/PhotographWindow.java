@@ -120,7 +120,7 @@ final class PhotographWindow {
 
     private void choose() {
         questions
-                .open(stage, WindowTexts.get("photograph.attach"), FileQuestions.Kind.PHOTOGRAPH)
+                .open(stage, WindowTexts.get("photograph.attach"), FileQuestions.Kind.PHOTOGRAPH, Optional.empty())
                 .ifPresent(this::attach);
     }
 

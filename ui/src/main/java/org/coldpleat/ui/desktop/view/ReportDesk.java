@@ -55,7 +55,12 @@ final class ReportDesk {
             return;
         }
         questions
-                .save(stage, WindowTexts.get("report"), FileQuestions.Kind.REPORT, "report.html")
+                .save(
+                        stage,
+                        WindowTexts.get("report"),
+                        FileQuestions.Kind.REPORT,
+                        bench.get().flatMap(CaseBench::file),
+                        "report.html")
                 .ifPresent(file -> write(opened.get(), file, units));
     }
 

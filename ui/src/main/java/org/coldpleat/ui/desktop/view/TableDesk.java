@@ -37,7 +37,7 @@ final class TableDesk {
     /** Asks for a table and takes its filters into the case, in one step; true if anything changed. */
     boolean take() {
         return questions
-                .open(stage, WindowTexts.get("importSheets"), FileQuestions.Kind.TABLE)
+                .open(stage, WindowTexts.get("importSheets"), FileQuestions.Kind.TABLE, beside())
                 .flatMap(file -> bench.get().filter(one -> take(one, file)))
                 .isPresent();
     }
@@ -45,8 +45,12 @@ final class TableDesk {
     /** Asks for a file and writes all filters of the case to it. */
     void put() {
         questions
-                .save(stage, WindowTexts.get("exportSheets"), FileQuestions.Kind.TABLE, "filters.csv")
+                .save(stage, WindowTexts.get("exportSheets"), FileQuestions.Kind.TABLE, beside(), "filters.csv")
                 .ifPresent(file -> bench.get().ifPresent(one -> put(one, file)));
+    }
+
+    private Optional<Path> beside() {
+        return bench.get().flatMap(CaseBench::file);
     }
 
     private boolean take(CaseBench taken, Path file) {

@@ -18,9 +18,6 @@ final class WindowKeeper {
     private static final double NARROWEST = 400;
     private static final double LOWEST = 300;
 
-    /** Room for title and borders that a window manager adds, at most [px]. */
-    private static final double FRAME = 40;
-
     private final Stage stage;
     private final WindowBar bar;
     private final WindowMemory memory;
@@ -47,7 +44,7 @@ final class WindowKeeper {
                 stage.setY(y);
             }
         }
-        stage.setMaximized(Boolean.parseBoolean(memory.word("maximized", Boolean.toString(isTooSmall()))));
+        stage.setMaximized(Boolean.parseBoolean(memory.word("maximized", "")));
         memory.number("type").ifPresent(bar::type);
         for (UnitSystem units : UnitSystem.values()) {
             if (units.name().equals(memory.word("units", ""))) {
@@ -57,22 +54,24 @@ final class WindowKeeper {
         look();
     }
 
-    /** Asks for the size once more when the window stands: some window managers open a tiny window at first. */
+    /**
+     * Asks for the size once more when the window stands, no larger than the screen has room: some window managers open a
+     * tiny window at first, and a small screen would hide its foot.
+     */
     void settle() {
         if (!stage.isMaximized()) {
             Platform.runLater(() -> {
+                Rectangle2D room = Screen.getScreensForRectangle(stage.getX(), stage.getY(), 1, 1).stream()
+                        .findFirst()
+                        .orElse(Screen.getPrimary())
+                        .getVisualBounds();
                 // the same size again would not be asked for
-                stage.setWidth(stage.getWidth() - 1);
-                stage.setHeight(stage.getHeight() - 1);
+                stage.setWidth(Math.min(stage.getWidth() - 1, room.getWidth()));
+                stage.setHeight(Math.min(stage.getHeight() - 1, room.getHeight()));
+                stage.setX(Math.max(room.getMinX(), Math.min(stage.getX(), room.getMaxX() - stage.getWidth())));
+                stage.setY(Math.max(room.getMinY(), Math.min(stage.getY(), room.getMaxY() - stage.getHeight())));
             });
         }
-    }
-
-    /** True if the screen has no room for the window as it comes, frame included. */
-    private boolean isTooSmall() {
-        Rectangle2D room = Screen.getPrimary().getVisualBounds();
-        return room.getWidth() < stage.getScene().getWidth() + FRAME
-                || room.getHeight() < stage.getScene().getHeight() + FRAME;
     }
 
     private void look() {

@@ -44,12 +44,12 @@ class FileWindowTest {
     /** Gives the next answer to any question. */
     private final FileQuestions questions = new FileQuestions() {
         @Override
-        public Optional<Path> open(Window owner, String title, Kind kind) {
+        public Optional<Path> open(Window owner, String title, Kind kind, Optional<Path> beside) {
             return Optional.ofNullable(answers.poll());
         }
 
         @Override
-        public Optional<Path> save(Window owner, String title, Kind kind, String name) {
+        public Optional<Path> save(Window owner, String title, Kind kind, Optional<Path> beside, String name) {
             return Optional.ofNullable(answers.poll());
         }
     };
