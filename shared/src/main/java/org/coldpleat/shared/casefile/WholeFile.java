@@ -29,13 +29,16 @@ public final class WholeFile {
     /**
      * Writes something in place of a file.
      *
-     * @param file where to; its folder must be there. Behind a link the file it names is written
+     * @param file where to; its folder is made if there is none. Behind a link the file it names is written
      * @throws IOException if it could not be written; the old file is untouched then
      */
     public static void write(Path file, Content content) throws IOException {
         Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
         if (Files.exists(target) && !Files.isWritable(target)) {
             throw new AccessDeniedException(target.toString());
+        }
+        if (!Files.isDirectory(target.getParent())) {
+            Files.createDirectories(target.getParent());
         }
         Path part = Files.createTempFile(target.getParent(), "." + target.getFileName(), ".part");
         // also when the program is stopped while it writes

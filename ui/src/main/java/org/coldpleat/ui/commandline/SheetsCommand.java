@@ -55,6 +55,11 @@ final class SheetsCommand implements Runnable {
             console.result(text);
             return;
         }
+        write(file, text);
+        console.message(Texts.get("plots.written", file));
+    }
+
+    private static void write(Path file, String text) {
         try {
             CaseWriter.write(file, text);
         } catch (IOException e) {
@@ -95,7 +100,7 @@ final class SheetsCommand implements Runnable {
                 }
             }
             CaseDraft filled = SheetCsv.into(draft, reading.rows());
-            put(into, filled.text(), console);
+            write(into, filled.text());
             for (SheetCsv.Row row : reading.rows()) {
                 int values = row.values().size() - 1;
                 console.message(Texts.get(

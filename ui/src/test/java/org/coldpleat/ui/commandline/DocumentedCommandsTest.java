@@ -86,7 +86,7 @@ class DocumentedCommandsTest {
         StringWriter err = new StringWriter();
         int exit = CommandLineFace.run(here, CaseService.standard(), new PrintWriter(out), new PrintWriter(err));
         assertEquals(block.exit(), exit, block.command() + "\n" + err);
-        return out.toString()
+        return (out.toString() + err)
                 .replace("coldpleat development ", BUILT)
                 .replace("../docs/", "docs/")
                 .replace("../demo-cases/", "demo-cases/")
