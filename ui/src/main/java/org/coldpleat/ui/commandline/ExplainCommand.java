@@ -53,7 +53,7 @@ final class ExplainCommand implements Callable<Integer> {
         }
         ExplainRequest request =
                 new ExplainRequest(candidate, Optional.ofNullable(state), Optional.ofNullable(quantity), temperature());
-        console.result(ExplainText.of(service.explain(opened, request), units));
+        console.result(ExplainedLink.of(service.explain(opened, request), units).text());
         return ExitCode.DONE;
     }
 

@@ -2,7 +2,6 @@ package org.coldpleat.ui.commandline;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.Progress;
 import org.coldpleat.model.run.StateResult;
@@ -51,11 +50,6 @@ public final class Pages {
             throws IOException {
         return ReportFile.write(
                 service, opened, file, units, WholeCaseArguments.DRAWS, WholeCaseArguments.SEED, progress);
-    }
-
-    /** The chain behind a number as {@code explain} prints it. */
-    public static String explanation(Explanation explanation, UnitSystem units) {
-        return ExplainText.of(explanation, units);
     }
 
     /** A notice with its place. */

@@ -3,7 +3,6 @@ package org.coldpleat.ui.desktop.view;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
@@ -23,6 +22,7 @@ import org.coldpleat.ui.chart.StateSheet;
 import org.coldpleat.ui.chart.TemperatureCharts;
 import org.coldpleat.ui.chart.TriedCurve;
 import org.coldpleat.ui.chart.cutaway.Cutaway;
+import org.coldpleat.ui.commandline.ExplainedLink;
 import org.coldpleat.ui.commandline.Pages;
 import org.coldpleat.ui.desktop.viewmodel.ShownCandidates;
 import org.coldpleat.ui.service.CaseService;
@@ -47,7 +47,7 @@ final class ChartTabs extends TabPane {
     private final ShownCandidates curvesShown = new ShownCandidates();
     private final List<CandidateLegend> legends;
     private final TextArea page;
-    private final TextArea explanation;
+    private final ExplanationPane explanation = new ExplanationPane();
     private final Supplier<Optional<View>> view;
     private final Studies studies;
     private Optional<Comparison> comparison = Optional.empty();
@@ -70,7 +70,6 @@ final class ChartTabs extends TabPane {
         late = new LateCharts(service, worker, look);
         cutaway = new ChartPane("cutaway", look);
         page = text("page", look);
-        explanation = text("explanation", look);
         legends = List.of(
                 new CandidateLegend("legend-pressure", curvesShown, this::curves, look),
                 new CandidateLegend("legend-share", curvesShown, this::curves, look));
@@ -256,10 +255,10 @@ final class ChartTabs extends TabPane {
                                                 .at(now.temperature()),
                                         ExplainRequest.of(candidate).about("chanceOpen"))
                                 .map(asked -> service.explain(now.opened(), asked.in(now.state())))
-                                .map(chain -> Pages.explanation(chain, now.units()))
-                                .collect(Collectors.joining("\n")),
-                        chain -> {
-                            explanation.setText(chain);
+                                .map(chain -> ExplainedLink.of(chain, now.units()))
+                                .toList(),
+                        chains -> {
+                            explanation.show(chains);
                             getSelectionModel().selectLast();
                         }));
     }
