@@ -89,6 +89,9 @@ public record ElementLoad(double[] cellAreas, double[][] massPerArea, double[] f
     /**
      * Share of the element flow through each cell [1], double[cells]; what is left to 1 passes outside the cells.
      *
+     * <p>Where legs touch, oil that came through a fold or farther out can cross back within the sheets. It left its dirt
+     * where it came in, so such a cell has no share.
+     *
      * @param relativeFaceVelocities face velocity over the mean one (flow over effective area) [1], double[cells]
      * @param effectiveArea area that the mean is taken over [m2], above 0
      */
@@ -97,7 +100,7 @@ public record ElementLoad(double[] cellAreas, double[][] massPerArea, double[] f
         above(effectiveArea, 0, "effectiveArea", "m2");
         double[] shares = new double[cells()];
         for (int cell = 0; cell < shares.length; cell++) {
-            shares[cell] = relativeFaceVelocities[cell] * cellAreas[cell] / effectiveArea;
+            shares[cell] = Math.max(0, relativeFaceVelocities[cell]) * cellAreas[cell] / effectiveArea;
         }
         return shares;
     }

@@ -60,8 +60,28 @@ class ServiceLifeTest {
                 horizon);
     }
 
+    /** Twice as many pleats as there is room for: all legs touch, and at their ends oil crosses back within the sheets. */
+    private static PackModel withoutRoom() {
+        return new PleatPack(PleatGeometry.radial(33e-3, 17e-3, 200, 0.72e-3, 0, 0, 0, PleatEnds.FOLDED), 200, 56e-3);
+    }
+
     private static PackModel crowded() {
         return new PleatPack(PleatGeometry.radial(33e-3, 17e-3, 70, 0.72e-3, 0, 0, 0, PleatEnds.FOLDED), 70, 56e-3);
+    }
+
+    @Test
+    void aPackWithoutRoomKeepsItsDirtToo() {
+        PackModel pack = withoutRoom();
+        assertTrue(Arrays.stream(pack.solve(2.7e7).relativeFaceVelocities()).anyMatch(v -> v < 0), "oil crosses back");
+        ServiceCourse course = ServiceLife.run(plan(pack, new BlockingLaw(1, 20), 5e-9, 200 * HOUR), OPENS);
+        check("dirt balance of a pack whose legs all touch")
+                .computed(course.end().massClosure(), "1")
+                .below(1e-9, "rounding of some ten thousand sums");
+        double load = course.load().mass();
+        check("dirt on an element whose legs all touch")
+                .expected(course.end().retainedMass(), "kg")
+                .computed(load)
+                .within(1e-9 * load, "rounding of some ten thousand sums");
     }
 
     @Test

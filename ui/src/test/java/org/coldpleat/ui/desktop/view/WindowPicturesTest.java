@@ -12,6 +12,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.control.TreeView;
 import javafx.stage.Stage;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.junit.jupiter.api.AfterEach;
@@ -51,7 +52,17 @@ class WindowPicturesTest {
             new Look(1920, 1080, false, UnitSystem.US, 150));
 
     private static final List<String> SCREENS = List.of(
-            "pressure", "cutaway", "shareMap", "coldStart", "loading", "pleats", "settings", "confidence", "page");
+            "pressure",
+            "share",
+            "cutaway",
+            "shareMap",
+            "coldStart",
+            "loading",
+            "pleats",
+            "settings",
+            "confidence",
+            "page",
+            "explanation");
 
     private Stage stage;
     private CaseWindow window;
@@ -116,7 +127,20 @@ class WindowPicturesTest {
         });
     }
 
+    /** The chains that are shown; null before the first. */
+    private Object chains() {
+        return probe.has("#explanation")
+                ? probe.node("#explanation", TreeView.class).getRoot()
+                : null;
+    }
+
     private void look(FxRobot robot, String screen) throws Exception {
+        if (screen.equals("explanation")) {
+            Object before = chains();
+            robot.interact(() -> probe.node("#answer:Copper", Button.class).fire());
+            WindowProbe.until(120, () -> chains() != before);
+            return;
+        }
         robot.interact(() -> {
             TabPane tabs = probe.node("#tabs", TabPane.class);
             tabs.getTabs().stream()
