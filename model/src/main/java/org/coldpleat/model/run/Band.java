@@ -10,6 +10,9 @@ public record Band(double value, double standardUncertainty) {
     /** Two-sided 95 % coverage factor of the normal distribution (JCGM 100:2008, table G.1). */
     private static final double COVERAGE_95 = 1.96;
 
+    /** Half-width over value from which on the band of a positive value is told by a factor [1]. */
+    private static final double WIDE = 0.3;
+
     /** A value without uncertainty. */
     public static Band exact(double value) {
         return new Band(value, 0);
@@ -23,5 +26,27 @@ public record Band(double value, double standardUncertainty) {
     /** Upper end of the 95 % band [SI]. */
     public double high() {
         return value + COVERAGE_95 * standardUncertainty;
+    }
+
+    /**
+     * True if the band of a value that cannot be negative is so wide that its ends are better taken as a factor: plus and
+     * minus would reach below what can be.
+     */
+    public boolean isWide() {
+        return value > 0 && COVERAGE_95 * standardUncertainty > WIDE * value;
+    }
+
+    /** Lower end of the 95 % band of a positive value, symmetrical in the logarithm [SI]. */
+    public double lowByFactor() {
+        return value / factor();
+    }
+
+    /** Upper end of the 95 % band of a positive value, symmetrical in the logarithm [SI]. */
+    public double highByFactor() {
+        return value * factor();
+    }
+
+    private double factor() {
+        return Math.exp(COVERAGE_95 * standardUncertainty / value);
     }
 }

@@ -91,12 +91,12 @@ final class CompareText {
             CandidateSheet sheet = candidate.sheet();
             table.row(
                     candidate.name(),
-                    Figures.banded(sheet.grossArea(), units.area()),
-                    Figures.banded(sheet.mediumResistance(), resistance),
+                    Figures.positive(sheet.grossArea(), units.area()),
+                    Figures.positive(sheet.mediumResistance(), resistance),
                     evidence(sheet.evidence()),
-                    Figures.banded(sheet.channelFactor(), one),
+                    Figures.positive(sheet.channelFactor(), one),
                     Figures.percent(sheet.crowdedShare()),
-                    Figures.banded(sheet.hotPressureDrop(), pressure) + " ("
+                    Figures.positive(sheet.hotPressureDrop(), pressure) + " ("
                             + Figures.plain3(other.of(sheet.hotPressureDrop().value())) + ")");
         }
         lines.addAll(table.lines());

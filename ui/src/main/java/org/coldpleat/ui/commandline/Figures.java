@@ -76,6 +76,17 @@ final class Figures {
         return rounded(value, decimals) + " ± " + rounded(half, decimals);
     }
 
+    /** A value that cannot be negative with its 95 % band, such as {@code 12.3 ± 1.4}, or {@code 1.1 (0.4 to 3.1)} if wide. */
+    static String positive(Band band, ShownUnit unit) {
+        return band.isWide() && Double.isFinite(band.highByFactor())
+                ? Texts.get(
+                        "share.range",
+                        plain3(unit.of(band.value())),
+                        plain3(unit.of(band.lowByFactor())),
+                        plain3(unit.of(band.highByFactor())))
+                : banded(band, unit);
+    }
+
     /** Decimals that leave two significant digits of a spread; negative left of the point. */
     @Source("JCGM 100:2008 (GUM), 7.2.6: at most two significant digits")
     static int decimals(double spread) {

@@ -29,6 +29,9 @@ final class Amounts {
         if (!Double.isFinite(band.value())) {
             return words(ReportTexts.get("amount.noAnswer"), "", COMPUTED);
         }
+        if (band.isWide() && Double.isFinite(band.highByFactor())) {
+            return interval(band.value(), band.lowByFactor(), band.highByFactor(), kind);
+        }
         double half = band.high() - band.value();
         if (!(half > 0) || !Double.isFinite(half)) {
             return words(QuantityFormat.format(band.value(), kind, units), ReportTexts.get("band.none"), COMPUTED);
