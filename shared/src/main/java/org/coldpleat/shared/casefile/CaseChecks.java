@@ -19,7 +19,7 @@ final class CaseChecks {
 
     void check(Section root) {
         if (!root.has("flowStand") && !root.has("engine")) {
-            at(root, "case.noCircuit");
+            problems.add(root.place().key("flowStand"), root.line(), root.column(), "case.noCircuit");
         }
         root.section("oil").ifPresent(this::oil);
         root.section("flowStand").ifPresent(stand -> uniqueNames(stand.sections("states")));

@@ -33,9 +33,11 @@ final class EngineSteps {
 
     private EngineSteps() {}
 
-    /** Oil of all temperatures that the case looks at, the coldest it names first. */
+    /** Oil of all temperatures that the case looks at, the coldest it names first; that may lie outside. */
     static Turned oil(LessonCase one) {
-        return new Turned(Turned.Measure.TEMPERATURE, one.from(), one.coldest(), one.warmest());
+        double low = Math.min(one.from(), one.coldest());
+        double high = one.warmest() > low ? one.warmest() : Math.max(one.to(), low + COLDER_BY);
+        return new Turned(Turned.Measure.TEMPERATURE, low, one.coldest(), high);
     }
 
     /**

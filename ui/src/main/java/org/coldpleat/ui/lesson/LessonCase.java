@@ -216,6 +216,11 @@ public final class LessonCase {
         return glance.from();
     }
 
+    /** Warm end of the range the case looks at [K]. */
+    double to() {
+        return glance.to();
+    }
+
     /** Coldest temperature that the case names [K], else 25 K below freezing. */
     double coldest() {
         return named().min().orElse(FREEZING - 25);

@@ -56,6 +56,13 @@ class LessonTest {
                 Lesson.STEPS.size(), told(lesson("half-the-area", Map.of())).size());
     }
 
+    @Test
+    void aRangeThatLeavesOutTheColdestNamedTemperatureIsNoHindrance() throws Exception {
+        assertTrue(told(lesson("half-the-area", Map.of("temperatures.from", "-5 °C")))
+                        .size()
+                > 5);
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"clinic-van", "ridge-hut-generator", "harbour-launch"})
     void otherCasesAnswerWhatTheyCanAndLeaveNoGapInTheWords(String demo) throws Exception {

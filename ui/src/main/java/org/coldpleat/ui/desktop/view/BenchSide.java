@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
@@ -25,6 +27,8 @@ final class BenchSide extends VBox {
     /** Sheets of a case in the order they are usually filled in. */
     private static final List<String> SHEETS =
             List.of(FILTER, "oil", "engine", "flowStand", "temperatures", "start", "duty", WHOLE);
+
+    private static final Pattern ENTRY = Pattern.compile("candidates\\[(\\d+)]");
 
     private final Supplier<Optional<CaseBench>> bench;
     private final Runnable changed;
@@ -182,6 +186,26 @@ final class BenchSide extends VBox {
         sheets.setValue(FILTER);
     }
 
+    /**
+     * Goes to where a field is written.
+     *
+     * @param field path of the field; the sheet of filters begins one if there is none
+     */
+    void go(String field) {
+        String part = field.replaceAll("[.\\[].*", "");
+        if (part.equals(FILTER)) {
+            Matcher entry = ENTRY.matcher(field);
+            if (entry.find()) {
+                choose(Integer.parseInt(entry.group(1)));
+            } else {
+                add();
+            }
+        } else {
+            sheets.setValue(SHEETS.contains(part) ? part : WHOLE);
+        }
+        sheet.focus(field);
+    }
+
     /** Number of the chosen filter, from 0. */
     private int number() {
         return filters.getValue() == null ? 0 : filters.getValue();
@@ -220,7 +244,8 @@ final class BenchSide extends VBox {
         String key = sheets.getValue();
         String path = key.equals(WHOLE) ? "" : key.equals(FILTER) ? FILTER + "[" + number() + "]" : key;
         sheet.show(key.equals(FILTER) && count == 0 ? List.of() : one.sheet(path), one.meaning(path, units.get()));
-        problems.setText(elsewhere(one, path));
+        // a case that was never understood says in the middle of the window what it needs
+        problems.setText(one.opened().isEmpty() ? "" : elsewhere(one, path));
         problems.setManaged(!problems.getText().isEmpty());
     }
 

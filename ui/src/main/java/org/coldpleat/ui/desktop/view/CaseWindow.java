@@ -1,13 +1,16 @@
 package org.coldpleat.ui.desktop.view;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.SplitPane;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import org.coldpleat.model.run.Comparison;
@@ -41,6 +44,7 @@ final class CaseWindow {
     private final ChartTabs tabs;
     private final WhatIfDesk whatIf;
     private final CaseRun run;
+    private final NeedsPane needs;
     private final VerdictPane verdict;
     private final PhotographWindow photographs;
     private final LessonWindow lesson;
@@ -66,6 +70,7 @@ final class CaseWindow {
         side = new BenchSide(files::bench, this::changed, this::chosen, this::photographs, bar::units);
         tabs = new ChartTabs(service, worker, quick, this::view, bar.look());
         whatIf = new WhatIfDesk(service, files::bench, this::view, tabs, this::failed, this::kept);
+        needs = new NeedsPane(side::go);
         whatIf.pane().visibleProperty().bind(tabs.showsTried());
         whatIf.pane().managedProperty().bind(tabs.showsTried());
         verdict = new VerdictPane(tabs::explain);
@@ -100,8 +105,9 @@ final class CaseWindow {
                         keeper::followSystem,
                         () -> HelpMenu.about(stage).show())));
         root.setTop(new VBox(menu, tour, bar, new RecoveryBar(files)));
-        SplitPane panes =
-                new SplitPane(side, new BorderPane(tabs, new TabButtons(tabs), null, whatIf.pane(), null), verdict);
+        Node charts = new BorderPane(tabs, new TabButtons(tabs), null, whatIf.pane(), null);
+        charts.visibleProperty().bind(needs.visibleProperty().not());
+        SplitPane panes = new SplitPane(side, new StackPane(charts, needs), verdict);
         panes.setDividerPositions(0.22, 0.76);
         root.setCenter(panes);
         root.setBottom(status);
@@ -283,8 +289,13 @@ final class CaseWindow {
         tabs.changed();
         if (!bench.isUnderstood() || bench.opened().isEmpty()) {
             say(BenchWords.problems(bench));
+            if (bench.opened().isEmpty()) {
+                bar.states(List.of());
+                needs.show(bench.problems());
+            }
             return;
         }
+        needs.hide();
         OpenedCase known = bench.opened().get();
         bar.states(known.states());
         say(WindowTexts.get("status.stale"));

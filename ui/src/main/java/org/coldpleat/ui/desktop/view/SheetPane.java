@@ -188,6 +188,25 @@ final class SheetPane extends ScrollPane {
         return inputs;
     }
 
+    /**
+     * Gives the keyboard to the input of a field.
+     *
+     * @param field path of a field, or of a section whose first input is meant; the first of all if there is none
+     */
+    void focus(String field) {
+        List<Control> inputs = inputs();
+        inputs.stream()
+                .filter(input -> input.getId().startsWith("field:" + field))
+                .findFirst()
+                .or(() -> inputs.stream().findFirst())
+                .ifPresent(input -> {
+                    input.requestFocus();
+                    applyCss();
+                    layout();
+                    scrollTo(input);
+                });
+    }
+
     /** Gives the keyboard to the input behind one. */
     private void toNext(Control input) {
         List<Control> inputs = inputs();

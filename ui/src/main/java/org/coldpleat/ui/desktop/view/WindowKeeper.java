@@ -2,10 +2,14 @@ package org.coldpleat.ui.desktop.view;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
+import javafx.animation.KeyFrame;
+import javafx.animation.Timeline;
 import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import javafx.util.Duration;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.desktop.viewmodel.SystemLook;
 import org.coldpleat.ui.desktop.viewmodel.WindowMemory;
@@ -17,6 +21,10 @@ final class WindowKeeper {
     private static final String LIGHT = "light";
     private static final double NARROWEST = 400;
     private static final double LOWEST = 300;
+
+    /** When a window that has just opened is looked at again. */
+    private static final List<Duration> LOOKS =
+            List.of(Duration.millis(300), Duration.millis(900), Duration.millis(2500));
 
     private final Stage stage;
     private final WindowBar bar;
@@ -55,23 +63,37 @@ final class WindowKeeper {
     }
 
     /**
-     * Asks for the size once more when the window stands, no larger than the screen has room: some window managers open a
-     * tiny window at first, and a small screen would hide its foot.
+     * Sees to the size when the window stands, no larger than the screen has room: some window managers open a tiny window
+     * at first and take its size a little later, and a small screen would hide its foot.
      */
     void settle() {
-        if (!stage.isMaximized()) {
-            Platform.runLater(() -> {
-                Rectangle2D room = Screen.getScreensForRectangle(stage.getX(), stage.getY(), 1, 1).stream()
-                        .findFirst()
-                        .orElse(Screen.getPrimary())
-                        .getVisualBounds();
-                // the same size again would not be asked for
-                stage.setWidth(Math.min(stage.getWidth() - 1, room.getWidth()));
-                stage.setHeight(Math.min(stage.getHeight() - 1, room.getHeight()));
-                stage.setX(Math.max(room.getMinX(), Math.min(stage.getX(), room.getMaxX() - stage.getWidth())));
-                stage.setY(Math.max(room.getMinY(), Math.min(stage.getY(), room.getMaxY() - stage.getHeight())));
-            });
+        if (stage.isMaximized()) {
+            return;
         }
+        double width = stage.getWidth();
+        double height = stage.getHeight();
+        Platform.runLater(() -> fit(width, height));
+        Timeline looks = new Timeline();
+        for (Duration after : LOOKS) {
+            looks.getKeyFrames().add(new KeyFrame(after, event -> {
+                if (stage.getWidth() < NARROWEST || stage.getHeight() < LOWEST) {
+                    fit(width, height);
+                }
+            }));
+        }
+        looks.play();
+    }
+
+    private void fit(double width, double height) {
+        Rectangle2D room = Screen.getScreensForRectangle(stage.getX(), stage.getY(), 1, 1).stream()
+                .findFirst()
+                .orElse(Screen.getPrimary())
+                .getVisualBounds();
+        // the same size again would not be asked for
+        stage.setWidth(Math.min(width - 1, room.getWidth()));
+        stage.setHeight(Math.min(height - 1, room.getHeight()));
+        stage.setX(Math.max(room.getMinX(), Math.min(stage.getX(), room.getMaxX() - stage.getWidth())));
+        stage.setY(Math.max(room.getMinY(), Math.min(stage.getY(), room.getMaxY() - stage.getHeight())));
     }
 
     private void look() {

@@ -137,6 +137,23 @@ class BenchWindowTest {
         assertEquals("76 mm", probe.node(width, TextField.class).getText());
     }
 
+    /** A case written from nothing says what it needs, and each line leads to where it is written. */
+    @Test
+    void aNewCaseSaysWhatItNeedsAndLeadsThere(FxRobot robot) throws Exception {
+        startNew(robot);
+        assertTrue(probe.node("#needs", Node.class).isVisible());
+        assertEquals(List.of(), probe.node("#state", ChoiceBox.class).getItems());
+        press(robot, "#needs:oil");
+        assertEquals("oil", probe.node("#sheets", ChoiceBox.class).getValue());
+        press(robot, "#needs:title");
+        assertEquals("field:title", stage.getScene().getFocusOwner().getId());
+        probe.type("#field:title", "Birch");
+        assertFalse(probe.has("#needs:title"));
+        press(robot, "#needs:candidates");
+        assertEquals(1, bench().candidates().size());
+        probe.picture("needs");
+    }
+
     private static void control(Node target, KeyCode code) {
         target.fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, false, true, false, false));
     }
