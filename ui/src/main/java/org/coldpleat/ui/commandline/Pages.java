@@ -52,6 +52,15 @@ public final class Pages {
                 service, opened, file, units, WholeCaseArguments.DRAWS, WholeCaseArguments.SEED, progress);
     }
 
+    /**
+     * Writes what no picture can tell beside one.
+     *
+     * @throws IOException if that fails
+     */
+    public static void limitsBeside(Path picture) throws IOException {
+        Pictures.limits(picture.toAbsolutePath().getParent());
+    }
+
     /** A notice with its place. */
     public static String notice(Notice notice) {
         return NoticeLines.of(notice);

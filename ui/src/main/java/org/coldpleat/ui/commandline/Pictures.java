@@ -199,7 +199,7 @@ final class Pictures {
     }
 
     /** Beside the pictures stands what none of them can tell. */
-    private static void limits(Path folder) throws IOException {
+    static void limits(Path folder) throws IOException {
         Path file = folder.resolve("what-pictures-cannot-tell.txt");
         String words = String.join("\n", Report.limits()) + "\n";
         if (!Files.exists(file) || !Files.readString(file).equals(words)) {

@@ -4,6 +4,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.io.File;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
@@ -27,13 +28,18 @@ import org.coldpleat.ui.chart.ChartFiles;
 import org.coldpleat.ui.chart.ChartFit;
 import org.coldpleat.ui.chart.cutaway.CutawayDrawing;
 import org.coldpleat.ui.chart.cutaway.CutawayPainter;
+import org.coldpleat.ui.commandline.Pages;
 import org.jfree.chart.JFreeChart;
 
 /** A chart with its numbers behind it, a read-out, zoom along the chart, and ways to take the picture along. */
 final class ChartPane extends BorderPane {
     /** Writes a picture to a file. */
+    private static final String SVG = ".svg";
+
+    private static final String PNG = ".png";
+
     private interface Saving {
-        void to(File file) throws IOException;
+        void to(Path file) throws IOException;
     }
 
     private final PicturePane picture;
@@ -80,10 +86,10 @@ final class ChartPane extends BorderPane {
     void show(JFreeChart shown, String description, List<NumberRow> rows) {
         saving = Optional.of(file -> {
             ChartFit.whole(shown);
-            if (file.getName().endsWith(".svg")) {
-                ChartFiles.writeSvg(shown, file.toPath(), description);
+            if (file.toString().endsWith(SVG)) {
+                ChartFiles.writeSvg(shown, file, description);
             } else {
-                ChartFiles.writePng(shown, file.toPath());
+                ChartFiles.writePng(shown, file);
             }
         });
         numbers.getItems().setAll(rows);
@@ -124,10 +130,10 @@ final class ChartPane extends BorderPane {
 
     void show(CutawayDrawing drawing) {
         saving = Optional.of(file -> {
-            if (file.getName().endsWith(".svg")) {
-                ChartFiles.writeSvg(drawing, file.toPath());
+            if (file.toString().endsWith(SVG)) {
+                ChartFiles.writeSvg(drawing, file);
             } else {
-                ChartFiles.writePng(drawing, file.toPath());
+                ChartFiles.writePng(drawing, file);
             }
         });
         numbers.getItems()
@@ -163,20 +169,36 @@ final class ChartPane extends BorderPane {
     }
 
     private void choose() {
+        FileChooser.ExtensionFilter lines = new FileChooser.ExtensionFilter("SVG", "*" + SVG);
+        FileChooser.ExtensionFilter points = new FileChooser.ExtensionFilter("PNG", "*" + PNG);
         FileChooser chooser = new FileChooser();
-        chooser.getExtensionFilters()
-                .addAll(
-                        new FileChooser.ExtensionFilter("SVG", "*.svg"),
-                        new FileChooser.ExtensionFilter("PNG", "*.png"));
+        chooser.getExtensionFilters().addAll(lines, points);
+        chooser.setInitialFileName(picture.getId() + SVG);
         File file = chooser.showSaveDialog(getScene().getWindow());
-        if (file != null && saving.isPresent()) {
+        if (file != null) {
+            save(file.toPath(), chooser.getSelectedExtensionFilter() == points ? PNG : SVG);
+        }
+    }
+
+    /**
+     * Writes the picture, and beside it what no picture can tell.
+     *
+     * @param file a name without the ending of a kind gets the usual one
+     * @param usual ending
+     */
+    void save(Path file, String usual) {
+        String name = file.getFileName().toString();
+        boolean named = name.endsWith(SVG) || name.endsWith(PNG);
+        Path whole = named ? file : file.resolveSibling(name + usual);
+        saving.ifPresent(picture -> {
             try {
-                saving.get().to(file);
-                readOut.setText(WindowTexts.get("status.saved", file.toString()));
+                picture.to(whole);
+                Pages.limitsBeside(whole);
+                readOut.setText(WindowTexts.get("status.saved", whole.toString()));
             } catch (IOException e) {
                 readOut.setText(WindowTexts.get("status.problems", e.toString()));
             }
-        }
+        });
     }
 
     private void copy() {

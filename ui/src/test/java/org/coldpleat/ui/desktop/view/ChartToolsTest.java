@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
@@ -18,6 +20,7 @@ import javafx.stage.Stage;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 
@@ -44,6 +47,20 @@ class ChartToolsTest extends HutWindow {
                     () -> probe.node("#chart-pressure", PicturePane.class).fireEvent(WindowProbe.key(code)));
         }
         WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    @Test
+    void aSavedPictureHasTheEndingOfItsKindAndSaysWhatItCannotTell(@TempDir Path folder) throws IOException {
+        ChartPane pane = (ChartPane)
+                probe.node("#chart-pressure-numbers", TableView.class).getParent();
+        robot.interact(() -> {
+            pane.save(folder.resolve("lines"), ".svg");
+            pane.save(folder.resolve("points.png"), ".svg");
+        });
+        assertTrue(Files.readString(folder.resolve("lines.svg")).contains("<svg"));
+        assertTrue(Files.size(folder.resolve("points.png")) > 0);
+        assertTrue(Files.exists(folder.resolve("what-pictures-cannot-tell.txt")));
+        assertTrue(readOut().contains("points.png"), readOut());
     }
 
     private TableView<?> table() {
