@@ -38,15 +38,30 @@ public record Band(double value, double standardUncertainty) {
 
     /** Lower end of the 95 % band of a positive value, symmetrical in the logarithm [SI]. */
     public double lowByFactor() {
-        return value / factor();
+        return lowByFactor(0);
     }
 
     /** Upper end of the 95 % band of a positive value, symmetrical in the logarithm [SI]. */
     public double highByFactor() {
-        return value * factor();
+        return highByFactor(0);
     }
 
-    private double factor() {
-        return Math.exp(COVERAGE_95 * standardUncertainty / value);
+    /**
+     * Lower end of the 95 % band of a value that cannot be below a least one, symmetrical in the logarithm of what is above
+     * that [SI].
+     *
+     * @param least [SI], at most the value
+     */
+    public double lowByFactor(double least) {
+        return value > least ? least + (value - least) / factor(least) : least;
+    }
+
+    /** Upper end of the same band [SI]. */
+    public double highByFactor(double least) {
+        return value > least ? least + (value - least) * factor(least) : high();
+    }
+
+    private double factor(double least) {
+        return Math.exp(COVERAGE_95 * standardUncertainty / (value - least));
     }
 }

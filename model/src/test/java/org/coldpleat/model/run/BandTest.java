@@ -30,4 +30,13 @@ class BandTest {
         assertFalse(Band.exact(0).isWide());
         assertFalse(new Band(0, 1).isWide());
     }
+
+    @Test
+    void aBandStaysAboveTheLeastValue() {
+        Band band = new Band(10.9, 15);
+        assertTrue(band.lowByFactor() < 1);
+        assertTrue(band.lowByFactor(1) > 1);
+        assertEquals(9.9 * 9.9, (band.lowByFactor(1) - 1) * (band.highByFactor(1) - 1), 1e-9);
+        assertEquals(1, new Band(1, 0.5).lowByFactor(1));
+    }
 }

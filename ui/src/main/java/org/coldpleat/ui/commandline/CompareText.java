@@ -94,7 +94,7 @@ final class CompareText {
                     Figures.positive(sheet.grossArea(), units.area()),
                     Figures.positive(sheet.mediumResistance(), resistance),
                     evidence(sheet.evidence()),
-                    Figures.positive(sheet.channelFactor(), one),
+                    Figures.above(1, sheet.channelFactor(), one),
                     Figures.percent(sheet.crowdedShare()),
                     Figures.positive(sheet.hotPressureDrop(), pressure) + " ("
                             + Figures.plain3(other.of(sheet.hotPressureDrop().value())) + ")");

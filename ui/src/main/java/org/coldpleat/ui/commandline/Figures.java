@@ -78,12 +78,17 @@ final class Figures {
 
     /** A value that cannot be negative with its 95 % band, such as {@code 12.3 ± 1.4}, or {@code 1.1 (0.4 to 3.1)} if wide. */
     static String positive(Band band, ShownUnit unit) {
-        return band.isWide() && Double.isFinite(band.highByFactor())
+        return above(0, band, unit);
+    }
+
+    /** The same for a value that cannot be below a least one [SI]. */
+    static String above(double least, Band band, ShownUnit unit) {
+        return band.isWide() && Double.isFinite(band.highByFactor(least))
                 ? Texts.get(
                         "share.range",
                         plain3(unit.of(band.value())),
-                        plain3(unit.of(band.lowByFactor())),
-                        plain3(unit.of(band.highByFactor())))
+                        plain3(unit.of(band.lowByFactor(least))),
+                        plain3(unit.of(band.highByFactor(least))))
                 : banded(band, unit);
     }
 

@@ -26,11 +26,16 @@ final class Amounts {
 
     /** A computed value with its 95 % band. */
     Element of(Band band, Kind kind) {
+        return above(0, band, kind);
+    }
+
+    /** The same for a value that cannot be below a least one [SI]. */
+    Element above(double least, Band band, Kind kind) {
         if (!Double.isFinite(band.value())) {
             return words(ReportTexts.get("amount.noAnswer"), "", COMPUTED);
         }
-        if (band.isWide() && Double.isFinite(band.highByFactor())) {
-            return interval(band.value(), band.lowByFactor(), band.highByFactor(), kind);
+        if (band.isWide() && Double.isFinite(band.highByFactor(least))) {
+            return interval(band.value(), band.lowByFactor(least), band.highByFactor(least), kind);
         }
         double half = band.high() - band.value();
         if (!(half > 0) || !Double.isFinite(half)) {

@@ -88,7 +88,7 @@ final class SentenceFold {
         CandidateSheet sheet = candidate.sheet();
         row(body, candidate, "amount.area", amounts.of(sheet.effectiveArea(), Kind.AREA));
         row(body, candidate, "amount.resistance", amounts.of(sheet.mediumResistance(), Kind.MEDIUM_RESISTANCE));
-        row(body, candidate, "amount.channels", amounts.of(sheet.channelFactor(), Kind.RATIO));
+        row(body, candidate, "amount.channels", amounts.above(1, sheet.channelFactor(), Kind.RATIO));
         sheet.openingPressure()
                 .ifPresent(pressure ->
                         row(body, candidate, "amount.opening", amounts.of(pressure, Kind.PRESSURE_DIFFERENCE)));

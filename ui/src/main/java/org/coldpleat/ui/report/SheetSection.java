@@ -73,7 +73,8 @@ final class SheetSection implements ReportSection {
         row(
                 body,
                 "amount.channels",
-                folds.under(amounts.of(sheet.channelFactor(), Kind.RATIO), chain(input, candidate, "channelFactor")));
+                folds.under(
+                        amounts.above(1, sheet.channelFactor(), Kind.RATIO), chain(input, candidate, "channelFactor")));
         row(body, "amount.crowded", amounts.unbanded(sheet.crowdedShare(), Kind.FRACTION));
         sheet.openingPressure()
                 .ifPresent(pressure -> row(body, "amount.opening", amounts.of(pressure, Kind.PRESSURE_DIFFERENCE)));

@@ -26,7 +26,7 @@ final class ExplanationCell extends TreeCell<ExplainedLink> {
             return;
         }
         VBox lines = new VBox(text(link.headline(), "link"));
-        link.lines().forEach(line -> lines.getChildren().add(text(line, "meaning")));
+        link.lines().forEach(line -> lines.getChildren().add(text(line, "origin")));
         setGraphic(lines);
         setAccessibleText(link.headline());
     }
