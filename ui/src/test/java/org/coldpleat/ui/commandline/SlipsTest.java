@@ -1,0 +1,63 @@
+package org.coldpleat.ui.commandline;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.coldpleat.shared.casefile.CaseDraft;
+import org.coldpleat.ui.service.CaseService;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * A slip of the one who types, of the kind that passes every check of a single value, may give a strange answer with
+ * notices, or none, but never an inner error. Found by scaling and clearing every value of a case in turn.
+ */
+class SlipsTest {
+    private static final Path GUIDE = Path.of("../docs/guide/three-filters.yaml");
+
+    @ParameterizedTest
+    @CsvSource({
+        "candidates[0].pleats.count, 208",
+        "candidates[2].element.insideDiameter, 8.5 mm",
+        "temperatures.from, -8.75 °C",
+        "temperatures.to, -20 °C",
+        "oil.coldPoint.dynamic, 46000 mPa·s",
+        "engine.reliefValves[0].openingPressure, 105 kPa",
+        "start.from, 70 °C",
+        "duty.dirt.ingestion, 480 mg/h"
+    })
+    void noSlipIsAnInnerError(String path, String typed, @TempDir Path folder) throws IOException {
+        CaseDraft draft =
+                CaseDraft.open(GUIDE.toString(), Files.readString(GUIDE)).draft();
+        Path file = folder.resolve("case.yaml");
+        Files.writeString(file, draft.set(path, typed).text());
+        for (List<String> words : commands(file, folder)) {
+            StringWriter out = new StringWriter();
+            StringWriter err = new StringWriter();
+            int exit = CommandLineFace.run(words, CaseService.standard(), new PrintWriter(out), new PrintWriter(err));
+            assertNotEquals(ExitCode.FAILURE, exit, () -> words + "\n" + err);
+            assertFalse(out.toString().contains("NaN"), () -> words + "\n" + out);
+        }
+    }
+
+    private static List<List<String>> commands(Path file, Path folder) {
+        String name = file.toString();
+        String plots = folder.resolve("plots").toString();
+        List<List<String>> commands = new ArrayList<>();
+        commands.add(List.of("compare", name, "--plots", plots));
+        commands.add(List.of("service", name, "--plots", plots));
+        commands.add(List.of("coldstart", name, "--plots", plots));
+        commands.add(List.of("confidence", name, "--draws=16", "--plots", plots));
+        commands.add(List.of("settings", name, "--plots", plots));
+        commands.add(List.of("lesson", name));
+        return commands;
+    }
+}
