@@ -1,6 +1,7 @@
 package org.coldpleat.model.run;
 
 import java.util.List;
+import java.util.Optional;
 import org.coldpleat.shared.notice.Notice;
 
 /**
@@ -50,6 +51,7 @@ public record ColdStartSweep(
      * @param unfilteredFilling oil round the medium while the empty passages fill [m3]
      * @param unfilteredAfter oil round the medium from then on [m3]
      * @param greatestRatio greatest difference over opening pressure [1]; 0 without a valve
+     * @param bands what the unknowns make of it, where that was asked for
      */
     public record Row(
             double from,
@@ -59,7 +61,8 @@ public record ColdStartSweep(
             double openAfter,
             double unfilteredFilling,
             double unfilteredAfter,
-            double greatestRatio) {
+            double greatestRatio,
+            Optional<Bands> bands) {
         /** Time with a bypass valve open [s], fill stage included. */
         public double openSeconds() {
             return openFilling + openAfter;
@@ -70,6 +73,14 @@ public record ColdStartSweep(
             return unfilteredFilling + unfilteredAfter;
         }
     }
+
+    /**
+     * Bands of one start.
+     *
+     * @param openSeconds time with a bypass valve open [s], fill stage included
+     * @param unfiltered oil round the medium [m3], fill stage included
+     */
+    public record Bands(StartBand openSeconds, StartBand unfiltered) {}
 
     public ColdStartSweep {
         phases = List.copyOf(phases);

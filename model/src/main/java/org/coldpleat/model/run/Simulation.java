@@ -162,7 +162,18 @@ public final class Simulation {
      * @throws IllegalArgumentException as {@link #coldStart}, or if the case has a logged oil temperature
      */
     public static ColdStartSweep coldStartSweep(ResolvedCase resolved, ColdStartRequest request) {
-        return new Starter(resolved, request).sweep();
+        return new Starter(resolved, request).sweep(false, Progress.NONE).orElseThrow();
+    }
+
+    /**
+     * The same with bands, from fewer temperatures.
+     *
+     * @param progress told of the advance; may cancel
+     * @return the sweep, or nothing if cancelled
+     */
+    public static Optional<ColdStartSweep> bandedColdStartSweep(
+            ResolvedCase resolved, ColdStartRequest request, Progress progress) {
+        return new Starter(resolved, request).sweep(true, progress);
     }
 
     /**

@@ -118,7 +118,8 @@ final class StartBuilder {
         List<HoldUp> holdUps = holdUps();
         unknowns.putAll(inputs.unknowns());
         assumptions.addAll(0, inputs.assumptions());
-        StartModel model = new StartModel(from, ambient, hot, gallery, heat, heats, schedules, trace, flush, holdUps);
+        StartModel model =
+                new StartModel(from, from, ambient, hot, gallery, heat, heats, schedules, trace, flush, holdUps);
         return new Built(model, notices, unknowns, assumptions);
     }
 

@@ -10,6 +10,8 @@ import org.coldpleat.model.coldstart.TemperatureTrace;
  * The start of a case in computing form.
  *
  * @param from temperature of oil, metal and filter before the start [K]
+ * @param filledAt temperature at which the stated volume of oil was there [K]; the charge stays the same from wherever a
+ *     start is made
  * @param ambient [K]
  * @param hot temperature that counts as hot [K]
  * @param galleryVolume to be filled first [m3]
@@ -22,6 +24,7 @@ import org.coldpleat.model.coldstart.TemperatureTrace;
  */
 record StartModel(
         double from,
+        double filledAt,
         double ambient,
         double hot,
         double galleryVolume,
@@ -65,6 +68,7 @@ record StartModel(
 
     /** The same start from another temperature and with other air [K]. */
     StartModel withTemperatures(double start, double air) {
-        return new StartModel(start, air, hot, galleryVolume, heat, heats, schedules, trace, domeFlush, holdUps);
+        return new StartModel(
+                start, filledAt, air, hot, galleryVolume, heat, heats, schedules, trace, domeFlush, holdUps);
     }
 }

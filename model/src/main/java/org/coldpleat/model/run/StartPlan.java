@@ -157,7 +157,7 @@ final class StartPlan {
         boolean dome = filter.elementValve().isPresent() && filter.elementValveLocation() == BypassLocation.DOME;
         StartModel.Heat heat = model.heat();
         ThermalModel thermal = new ThermalModel(
-                heat.oilVolume() * shared.oil().at(model.from()).density(),
+                heat.oilVolume() * shared.oil().at(model.filledAt()).density(),
                 heat.metalHeatCapacity(),
                 holdUp.oilVolume(),
                 holdUp.solidHeat(),

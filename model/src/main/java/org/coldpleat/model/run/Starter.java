@@ -21,6 +21,10 @@ import org.coldpleat.shared.notice.Severity;
 /** Computes starts and sweeps of starts of a case. */
 final class Starter {
     private static final double SWEEP_STEP = 2.5;
+
+    /** The same with bands, each of which takes some fifty starts [K]. */
+    private static final double BANDED_STEP = 5;
+
     /** A swept start this close to the hot temperature is no cold start any more [K]. */
     private static final double BELOW_HOT = 5;
     /** Warmest swept start [K]: 50 degrees C. */
@@ -30,11 +34,13 @@ final class Starter {
     private static final Set<String> IN_SENTENCES = Set.of("start.openOnlyWhileFilling", "start.notHot");
 
     private final ResolvedCase resolved;
+    private final ColdStartRequest request;
     private final StartPlan plan;
     private final int[] positions;
 
     Starter(ResolvedCase resolved, ColdStartRequest request) {
         this.resolved = resolved;
+        this.request = request;
         plan = new StartPlan(resolved, request);
         positions = resolved.positions(request.candidate());
     }
@@ -75,24 +81,28 @@ final class Starter {
                 notices(candidates)));
     }
 
-    ColdStartSweep sweep() {
+    /**
+     * The start from a range of temperatures.
+     *
+     * @param banded true for bands, from fewer temperatures
+     * @return nothing if cancelled
+     */
+    Optional<ColdStartSweep> sweep(boolean banded, Progress progress) {
         StartModel model = plan.model();
         if (model.trace().isPresent()) {
             throw new IllegalArgumentException("a logged oil temperature is one start; it cannot be swept");
         }
         double warmest = Math.min(Math.min(resolved.to(), WARMEST_START), model.hot() - BELOW_HOT);
-        double[] temperatures = DoubleStream.iterate(resolved.from(), at -> at <= warmest, at -> at + SWEEP_STEP)
+        double step = banded ? BANDED_STEP : SWEEP_STEP;
+        double[] temperatures = DoubleStream.iterate(resolved.from(), at -> at <= warmest, at -> at + step)
                 .toArray();
-        List<ColdStartSweep.Candidate> candidates = new ArrayList<>();
-        for (int position : positions) {
-            BuiltCandidate built = resolved.candidates().get(position);
-            StartSweep sweep = StartSweep.of(plan.spec(resolved.shared(), built, position, model), temperatures);
-            candidates.add(new ColdStartSweep.Candidate(
-                    built.name(),
-                    plan.hasValve(built),
-                    sweep.rows().stream().map(Starter::row).toList()));
+        List<ColdStartSweep.Candidate> candidates = banded
+                ? new SweepBands(resolved, request).candidates(positions, temperatures, progress)
+                : plain(temperatures);
+        if (candidates.size() < positions.length) {
+            return Optional.empty();
         }
-        return new ColdStartSweep(
+        return Optional.of(new ColdStartSweep(
                 resolved.title(),
                 resolved.document().root().flag("invented").orElse(false),
                 resolved.document().digest(),
@@ -101,7 +111,20 @@ final class Starter {
                 model.hot(),
                 candidates,
                 assumptions(),
-                sweepNotices());
+                sweepNotices()));
+    }
+
+    private List<ColdStartSweep.Candidate> plain(double[] temperatures) {
+        List<ColdStartSweep.Candidate> candidates = new ArrayList<>();
+        for (int position : positions) {
+            BuiltCandidate built = resolved.candidates().get(position);
+            StartSweep sweep = StartSweep.of(plan.spec(resolved.shared(), built, position, plan.model()), temperatures);
+            candidates.add(new ColdStartSweep.Candidate(
+                    built.name(),
+                    plan.hasValve(built),
+                    sweep.rows().stream().map(Starter::row).toList()));
+        }
+        return candidates;
     }
 
     private static ColdStartSweep.Row row(StartSweep.Row row) {
@@ -113,7 +136,8 @@ final class Starter {
                 row.connected().openSeconds(),
                 row.fill().unfilteredVolume(),
                 row.connected().unfilteredVolume(),
-                row.greatestRatio());
+                row.greatestRatio(),
+                Optional.empty());
     }
 
     private List<ColdStart.Phase> phases(StartModel model) {

@@ -308,6 +308,49 @@ class ColdStartCaseTest {
         assertTrue(rows.get(0).openSeconds() > 0);
     }
 
+    @Test
+    void aSweepWithBandsHasTheStartsOfTheSweepWithout() {
+        ResolvedCase resolved = Cases.resolve(engine(WARMING) + candidate("One", PACK, ""));
+        List<ColdStartSweep.Row> plain = Simulation.coldStartSweep(resolved, ColdStartRequest.AS_STATED)
+                .candidates()
+                .get(0)
+                .rows();
+        List<ColdStartSweep.Row> banded = Simulation.bandedColdStartSweep(
+                        resolved, ColdStartRequest.AS_STATED, Progress.NONE)
+                .orElseThrow()
+                .candidates()
+                .get(0)
+                .rows();
+        assertTrue(banded.size() > 5);
+        for (ColdStartSweep.Row row : banded) {
+            ColdStartSweep.Row same = plain.stream()
+                    .filter(one -> Math.abs(one.from() - row.from()) < 1e-9)
+                    .findFirst()
+                    .orElseThrow();
+            // located within a millisecond
+            assertEquals(same.openSeconds(), row.openSeconds(), 1e-3);
+            StartBand open = row.bands().orElseThrow().openSeconds();
+            assertTrue(open.low() <= row.openSeconds() && row.openSeconds() <= open.high());
+        }
+        StartBand coldest = banded.get(0).bands().orElseThrow().openSeconds();
+        assertTrue(coldest.low() < coldest.high());
+    }
+
+    @Test
+    void aSweepWithBandsCanBeStopped() {
+        ResolvedCase resolved = Cases.resolve(engine(WARMING) + candidate("One", PACK, ""));
+        assertTrue(Simulation.bandedColdStartSweep(resolved, ColdStartRequest.AS_STATED, new Progress() {
+                    @Override
+                    public void done(long evaluations, long total) {}
+
+                    @Override
+                    public boolean cancelled() {
+                        return true;
+                    }
+                })
+                .isEmpty());
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

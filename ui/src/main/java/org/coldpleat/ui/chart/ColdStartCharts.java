@@ -3,12 +3,15 @@ package org.coldpleat.ui.chart;
 import java.awt.BasicStroke;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import org.coldpleat.model.run.ColdStart;
 import org.coldpleat.model.run.ColdStartCandidate;
 import org.coldpleat.model.run.ColdStartCandidate.Moment;
 import org.coldpleat.model.run.ColdStartSweep;
+import org.coldpleat.model.run.StartBand;
 import org.coldpleat.shared.quantity.Unit;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.jfree.chart.JFreeChart;
@@ -17,12 +20,15 @@ import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.DeviationRenderer;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.Layer;
 import org.jfree.chart.ui.RectangleAnchor;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
+import org.jfree.data.xy.YIntervalSeries;
+import org.jfree.data.xy.YIntervalSeriesCollection;
 
 /** Charts of a cold start: all candidates over time, and over the temperature of the start. */
 public final class ColdStartCharts {
@@ -73,13 +79,22 @@ public final class ColdStartCharts {
     public static JFreeChart sweep(ColdStartSweep sweep, List<String> names, UnitSystem preferred) {
         ChartUnits units = ChartUnits.of(preferred);
         Unit degrees = units.temperature();
-        XYPlot first = swept(sweep, names, ColdStartSweep.Row::openSeconds, ChartTexts.get("axis.openTime"), degrees);
+        XYPlot first = swept(
+                sweep,
+                names,
+                ColdStartSweep.Row::openSeconds,
+                ColdStartSweep.Bands::openSeconds,
+                ChartTexts.get("axis.openTime"),
+                degrees,
+                seconds -> seconds);
         XYPlot second = swept(
                 sweep,
                 names,
-                row -> units.volume().fromSi(row.unfiltered()),
+                ColdStartSweep.Row::unfiltered,
+                ColdStartSweep.Bands::unfiltered,
                 ChartTexts.get("axis.unfilteredOil", units.volume().symbol()),
-                degrees);
+                degrees,
+                units.volume()::fromSi);
         Axes.temperature(first, lowest(sweep), highest(sweep), units);
         CombinedDomainXYPlot plot = new CombinedDomainXYPlot(first.getDomainAxis(0));
         first.getDomainAxis(0).setLabel(ChartTexts.get("axis.startFrom", degrees.symbol()));
@@ -97,7 +112,7 @@ public final class ColdStartCharts {
         return Charts.chart(
                 ChartTexts.get("sweep.title"),
                 subtitle(sweep.title(), sweep.schedule(), sweep.invented()),
-                ChartTexts.get("key.sweep"),
+                ChartTexts.get(isBanded(sweep) ? "key.sweepBanded" : "key.sweep"),
                 plot);
     }
 
@@ -241,8 +256,10 @@ public final class ColdStartCharts {
             ColdStartSweep sweep,
             List<String> names,
             ToDoubleFunction<ColdStartSweep.Row> value,
+            Function<ColdStartSweep.Bands, StartBand> band,
             String label,
-            Unit temperature) {
+            Unit temperature,
+            DoubleUnaryOperator shown) {
         XYSeriesCollection curves = new XYSeriesCollection();
         List<Integer> indices = new ArrayList<>();
         for (ColdStartSweep.Candidate one : sweep.candidates()) {
@@ -251,14 +268,67 @@ public final class ColdStartCharts {
             one.rows()
                     .forEach(row -> series.add(
                             temperature.fromSi(row.from()),
-                            row.computed() && one.hasValve() ? value.applyAsDouble(row) : Double.NaN));
+                            row.computed() && one.hasValve()
+                                    ? shown.applyAsDouble(value.applyAsDouble(row))
+                                    : Double.NaN));
             curves.addSeries(series);
         }
         XYPlot plot = Charts.plot(
                 curves,
                 new CurveRenderer(indices.stream().mapToInt(Integer::intValue).toArray()));
-        plot.setRangeAxis(fromZero(label, Math.max(1e-3, highest(plot))));
+        double top = sweep.candidates().stream()
+                .flatMap(one -> one.rows().stream())
+                .flatMap(row -> row.bands().map(band).stream())
+                .mapToDouble(found -> shown.applyAsDouble(found.high()))
+                .filter(Double::isFinite)
+                .max()
+                .orElse(0);
+        plot.setRangeAxis(fromZero(label, Math.max(1e-3, Math.max(top, highest(plot)))));
+        bands(plot, sweep, names, band, temperature, shown);
         return plot;
+    }
+
+    /** Bands as shaded stretches behind the curves, where there are any; one without an end goes to the end of the axis. */
+    private static void bands(
+            XYPlot plot,
+            ColdStartSweep sweep,
+            List<String> names,
+            Function<ColdStartSweep.Bands, StartBand> band,
+            Unit temperature,
+            DoubleUnaryOperator shown) {
+        YIntervalSeriesCollection shades = new YIntervalSeriesCollection();
+        DeviationRenderer renderer = new DeviationRenderer(false, false);
+        renderer.setAlpha(1);
+        renderer.setDefaultCreateEntities(false);
+        for (ColdStartSweep.Candidate one : sweep.candidates()) {
+            YIntervalSeries series = new YIntervalSeries(one.name());
+            for (ColdStartSweep.Row row : one.rows()) {
+                row.bands()
+                        .filter(found -> row.computed() && one.hasValve())
+                        .map(band)
+                        .ifPresent(found -> {
+                            double high = Math.min(
+                                    shown.applyAsDouble(found.high()),
+                                    plot.getRangeAxis().getUpperBound());
+                            series.add(
+                                    temperature.fromSi(row.from()),
+                                    shown.applyAsDouble(found.value()),
+                                    shown.applyAsDouble(found.low()),
+                                    high);
+                        });
+            }
+            int number = shades.getSeriesCount();
+            renderer.setSeriesFillPaint(number, ChartTheme.band(names.indexOf(one.name())));
+            shades.addSeries(series);
+        }
+        plot.setDataset(1, shades);
+        plot.setRenderer(1, renderer);
+    }
+
+    private static boolean isBanded(ColdStartSweep sweep) {
+        return sweep.candidates().stream()
+                .flatMap(one -> one.rows().stream())
+                .anyMatch(row -> row.bands().isPresent());
     }
 
     private static double lowest(ColdStartSweep sweep) {

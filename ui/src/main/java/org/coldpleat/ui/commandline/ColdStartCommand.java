@@ -8,6 +8,7 @@ import org.coldpleat.model.run.ColdStart;
 import org.coldpleat.model.run.ColdStartCandidate;
 import org.coldpleat.model.run.ColdStartRequest;
 import org.coldpleat.model.run.ColdStartSweep;
+import org.coldpleat.model.run.Progress;
 import org.coldpleat.model.run.StartOutline;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
@@ -49,6 +50,9 @@ final class ColdStartCommand implements Callable<Integer> {
     @Option(names = "--sweep", descriptionKey = "coldstart.sweep")
     private boolean sweep;
 
+    @Option(names = "--bands", descriptionKey = "coldstart.bands")
+    private boolean bands;
+
     @Mixin
     private OutputArguments output;
 
@@ -63,6 +67,9 @@ final class ColdStartCommand implements Callable<Integer> {
         OptionalDouble air = temperature("--ambient", ambient);
         if (sweep && (from != null || ambient != null)) {
             throw new Stop(ExitCode.USAGE, Texts.get("error.sweepFrom"));
+        }
+        if (bands && !sweep) {
+            throw new Stop(ExitCode.USAGE, Texts.get("error.bandsSweep"));
         }
         OpenedCase opened = caseFile.open(service, console);
         StartOutline outline = service.startOutline(opened)
@@ -108,7 +115,11 @@ final class ColdStartCommand implements Callable<Integer> {
     }
 
     private int sweep(OpenedCase opened, ColdStartRequest request) {
-        ColdStartSweep found = service.coldStartSweep(opened, request).orElseThrow();
+        Progress progress = ProgressLine.on(console, "coldstart.progress");
+        ColdStartSweep found = (bands
+                        ? service.bandedColdStartSweep(opened, request, progress)
+                        : service.coldStartSweep(opened, request))
+                .orElseThrow(() -> new Stop(ExitCode.FAILURE, Texts.get("error.cancelled")));
         console.result(
                 switch (output.format()) {
                     case TEXT -> ColdStartSweepOutput.text(found, opened.candidates(), output.units());

@@ -2,6 +2,7 @@ package org.coldpleat.ui.commandline;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.coldpleat.model.run.ColdStartSweep;
 import org.coldpleat.model.run.ColdStartSweep.Row;
 import org.coldpleat.shared.quantity.UnitSystem;
@@ -17,7 +18,10 @@ final class ColdStartSweepOutput {
         ShownUnits units = ShownUnits.of(system);
         List<String> lines =
                 new ArrayList<>(ColdStartText.head(sweep.title(), sweep.invented(), sweep.digest(), sweep.schedule()));
-        lines.add(Texts.get("coldstart.swept"));
+        boolean banded = sweep.candidates().stream()
+                .flatMap(one -> one.rows().stream())
+                .anyMatch(row -> row.bands().isPresent());
+        lines.add(Texts.get(banded ? "coldstart.sweptBanded" : "coldstart.swept"));
         lines.add("");
         lines.addAll(ColdStartText.phases(sweep.phases(), false, units));
         for (ColdStartSweep.Candidate one : sweep.candidates()) {
@@ -28,7 +32,7 @@ final class ColdStartSweepOutput {
                 continue;
             }
             Table table = new Table(
-                            new int[] {10, 12, 14, 14, 14, 14, 16},
+                            new int[] {10, banded ? 22 : 12, 14, 14, banded ? 22 : 14, 14, 16},
                             new boolean[] {true, true, true, true, true, true, true})
                     .head(
                             Texts.get("column.from", units.temperature().symbol()),
@@ -67,10 +71,14 @@ final class ColdStartSweepOutput {
         }
         table.row(
                 from,
-                StartTimes.clock(row.openSeconds()),
+                row.bands()
+                        .map(bands -> StartTimes.clock(bands.openSeconds()))
+                        .orElseGet(() -> StartTimes.clock(row.openSeconds())),
                 StartTimes.clock(row.openFilling()),
                 StartTimes.clock(row.openAfter()),
-                Figures.plain3(row.unfiltered() / LITER),
+                row.bands()
+                        .map(bands -> StartTimes.banded(bands.unfiltered(), ShownUnit.scaled("L", 1 / LITER)))
+                        .orElseGet(() -> Figures.plain3(row.unfiltered() / LITER)),
                 Figures.plain3(row.unfilteredFilling() / LITER),
                 Figures.percent(row.greatestRatio()));
     }
@@ -85,6 +93,10 @@ final class ColdStartSweepOutput {
                 .text(Texts.get("csv.unfilteredFilling"))
                 .text(Texts.get("csv.unfilteredAfter"))
                 .text(Texts.get("csv.greatestRatio"))
+                .text(Texts.get("csv.openLow"))
+                .text(Texts.get("csv.openHigh"))
+                .text(Texts.get("csv.unfilteredLow"))
+                .text(Texts.get("csv.unfilteredHigh"))
                 .endRow();
         for (ColdStartSweep.Candidate one : sweep.candidates()) {
             for (Row row : one.rows()) {
@@ -95,6 +107,10 @@ final class ColdStartSweepOutput {
                         .number(kept(row, row.unfilteredFilling() / LITER))
                         .number(kept(row, row.unfilteredAfter() / LITER))
                         .number(kept(row, row.greatestRatio()))
+                        .number(end(row, bands -> bands.openSeconds().low()))
+                        .number(end(row, bands -> bands.openSeconds().high()))
+                        .number(end(row, bands -> bands.unfiltered().low() / LITER))
+                        .number(end(row, bands -> bands.unfiltered().high() / LITER))
                         .endRow();
             }
         }
@@ -103,6 +119,11 @@ final class ColdStartSweepOutput {
 
     private static double kept(Row row, double value) {
         return row.computed() ? value : Double.NaN;
+    }
+
+    /** An end of a band; not a number where none was worked out. */
+    private static double end(Row row, ToDoubleFunction<ColdStartSweep.Bands> value) {
+        return kept(row, row.bands().map(value::applyAsDouble).orElse(Double.NaN));
     }
 
     static String json(ColdStartSweep sweep, List<String> names) {
@@ -130,6 +151,18 @@ final class ColdStartSweepOutput {
                         .number("unfilteredFilling_m3", kept(row, row.unfilteredFilling()))
                         .number("unfilteredAfterFilling_m3", kept(row, row.unfilteredAfter()))
                         .number("greatestRatio", kept(row, row.greatestRatio()))
+                        .number(
+                                "open_s_low",
+                                end(row, bands -> bands.openSeconds().low()))
+                        .number(
+                                "open_s_high",
+                                end(row, bands -> bands.openSeconds().high()))
+                        .number(
+                                "unfiltered_m3_low",
+                                end(row, bands -> bands.unfiltered().low()))
+                        .number(
+                                "unfiltered_m3_high",
+                                end(row, bands -> bands.unfiltered().high()))
                         .endObject();
             }
             json.endArray().endObject();

@@ -220,6 +220,18 @@ public final class CaseService {
     }
 
     /**
+     * The same with bands, from fewer temperatures.
+     *
+     * @param progress told how far it is; may cancel
+     * @return the result; empty if the case has no start, or if cancelled
+     */
+    public Optional<ColdStartSweep> bandedColdStartSweep(
+            OpenedCase opened, ColdStartRequest request, Progress progress) {
+        request.candidate().ifPresent(name -> requireCandidate(opened, name));
+        return opened.runs().bandedColdStartSweep(request, progress);
+    }
+
+    /**
      * A virtual multi-pass test of one candidate.
      *
      * @param candidate name of a candidate of the case

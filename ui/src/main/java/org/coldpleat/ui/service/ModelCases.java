@@ -192,6 +192,13 @@ final class ModelCases {
         }
 
         @Override
+        public Optional<ColdStartSweep> bandedColdStartSweep(ColdStartRequest request, Progress progress) {
+            return Simulation.hasStart(resolved)
+                    ? Simulation.bandedColdStartSweep(resolved, request, progress)
+                    : Optional.empty();
+        }
+
+        @Override
         public Optional<MultiPassReport> multiPass(String candidate, double leakShare) {
             return Simulation.hasMultiPass(resolved, candidate)
                     ? Optional.of(Simulation.multiPass(resolved, candidate, leakShare))

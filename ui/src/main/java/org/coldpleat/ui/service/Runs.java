@@ -85,6 +85,11 @@ interface Runs {
         return Optional.empty();
     }
 
+    /** Cold starts from a range of temperatures, with bands; empty if the case has no start, or if cancelled. */
+    default Optional<ColdStartSweep> bandedColdStartSweep(ColdStartRequest request, Progress progress) {
+        return Optional.empty();
+    }
+
     /** Cold starts from a range of temperatures; empty if the case has no start. */
     default Optional<ColdStartSweep> coldStartSweep(ColdStartRequest request) {
         return Optional.empty();

@@ -10,7 +10,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
@@ -164,7 +163,10 @@ class ChartsTest {
         BufferedImage image = ImageIO.read(folder.resolve("a.png").toFile());
         assertEquals(Canvas.PNG.width(), image.getWidth());
         assertEquals(Canvas.PNG.height(), image.getHeight());
-        assertThrows(NoSuchFileException.class, () -> ChartFiles.writeSvg(chart, folder.resolve("no/such/a.svg"), "d"));
+        ChartFiles.writeSvg(chart, folder.resolve("made/on the way/a.svg"), "d");
+        assertTrue(Files.size(folder.resolve("made/on the way/a.svg")) > 0);
+        // a file is in the way of the folder
+        assertThrows(IOException.class, () -> ChartFiles.writeSvg(chart, folder.resolve("a.svg/a.svg"), "d"));
     }
 
     @Test

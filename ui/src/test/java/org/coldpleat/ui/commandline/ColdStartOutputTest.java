@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -130,6 +132,7 @@ class ColdStartOutputTest {
         assertEquals(2, run("coldstart", hut(), "--state", "warp").code());
         assertEquals(2, run("coldstart", hut(), "--candidate", "Slat").code());
         assertEquals(2, run("coldstart", hut(), "--sweep", "--from", "0C").code());
+        assertEquals(2, run("coldstart", hut(), "--bands").code());
         assertEquals(
                 2,
                 run("coldstart", hut(), "--state", "cold idle", "--schedule", "hurry")
@@ -139,5 +142,23 @@ class ColdStartOutputTest {
         assertTrue(hot.err().contains("must be colder than 80 °C"), hot.err());
         assertEquals(3, run("coldstart", hut(), "--from", "-60 °C").code());
         assertEquals(3, run("coldstart", hut(), "--from", "minus ten").code());
+    }
+
+    @Test
+    void aSweepWithBandsKeepsToTheSchemaAndShadesItsPicture(@TempDir Path folder) throws Exception {
+        Run json = run("coldstart", hut(), "--candidate", "Copper", "--sweep", "--bands", "--format", "json");
+        assertEquals(0, json.code(), json.err());
+        assertEquals(List.of(), OutputTest.faults("coldstart-sweep-v1.schema.json", json.out()));
+        JsonNode rows = new ObjectMapper()
+                .readTree(json.out())
+                .path("candidates")
+                .path(0)
+                .path("rows");
+        double low = rows.path(0).path("open_s_low").asDouble();
+        assertTrue(low > 0 && low < rows.path(0).path("open_s_high").asDouble(), "band of the coldest start");
+        Run page = run("coldstart", hut(), "--candidate", "Copper", "--sweep", "--bands", "--plots", folder.toString());
+        assertTrue(page.out().contains("In brackets the 95 % band"), page.out());
+        assertTrue(Files.readString(folder.resolve("coldstart-sweep-winter-morning.svg"))
+                .contains("Shaded: 95 % bands"));
     }
 }
