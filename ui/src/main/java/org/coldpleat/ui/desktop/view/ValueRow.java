@@ -17,6 +17,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.coldpleat.shared.casefile.Field;
 import org.coldpleat.shared.casefile.FieldCatalog;
+import org.coldpleat.ui.desktop.viewmodel.BareNumber;
 import org.coldpleat.ui.desktop.viewmodel.SheetRow;
 
 /** A value on a sheet: its name, what was typed, what stands beside it, and why it is not understood. */
@@ -183,7 +184,8 @@ final class ValueRow extends VBox {
 
     private void commit(Control input, String typed, String at) {
         if (typed != null && !typed.strip().equals(shown(input))) {
-            edits.write(at, typed);
+            boolean number = at.equals(path) || at.equals(path + ".plusMinus");
+            edits.write(at, number ? BareNumber.completed(typed, row.field().unit()) : typed);
         }
     }
 }
