@@ -89,6 +89,7 @@ class CaseSchemaTest {
                 "format-version-2.yaml",
                 "no-circuit.yaml",
                 "missing-required.yaml",
+                "passage-without-bore.yaml",
                 "too-long-name.yaml"
             })
     void structuralFaultsFailAJsonSchemaValidatorToo(String file) throws IOException {
