@@ -11,6 +11,8 @@ import org.coldpleat.shared.quantity.Measured;
  * there but was not understood gives no second problem here.
  */
 final class CaseChecks {
+    private static final List<String> DISC = List.of("seatDiameter", "springRate", "maximumLift");
+
     private final Problems problems;
 
     CaseChecks(Problems problems) {
@@ -97,8 +99,20 @@ final class CaseChecks {
         }
     }
 
+    /** A relief valve told by its disc is told whole. */
+    private void relief(Section relief) {
+        if (relief.has("override") || DISC.stream().noneMatch(relief::has)) {
+            return;
+        }
+        DISC.stream()
+                .filter(key -> !relief.has(key))
+                .findFirst()
+                .ifPresent(key -> atKey(relief, key, "case.reliefDisc", key));
+    }
+
     private void engine(Section engine) {
         uniqueNames(engine.sections("states"));
+        engine.sections("reliefValves").forEach(this::relief);
         engine.section("pump").ifPresent(pump -> {
             if (pump.has("displacement") && pump.has("deliveries")) {
                 atKey(pump, "deliveries", "case.pumpTwice");
