@@ -23,7 +23,17 @@ public record StartSweep(List<Row> rows) {
             StartStatus status,
             BypassTally fill,
             BypassTally connected,
-            double greatestRatio) {}
+            double greatestRatio) {
+        /** The row of a start that was made from a temperature [K]. */
+        public static Row of(double startTemperature, StartUpResult result) {
+            return new Row(
+                    startTemperature,
+                    result.status(),
+                    result.fill(),
+                    result.connected(),
+                    result.valveRatioPeak().value());
+        }
+    }
 
     public StartSweep {
         rows = List.copyOf(rows);
@@ -33,17 +43,7 @@ public record StartSweep(List<Row> rows) {
     public static StartSweep of(StartUpSpec spec, double[] startTemperatures) {
         return new StartSweep(DoubleStream.of(startTemperatures)
                 .parallel()
-                .mapToObj(temperature -> row(spec, temperature))
+                .mapToObj(temperature -> Row.of(temperature, StartUp.run(spec.coldSoakedAt(temperature))))
                 .toList());
-    }
-
-    private static Row row(StartUpSpec spec, double temperature) {
-        StartUpResult result = StartUp.run(spec.coldSoakedAt(temperature));
-        return new Row(
-                temperature,
-                result.status(),
-                result.fill(),
-                result.connected(),
-                result.valveRatioPeak().value());
     }
 }

@@ -9,9 +9,6 @@ import org.coldpleat.shared.notice.Severity;
 
 /** Holds a stated viscosity index against the points of an oil. */
 final class IndexCheck {
-    /** Half-width of a 95 % band in standard uncertainties [1]. */
-    private static final double COVERAGE_95 = 1.96;
-
     private IndexCheck() {}
 
     /**
@@ -33,7 +30,8 @@ final class IndexCheck {
             variance += square(moved.orElse(computed.getAsDouble()) - computed.getAsDouble());
         }
         double difference = computed.getAsDouble() - stated.value();
-        return Math.abs(difference) <= COVERAGE_95 * Math.sqrt(variance)
+        double explained = ExtrapolationRule.COVERAGE_95 * Math.sqrt(variance);
+        return Math.abs(difference) <= explained
                 ? Optional.empty()
                 : Optional.of(Notice.of(
                         "oil.indexDisagrees",
@@ -41,7 +39,7 @@ final class IndexCheck {
                         place,
                         TradeText.whole(computed.getAsDouble()),
                         TradeText.whole(stated.value()),
-                        TradeText.whole(COVERAGE_95 * Math.sqrt(variance))));
+                        TradeText.whole(explained)));
     }
 
     private static OptionalDouble index(List<Point> points, int moved, double lnStep) {

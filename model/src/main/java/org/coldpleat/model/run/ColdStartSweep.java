@@ -82,6 +82,13 @@ public record ColdStartSweep(
      */
     public record Bands(StartBand openSeconds, StartBand unfiltered) {}
 
+    /** True if its starts have bands. */
+    public boolean isBanded() {
+        return candidates.stream()
+                .flatMap(one -> one.rows().stream())
+                .anyMatch(row -> row.bands().isPresent());
+    }
+
     public ColdStartSweep {
         phases = List.copyOf(phases);
         candidates = List.copyOf(candidates);

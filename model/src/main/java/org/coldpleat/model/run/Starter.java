@@ -122,12 +122,13 @@ final class Starter {
             candidates.add(new ColdStartSweep.Candidate(
                     built.name(),
                     plan.hasValve(built),
-                    sweep.rows().stream().map(Starter::row).toList()));
+                    sweep.rows().stream().map(row -> row(row, Optional.empty())).toList()));
         }
         return candidates;
     }
 
-    private static ColdStartSweep.Row row(StartSweep.Row row) {
+    /** A swept start as it is told, with its bands if there are any. */
+    static ColdStartSweep.Row row(StartSweep.Row row, Optional<ColdStartSweep.Bands> bands) {
         return new ColdStartSweep.Row(
                 row.startTemperature(),
                 row.status().name(),
@@ -137,7 +138,7 @@ final class Starter {
                 row.fill().unfilteredVolume(),
                 row.connected().unfilteredVolume(),
                 row.greatestRatio(),
-                Optional.empty());
+                bands);
     }
 
     private List<ColdStart.Phase> phases(StartModel model) {

@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
-import org.coldpleat.model.coldstart.StartUpResult;
+import java.util.stream.IntStream;
+import org.coldpleat.model.coldstart.StartSweep;
 
 /** Starts from a range of temperatures with their bands: at each temperature the bands of a single start. */
 final class SweepBands {
@@ -19,35 +20,31 @@ final class SweepBands {
         variants = new Variants(resolved);
     }
 
-    /** One start of one candidate. */
-    private record Part(double temperature, StartBands bands) {}
-
     /** Candidates with their rows; fewer than asked for if cancelled. */
     List<ColdStartSweep.Candidate> candidates(int[] positions, double[] temperatures, Progress progress) {
-        List<List<Part>> parts = new ArrayList<>();
-        for (int position : positions) {
-            parts.add(DoubleStream.of(temperatures)
-                    .mapToObj(at -> new Part(at, new StartBands(resolved, variants, plan(at), position)))
-                    .toList());
-        }
+        List<StartPlan> plans =
+                DoubleStream.of(temperatures).mapToObj(this::plan).toList();
+        List<List<StartBands>> all = IntStream.of(positions)
+                .mapToObj(position -> plans.stream()
+                        .map(plan -> new StartBands(resolved, variants, plan, position))
+                        .toList())
+                .toList();
         Counted counted = new Counted(
                 progress,
-                parts.stream()
-                        .flatMap(List::stream)
-                        .mapToInt(part -> part.bands().starts())
-                        .sum());
+                all.stream().flatMap(List::stream).mapToInt(StartBands::starts).sum());
         List<ColdStartSweep.Candidate> candidates = new ArrayList<>();
         for (int i = 0; i < positions.length; i++) {
             List<ColdStartSweep.Row> rows = new ArrayList<>();
-            for (Part part : parts.get(i)) {
-                part.bands().candidate(counted).ifPresent(start -> rows.add(row(part.temperature(), start)));
+            for (int k = 0; k < temperatures.length; k++) {
+                double at = temperatures[k];
+                all.get(i).get(k).candidate(counted).ifPresent(start -> rows.add(row(at, start)));
             }
             if (rows.size() < temperatures.length) {
                 return candidates;
             }
             BuiltCandidate built = resolved.candidates().get(positions[i]);
-            candidates.add(new ColdStartSweep.Candidate(
-                    built.name(), plan(temperatures[0]).hasValve(built), rows));
+            candidates.add(
+                    new ColdStartSweep.Candidate(built.name(), plans.get(0).hasValve(built), rows));
         }
         return candidates;
     }
@@ -60,17 +57,8 @@ final class SweepBands {
     }
 
     private static ColdStartSweep.Row row(double temperature, ColdStartCandidate candidate) {
-        StartUpResult start = candidate.start();
-        return new ColdStartSweep.Row(
-                temperature,
-                start.status().name(),
-                start.status().isAnswer(),
-                start.fill().openSeconds(),
-                start.connected().openSeconds(),
-                start.fill().unfilteredVolume(),
-                start.connected().unfilteredVolume(),
-                start.valveRatioPeak().value(),
-                Optional.of(new ColdStartSweep.Bands(
-                        candidate.band(StartQuantity.OPEN_SECONDS), candidate.band(StartQuantity.UNFILTERED))));
+        ColdStartSweep.Bands bands = new ColdStartSweep.Bands(
+                candidate.band(StartQuantity.OPEN_SECONDS), candidate.band(StartQuantity.UNFILTERED));
+        return Starter.row(StartSweep.Row.of(temperature, candidate.start()), Optional.of(bands));
     }
 }

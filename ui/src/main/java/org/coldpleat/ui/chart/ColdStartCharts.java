@@ -112,7 +112,7 @@ public final class ColdStartCharts {
         return Charts.chart(
                 ChartTexts.get("sweep.title"),
                 subtitle(sweep.title(), sweep.schedule(), sweep.invented()),
-                ChartTexts.get(isBanded(sweep) ? "key.sweepBanded" : "key.sweep"),
+                ChartTexts.get(sweep.isBanded() ? "key.sweepBanded" : "key.sweep"),
                 plot);
     }
 
@@ -323,12 +323,6 @@ public final class ColdStartCharts {
         }
         plot.setDataset(1, shades);
         plot.setRenderer(1, renderer);
-    }
-
-    private static boolean isBanded(ColdStartSweep sweep) {
-        return sweep.candidates().stream()
-                .flatMap(one -> one.rows().stream())
-                .anyMatch(row -> row.bands().isPresent());
     }
 
     private static double lowest(ColdStartSweep sweep) {

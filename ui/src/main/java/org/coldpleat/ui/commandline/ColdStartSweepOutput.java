@@ -18,9 +18,7 @@ final class ColdStartSweepOutput {
         ShownUnits units = ShownUnits.of(system);
         List<String> lines =
                 new ArrayList<>(ColdStartText.head(sweep.title(), sweep.invented(), sweep.digest(), sweep.schedule()));
-        boolean banded = sweep.candidates().stream()
-                .flatMap(one -> one.rows().stream())
-                .anyMatch(row -> row.bands().isPresent());
+        boolean banded = sweep.isBanded();
         lines.add(Texts.get(banded ? "coldstart.sweptBanded" : "coldstart.swept"));
         lines.add("");
         lines.addAll(ColdStartText.phases(sweep.phases(), false, units));

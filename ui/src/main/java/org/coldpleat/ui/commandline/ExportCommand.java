@@ -1,7 +1,6 @@
 package org.coldpleat.ui.commandline;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -93,7 +92,6 @@ final class ExportCommand implements Callable<Integer> {
     private void put(String name, String text) {
         Path file = out.resolve(name.endsWith(".txt") ? name : name + ".csv");
         try {
-            Files.createDirectories(out);
             CaseWriter.write(file, text);
         } catch (IOException e) {
             throw new Stop(ExitCode.FAILURE, Texts.get("sheets.notWritten", file, e));

@@ -14,14 +14,6 @@ import picocli.CommandLine.Option;
 /** {@code map}: bypass share of one candidate over oil temperature and speed. */
 @Command(name = "map", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
 final class MapCommand implements Callable<Integer> {
-    /** How a map can be written. */
-    enum Format {
-        /** A table for a spreadsheet. */
-        CSV,
-        /** JSON in coherent SI. */
-        JSON
-    }
-
     private final CaseService service;
     private final Console console;
 
@@ -32,7 +24,7 @@ final class MapCommand implements Callable<Integer> {
     private String candidate;
 
     @Option(names = "--format", paramLabel = "FORMAT", descriptionKey = "map.format", defaultValue = "csv")
-    private Format format;
+    private RowsFormat format;
 
     @Option(names = "--units", paramLabel = "UNITS", descriptionKey = "units", defaultValue = "metric")
     private UnitSystem units;

@@ -170,7 +170,6 @@ final class Pictures {
         CutawayDrawing drawing = Cutaway.of(sheet, point, point.flow(), units);
         String name = "cutaway-" + ChartFiles.fileName(point.candidate());
         try {
-            Files.createDirectories(folder);
             Path svg = folder.resolve(name + ".svg");
             Path png = folder.resolve(name + ".png");
             ChartFiles.writeSvg(drawing, svg);
@@ -185,7 +184,6 @@ final class Pictures {
 
     private static void write(JFreeChart chart, String description, Path folder, String name, Console console) {
         try {
-            Files.createDirectories(folder);
             Path svg = folder.resolve(name + ".svg");
             Path png = folder.resolve(name + ".png");
             ChartFiles.writeSvg(chart, svg, description);

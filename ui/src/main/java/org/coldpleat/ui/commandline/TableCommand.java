@@ -16,14 +16,6 @@ import picocli.CommandLine.Option;
 /** {@code table}: every candidate in every state at evenly spaced oil temperatures, for a spreadsheet. */
 @Command(name = "table", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
 final class TableCommand implements Callable<Integer> {
-    /** How a table can be written. */
-    enum Format {
-        /** A table for a spreadsheet. */
-        CSV,
-        /** JSON in coherent SI. */
-        JSON
-    }
-
     private static final int FEWEST = 2;
     private static final int MOST = 1000;
 
@@ -46,7 +38,7 @@ final class TableCommand implements Callable<Integer> {
     private int count;
 
     @Option(names = "--format", paramLabel = "FORMAT", descriptionKey = "table.format", defaultValue = "csv")
-    private Format format;
+    private RowsFormat format;
 
     @Option(names = "--units", paramLabel = "UNITS", descriptionKey = "units", defaultValue = "metric")
     private UnitSystem units;

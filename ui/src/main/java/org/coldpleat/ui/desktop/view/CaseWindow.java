@@ -82,7 +82,7 @@ final class CaseWindow {
                 entered(files::startNew),
                 entered(files::choose),
                 files::recentFiles,
-                file -> entered(() -> files.openIfMay(file)).run(),
+                this::openIfMay,
                 entered(this::save),
                 entered(this::saveAs),
                 entered(this::importSheets),
@@ -134,7 +134,7 @@ final class CaseWindow {
             photographs.show();
             photographs.attach(file);
         } else {
-            entered(() -> files.openIfMay(file)).run();
+            openIfMay(file);
         }
     }
 
@@ -206,6 +206,10 @@ final class CaseWindow {
             TypedInput.commit(stage.getScene());
             action.run();
         };
+    }
+
+    private void openIfMay(Path file) {
+        entered(() -> files.openIfMay(file)).run();
     }
 
     private void opened() {

@@ -33,11 +33,10 @@ import org.jfree.chart.JFreeChart;
 
 /** A chart with its numbers behind it, a read-out, zoom along the chart, and ways to take the picture along. */
 final class ChartPane extends BorderPane {
-    /** Writes a picture to a file. */
     private static final String SVG = ".svg";
-
     private static final String PNG = ".png";
 
+    /** Writes a picture to a file. */
     private interface Saving {
         void to(Path file) throws IOException;
     }
