@@ -51,6 +51,11 @@ public record OpeningFinder(double low, double high, double gridStep, double fin
         Require.positive("tolerance", tolerance, "K");
     }
 
+    /** Over a range of temperature [K]: steps of 4 K, split down to 0.1 K, ends to 0.1 mK. */
+    public static OpeningFinder over(double low, double high) {
+        return new OpeningFinder(low, high, 4, 0.1, 1e-4);
+    }
+
     /** From -40 to 150 C, the range of the oil laws: steps of 4 K, split down to 0.1 K, ends to 1 mK. */
     public static OpeningFinder overOilRange() {
         return new OpeningFinder(233.15, 423.15, 4, 0.1, 1e-3);

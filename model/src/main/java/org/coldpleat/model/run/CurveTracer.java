@@ -17,8 +17,7 @@ final class CurveTracer {
      * @param starvedUpTo warmest oil temperature at which the gallery is starved [K]; NaN if at none
      * @param suctionLimitedUpTo warmest at which the pickup limits the pump [K]; NaN if at none
      */
-    record Traced(
-            StateResult.Curve curve, Optional<OperatingPoint> last, double starvedUpTo, double suctionLimitedUpTo) {}
+    record Traced(StateCurve curve, Optional<OperatingPoint> last, double starvedUpTo, double suctionLimitedUpTo) {}
 
     static Traced trace(DutyModel model, double from, double to) {
         double[] temperature = new double[POINTS];
@@ -45,6 +44,6 @@ final class CurveTracer {
                     : Double.NaN;
             share[i] = point.isAnswer() ? point.filter().bypassShare() : Double.NaN;
         }
-        return new Traced(new StateResult.Curve(temperature, drop, difference, share), last, starved, suctionLimited);
+        return new Traced(new StateCurve(temperature, drop, difference, share), last, starved, suctionLimited);
     }
 }

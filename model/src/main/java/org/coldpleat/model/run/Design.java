@@ -17,8 +17,6 @@ import org.coldpleat.model.valve.SpringValve;
  * A candidate that can be redesigned: another area, pleat count, medium, valve setting or oil, clean or with dirt. Area
  * comes as taller pleats, so that the channels stay as they are; all else of the filter stays too. Tests and evidence of
  * the filter as it is say what its medium is, and the redesigned filter has that medium. Immutable.
- *
- * @see DesignState
  */
 public final class Design {
     private static final String OIL_SHIFT = "oil.coldCurve";
@@ -145,11 +143,6 @@ public final class Design {
         return new Design(otherShared, candidate, otherPack, resistance, otherFilter, oilShift, load, packFactor);
     }
 
-    /** True if any bypass valve acts on the filter in a state of the case, given by its position. */
-    boolean hasValve(Duty duty) {
-        return new DutyModel(shared, filter, duty).hasValve();
-    }
-
     /** True if the channels of the pleats are known, so that the pleat count can be changed. */
     public boolean hasPleats() {
         return pack instanceof PleatPack pleats
@@ -210,25 +203,14 @@ public final class Design {
         return Double.isInfinite(ratio) ? ratio : packFactor * pack.resistance(mediumResistance * ratio);
     }
 
-    /**
-     * The design in a state of the case, given by its position.
-     *
-     * @param resolved the case it was made from
-     */
-    public DesignState in(ResolvedCase resolved, int duty) {
-        return in(resolved.duties().get(duty));
-    }
-
-    DesignState in(Duty duty) {
-        double resistance = packResistance();
-        return Double.isInfinite(resistance)
-                ? DesignState.PLUGGED
-                : new DesignState(new DutyModel(shared, filter.withElementResistance(resistance), duty));
-    }
-
     /** Viscosity of the oil at a temperature [Pa s]. */
     public double viscosity(double temperature) {
         return shared.oil().at(temperature).dynamicViscosity();
+    }
+
+    /** The filter of this design, clean, with the element of the filter as measured. */
+    FilterAssembly filter() {
+        return filter;
     }
 
     /** The candidate with the valve and the dirt of this design. */

@@ -18,6 +18,28 @@ public final class DesignState {
         this.model = model;
     }
 
+    /**
+     * A design in a state of the case, given by its position.
+     *
+     * @param resolved the case it was made from
+     */
+    public static DesignState of(Design design, ResolvedCase resolved, int duty) {
+        return of(design, resolved.duties().get(duty));
+    }
+
+    static DesignState of(Design design, Duty duty) {
+        double resistance = design.packResistance();
+        return Double.isInfinite(resistance)
+                ? PLUGGED
+                : new DesignState(
+                        new DutyModel(design.shared(), design.filter().withElementResistance(resistance), duty));
+    }
+
+    /** True if any bypass valve acts on the filter of a design in a state. */
+    static boolean hasValve(Design design, Duty duty) {
+        return new DutyModel(design.shared(), design.filter(), duty).hasValve();
+    }
+
     /** True if a bypass valve acts. */
     public boolean hasValve() {
         return model == null || model.hasValve();

@@ -17,7 +17,7 @@ public record ElementPeak(double pressure, double temperature, String state) {
         ElementPeak peak = NONE;
         int cells = (int) Math.ceil((resolved.to() - resolved.from()) / STEP);
         for (Duty duty : resolved.duties()) {
-            DesignState state = design.in(duty);
+            DesignState state = DesignState.of(design, duty);
             for (int i = cells; i >= 0; i--) {
                 double at = resolved.from() + (resolved.to() - resolved.from()) * i / cells;
                 double drop = state.elementDrop(at);

@@ -35,8 +35,7 @@ public record Glance(
      * @param intervals open intervals of oil temperature, each {low, high} [K]
      * @param openingPressure of the valve that opens first [Pa]; empty without a valve
      */
-    public record Candidate(
-            String name, StateResult.Curve curve, List<double[]> intervals, OptionalDouble openingPressure) {
+    public record Candidate(String name, StateCurve curve, List<double[]> intervals, OptionalDouble openingPressure) {
         public Candidate {
             intervals = List.copyOf(intervals);
         }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.coldpleat.model.circuit.OperatingPoint;
+import org.coldpleat.model.coldstart.OpeningFinder;
 
 /** Works out a {@link Glance}. The same numbers as a comparison, without what needs an unknown moved. */
 final class GlanceWriter {
@@ -39,8 +40,7 @@ final class GlanceWriter {
     }
 
     private static List<double[]> intervals(ResolvedCase resolved, DutyModel model, Optional<OperatingPoint> near) {
-        return resolved
-                .openingFinder()
+        return OpeningFinder.over(resolved.from(), resolved.to())
                 .find(at -> {
                     SolvedPoint point = model.heldShutAt(at, near);
                     return point.isAnswer() ? model.ratio(point) : Double.NaN;

@@ -55,7 +55,7 @@ record OpeningSpread(ResolvedCase resolved, Duty duty, double[] temperature, dou
     /** Warmest open oil of a design with its band; ends infinite where it may never open, or be open however warm. */
     OpeningBand band(Design design) {
         double value = opening(design);
-        if (!Double.isFinite(value) || !design.hasValve(duty)) {
+        if (!Double.isFinite(value) || !DesignState.hasValve(design, duty)) {
             return new OpeningBand(value, value, value);
         }
         double reach = COVERAGE_95 * at(value);
@@ -64,6 +64,6 @@ record OpeningSpread(ResolvedCase resolved, Duty duty, double[] temperature, dou
     }
 
     private double opening(Design design) {
-        return design.in(duty).opening(resolved.from(), resolved.to());
+        return DesignState.of(design, duty).opening(resolved.from(), resolved.to());
     }
 }

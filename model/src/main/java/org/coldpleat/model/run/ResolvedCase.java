@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.coldpleat.model.coldstart.OpeningFinder;
 import org.coldpleat.shared.casefile.CaseDocument;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.notice.Notice;
@@ -128,11 +127,6 @@ public final class ResolvedCase {
 
     double warmestNamed() {
         return named.stream().mapToDouble(NamedTemperature::temperature).max().orElse(to);
-    }
-
-    /** Looks for every temperature of the range at which a valve is open: ends to 0.1 mK, intervals down to 0.1 K. */
-    OpeningFinder openingFinder() {
-        return new OpeningFinder(from, to, 4, 0.1, 1e-4);
     }
 
     List<Duty> duties() {

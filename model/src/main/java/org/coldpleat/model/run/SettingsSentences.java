@@ -149,7 +149,7 @@ final class SettingsSentences {
         }
         plan.ifPresent(one -> notices.addAll(one.notices()));
         if (plan.isEmpty()) {
-            String code = Simulation.hasStart(resolved) ? "settings.startHot" : "settings.noStart";
+            String code = StartPlan.isStated(resolved) ? "settings.startHot" : "settings.noStart";
             notices.add(Notice.of(code, Severity.WARNING, ""));
         }
         if (!bare.isAnswered()) {

@@ -33,7 +33,7 @@ final class SettingsWriter {
         this.positions = positions;
         this.from = from;
         this.to = to;
-        plan = Simulation.hasStart(resolved)
+        plan = StartPlan.isStated(resolved)
                 ? Optional.of(new StartPlan(resolved, ColdStartRequest.AS_STATED))
                         .filter(one -> one.model().from() < one.model().hot())
                 : Optional.empty();

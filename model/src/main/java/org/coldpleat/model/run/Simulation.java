@@ -68,7 +68,7 @@ public final class Simulation {
      * @throws IllegalArgumentException if the case has no such candidate
      */
     public static Optional<Loading> loading(ResolvedCase resolved, String candidate, double horizon) {
-        return TrialWriter.loading(resolved, resolved.requirePosition(candidate), horizon);
+        return Loading.of(resolved, resolved.requirePosition(candidate), horizon);
     }
 
     /**
@@ -118,7 +118,7 @@ public final class Simulation {
 
     /** True if the case says how the engine is started, so that {@link #coldStart} can be asked for. */
     public static boolean hasStart(ResolvedCase resolved) {
-        return resolved.document().root().has("start");
+        return StartPlan.isStated(resolved);
     }
 
     /** Names of the schedules of a case; none without a start. */

@@ -23,6 +23,11 @@ final class StartPlan {
     private final ColdStartRequest request;
     private final StartBuilder.Built built;
 
+    /** True if the case says how the engine is started. */
+    static boolean isStated(ResolvedCase resolved) {
+        return resolved.document().root().has("start");
+    }
+
     StartPlan(ResolvedCase resolved, ColdStartRequest request) {
         this.resolved = resolved;
         this.request = request;

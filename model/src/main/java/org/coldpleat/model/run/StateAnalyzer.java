@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.coldpleat.model.circuit.OperatingPoint;
+import org.coldpleat.model.coldstart.OpeningFinder;
 import org.coldpleat.model.coldstart.Openings;
 import org.coldpleat.shared.source.Source;
 
@@ -40,11 +41,11 @@ final class StateAnalyzer {
     }
 
     StateAnalysis analyze() {
-        StateResult.Curve curve = curve();
+        StateCurve curve = curve();
         if (!model.hasValve()) {
             return withoutValve(curve);
         }
-        Openings openings = resolved.openingFinder().find(this::ratio);
+        Openings openings = OpeningFinder.over(resolved.from(), resolved.to()).find(this::ratio);
         StateResult.Answer answer = answer(openings);
         double reference = answer == StateResult.Answer.BELOW ? openings.warmestOpen() : openings.greatestAt();
         double coldestAt = resolved.coldestNamed();
@@ -84,7 +85,7 @@ final class StateAnalyzer {
                 changes.get(1));
     }
 
-    private StateAnalysis withoutValve(StateResult.Curve curve) {
+    private StateAnalysis withoutValve(StateCurve curve) {
         StateResult result = new StateResult(
                 duty.setting(),
                 duty.name(),
@@ -173,7 +174,7 @@ final class StateAnalyzer {
                 point.status());
     }
 
-    private StateResult.Curve curve() {
+    private StateCurve curve() {
         CurveTracer.Traced traced = CurveTracer.trace(model, resolved.from(), resolved.to());
         last = traced.last();
         starvedUpTo = traced.starvedUpTo();
@@ -222,7 +223,7 @@ final class StateAnalyzer {
         }
         EngineModel engine = resolved.shared().engine().orElseThrow();
         double flow = engine.pump().displacement() * duty.drive() * engine.pumpTurns();
-        Openings naive = resolved.openingFinder().find(at -> model.ratioAtFlow(flow, at));
+        Openings naive = OpeningFinder.over(resolved.from(), resolved.to()).find(at -> model.ratioAtFlow(flow, at));
         return naive.kind() == Openings.Kind.BELOW ? naive.warmestOpen() : Double.NaN;
     }
 }

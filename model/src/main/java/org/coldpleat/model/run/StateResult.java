@@ -30,7 +30,7 @@ public record StateResult(
         double fixedFlowOpening,
         double chanceOpen,
         List<ShareAt> shares,
-        Curve curve) {
+        StateCurve curve) {
     /** How the open temperatures lie in the range. */
     public enum Answer {
         /** The valve stays shut over the whole range. */
@@ -62,14 +62,4 @@ public record StateResult(
      * @param status status of the operating point
      */
     public record ShareAt(String name, double temperature, Band share, double pressureDrop, String status) {}
-
-    /**
-     * Values over oil temperature; arrays of equal length, coldest first.
-     *
-     * @param temperature [K]
-     * @param pressureDrop drop of the whole filter [Pa]
-     * @param valveDifference what the faces of the bypass valve see [Pa]; NaN without a valve
-     * @param bypassShare share of the oil that goes round the medium [1]
-     */
-    public record Curve(double[] temperature, double[] pressureDrop, double[] valveDifference, double[] bypassShare) {}
 }

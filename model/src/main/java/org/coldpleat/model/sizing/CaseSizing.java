@@ -11,6 +11,8 @@ import java.util.stream.IntStream;
 import org.coldpleat.model.confidence.CandidateDraws;
 import org.coldpleat.model.confidence.Unknown;
 import org.coldpleat.model.run.Design;
+import org.coldpleat.model.run.DesignState;
+import org.coldpleat.model.run.DirtForecast;
 import org.coldpleat.model.run.DirtLoad;
 import org.coldpleat.model.run.Progress;
 import org.coldpleat.model.run.ResolvedCase;
@@ -38,7 +40,8 @@ public final class CaseSizing {
     public static Optional<Notice> obstacle(ResolvedCase resolved, SizingRequest request) {
         int position = resolved.requirePosition(request.candidate());
         Design design = Design.of(resolved, position);
-        boolean valve = design.in(resolved, duty(resolved, request)).hasValve();
+        boolean valve =
+                DesignState.of(design, resolved, duty(resolved, request)).hasValve();
         boolean needsValve = request.target().kind() != Target.Kind.ELEMENT_BELOW;
         if ((needsValve && !valve) || (request.variable() == Variable.OPENING && !valve)) {
             return problem("size.noValve", request);
@@ -69,8 +72,8 @@ public final class CaseSizing {
     private static Optional<DirtLoad> load(ResolvedCase resolved, SizingRequest request) {
         int position = resolved.requirePosition(request.candidate());
         return request.loadedAfter().isPresent()
-                ? DirtLoad.after(resolved, position, request.loadedAfter().getAsDouble())
-                : DirtLoad.ofShare(resolved, position, request.loadedShare().orElseThrow());
+                ? DirtForecast.after(resolved, position, request.loadedAfter().getAsDouble())
+                : DirtForecast.ofShare(resolved, position, request.loadedShare().orElseThrow());
     }
 
     /**

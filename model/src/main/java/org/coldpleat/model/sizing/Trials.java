@@ -2,6 +2,7 @@ package org.coldpleat.model.sizing;
 
 import java.util.function.DoubleUnaryOperator;
 import org.coldpleat.model.run.Design;
+import org.coldpleat.model.run.DesignState;
 import org.coldpleat.model.run.ResolvedCase;
 
 /**
@@ -26,17 +27,17 @@ record Trials(ResolvedCase resolved, int duty, Margin margin) {
 
     /** Margin of a design in the oil of the target and all warmer oil [1]. */
     double overall(Design design) {
-        return margin.overall(design.in(resolved, duty));
+        return margin.overall(DesignState.of(design, resolved, duty));
     }
 
     /** True if a design meets the target. */
     boolean meets(Design design) {
-        return margin.atTarget(design.in(resolved, duty)) >= -MET && overall(design) >= -MET;
+        return margin.atTarget(DesignState.of(design, resolved, duty)) >= -MET && overall(design) >= -MET;
     }
 
     /** Warmest open temperature of a design [K]; infinite if never or always, NaN without an answer. */
     double opening(Design design) {
-        return design.in(resolved, duty).opening(resolved.from(), resolved.to());
+        return DesignState.of(design, resolved, duty).opening(resolved.from(), resolved.to());
     }
 
     /** All places at which the target begins or ceases to hold, on the best estimate. */
@@ -53,7 +54,10 @@ record Trials(ResolvedCase resolved, int duty, Margin margin) {
         DoubleUnaryOperator whole = move -> overall(lever.move(design, move));
         double place = Math.max(lever.lowest(), Math.min(lever.highest(), start));
         double found = search.near(
-                move -> margin.atTarget(lever.move(design, move).in(resolved, duty)), place, FIRST_STEP, true);
+                move -> margin.atTarget(DesignState.of(lever.move(design, move), resolved, duty)),
+                place,
+                FIRST_STEP,
+                true);
         if (Double.isNaN(found) || found == Double.POSITIVE_INFINITY) {
             return found;
         }

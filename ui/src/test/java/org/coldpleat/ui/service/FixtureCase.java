@@ -20,9 +20,9 @@ import org.coldpleat.model.run.NamedTemperature;
 import org.coldpleat.model.run.OpeningBand;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.model.run.Progress;
+import org.coldpleat.model.run.StateCurve;
 import org.coldpleat.model.run.StateResult;
 import org.coldpleat.model.run.StateResult.Answer;
-import org.coldpleat.model.run.StateResult.Curve;
 import org.coldpleat.model.run.StateResult.ShareAt;
 import org.coldpleat.model.run.TestPlan;
 import org.coldpleat.model.run.Verdict;
@@ -251,7 +251,7 @@ public final class FixtureCase {
                 ICE - 5,
                 0.97,
                 shares,
-                new Curve(t, drop, valve, share));
+                new StateCurve(t, drop, valve, share));
     }
 
     private static PointResult point(String candidate, String state, double kelvin, double flow, boolean unresolved) {
