@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import org.coldpleat.model.flow.BracketedNewton;
 import org.coldpleat.model.flow.Drop;
 import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.flow.Passage;
+import org.coldpleat.model.numerics.BracketedNewton;
 import org.coldpleat.shared.source.Source;
 
 /**

@@ -5,7 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.coldpleat.model.flow.GoldenSection;
+import org.coldpleat.model.numerics.BracketedRoot;
+import org.coldpleat.model.numerics.GoldenSection;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
@@ -204,7 +205,8 @@ public record OpeningFinder(double low, double high, double gridStep, double fin
 
         /** Crossing between a point that is open and one that is not. */
         private double crossing(double left, double atLeft, double right, double atRight) {
-            return Crossing.between(this::count, left, atLeft, right, atRight, tolerance);
+            return BracketedRoot.illinois(
+                    this::count, left, atLeft, right, atRight, BracketedRoot.Stop.atWidth(tolerance));
         }
 
         private double count(double temperature) {

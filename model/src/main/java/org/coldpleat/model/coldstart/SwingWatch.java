@@ -3,7 +3,7 @@ package org.coldpleat.model.coldstart;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.coldpleat.model.flow.GoldenSection;
+import org.coldpleat.model.numerics.GoldenSection;
 import org.hipparchus.ode.ODEStateAndDerivative;
 import org.hipparchus.ode.sampling.ODEStateInterpolator;
 

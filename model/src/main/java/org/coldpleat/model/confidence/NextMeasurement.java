@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.coldpleat.model.numerics.StandardNormal;
 import org.coldpleat.model.run.Progress;
 import org.coldpleat.shared.source.Source;
 
@@ -104,9 +105,9 @@ public final class NextMeasurement {
                 if (unknowns.get(j).group().equals(groups.get(g))) {
                     double ratio = ratio(unknowns.get(j), remaining);
                     double known = 1 - ratio * ratio;
-                    double score = known * Unknown.normalScore(point[j])
-                            + Math.sqrt(1 - known * known) * Unknown.normalScore(point[size + j]);
-                    after[j] = unknowns.get(j).quantile(inside(Unknown.normalProbability(score)));
+                    double score = known * StandardNormal.score(point[j])
+                            + Math.sqrt(1 - known * known) * StandardNormal.score(point[size + j]);
+                    after[j] = unknowns.get(j).quantile(inside(StandardNormal.probability(score)));
                 }
             }
             row[g + 2] = answer.of(model.answers(after));

@@ -1,9 +1,9 @@
 package org.coldpleat.model.confidence;
 
 import java.util.Objects;
+import org.coldpleat.model.numerics.StandardNormal;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.source.Source;
-import org.hipparchus.special.Erf;
 
 /**
  * One quantity that is not known exactly.
@@ -69,42 +69,31 @@ public record Unknown(
             return away >= 0 ? 1 : 0;
         }
         if (upwardOnly) {
-            return Math.max(0, 2 * normalProbability(away / value.standardUncertainty()) - 1);
+            return Math.max(0, 2 * StandardNormal.probability(away / value.standardUncertainty()) - 1);
         }
         return switch (value.spread()) {
             case NONE -> away >= 0 ? 1 : 0;
             case RECTANGULAR -> Math.max(0, Math.min(1, 0.5 + 0.5 * away / value.halfWidth()));
-            case NORMAL -> normalProbability(away / value.halfWidth());
-            case LOG_NORMAL -> at > 0 ? normalProbability(Math.log(at / value.value()) / value.halfWidth()) : 0;
+            case NORMAL -> StandardNormal.probability(away / value.halfWidth());
+            case LOG_NORMAL ->
+                at > 0 ? StandardNormal.probability(Math.log(at / value.value()) / value.halfWidth()) : 0;
         };
     }
 
     private double whole(double probability) {
         if (upwardOnly) {
-            return value.value() + normalScore(0.5 + 0.5 * probability) * value.standardUncertainty();
+            return value.value() + StandardNormal.score(0.5 + 0.5 * probability) * value.standardUncertainty();
         }
         return switch (value.spread()) {
             case NONE -> value.value();
             case RECTANGULAR -> value.value() + (2 * probability - 1) * value.halfWidth();
-            case NORMAL -> value.value() + normalScore(probability) * value.halfWidth();
-            case LOG_NORMAL -> value.value() * Math.exp(normalScore(probability) * value.halfWidth());
+            case NORMAL -> value.value() + StandardNormal.score(probability) * value.halfWidth();
+            case LOG_NORMAL -> value.value() * Math.exp(StandardNormal.score(probability) * value.halfWidth());
         };
     }
 
     /** True if the unknown has a spread at all. */
     public boolean spreads() {
         return value.standardUncertainty() > 0;
-    }
-
-    /** Standard normal quantile [1]; accurate also far out in the lower tail. */
-    static double normalScore(double probability) {
-        return probability < 0.5
-                ? -Math.sqrt(2) * Erf.erfcInv(2 * probability)
-                : Math.sqrt(2) * Erf.erfcInv(2 * (1 - probability));
-    }
-
-    /** Standard normal distribution function [1]. */
-    static double normalProbability(double score) {
-        return 0.5 * Erf.erfc(-score / Math.sqrt(2));
     }
 }

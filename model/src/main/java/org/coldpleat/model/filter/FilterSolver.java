@@ -2,10 +2,10 @@ package org.coldpleat.model.filter;
 
 import java.util.EnumMap;
 import java.util.Map;
-import org.coldpleat.model.flow.BracketedNewton;
 import org.coldpleat.model.flow.Drop;
 import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.flow.Passage;
+import org.coldpleat.model.numerics.BracketedNewton;
 import org.coldpleat.model.valve.SpringValve;
 import org.coldpleat.shared.source.Source;
 

@@ -2,9 +2,9 @@ package org.coldpleat.model.loading;
 
 import static org.coldpleat.model.loading.Limits.above;
 
+import org.coldpleat.model.numerics.StandardNormal;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
-import org.hipparchus.special.Erf;
 
 /**
  * Share of particles caught in one pass, rising with size from 0 to 1. Three families of two parameters stand side by
@@ -57,7 +57,7 @@ public sealed interface CaptureCurve {
         public double efficiency(double size) {
             Limits.atLeast(size, 0, "size", "m");
             double z = Math.log(size / medianSize) / Math.log(geometricSpread);
-            return 0.5 * Erf.erfc(-z / Math.sqrt(2));
+            return StandardNormal.probability(z);
         }
 
         @Override

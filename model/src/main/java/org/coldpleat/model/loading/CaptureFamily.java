@@ -2,8 +2,8 @@ package org.coldpleat.model.loading;
 
 import static org.coldpleat.model.loading.Limits.above;
 
+import org.coldpleat.model.numerics.StandardNormal;
 import org.coldpleat.shared.source.Source;
-import org.hipparchus.special.Erf;
 
 /** Families of capture curves, each fitted exactly to two ratings or to one rating and a slope. */
 public enum CaptureFamily {
@@ -11,7 +11,8 @@ public enum CaptureFamily {
     LOG_NORMAL {
         @Override
         double steepness(RatingPair one, RatingPair other) {
-            return (normalQuantile(other.efficiency()) - normalQuantile(one.efficiency())) / span(one, other);
+            return (StandardNormal.score(other.efficiency()) - StandardNormal.score(one.efficiency()))
+                    / span(one, other);
         }
 
         @Override
@@ -21,7 +22,7 @@ public enum CaptureFamily {
 
         @Override
         CaptureCurve curve(RatingPair pair, double steepness) {
-            double median = pair.size() * Math.exp(-normalQuantile(pair.efficiency()) / steepness);
+            double median = pair.size() * Math.exp(-StandardNormal.score(pair.efficiency()) / steepness);
             return new CaptureCurve.LogNormal(median, Math.exp(1 / steepness));
         }
     },
@@ -106,9 +107,5 @@ public enum CaptureFamily {
 
     private static double span(RatingPair small, RatingPair large) {
         return Math.log(large.size() / small.size());
-    }
-
-    private static double normalQuantile(double probability) {
-        return -Math.sqrt(2) * Erf.erfcInv(2 * probability);
     }
 }

@@ -1,5 +1,6 @@
 package org.coldpleat.model.oil;
 
+import org.coldpleat.model.numerics.MonotoneCubic;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
@@ -35,7 +36,7 @@ final class ExtrapolationRule {
     private static final double HOT_REACH = 50;
 
     /** Half-widths of ln(nu) at -40, -20, 0, 17.5, 25 and 150 degrees C. */
-    private static final SmoothTable HALF_WIDTH = new SmoothTable(
+    private static final MonotoneCubic HALF_WIDTH = new MonotoneCubic(
             new double[] {233.15, 253.15, 273.15, 290.65, 298.15, 423.15},
             new double[] {Math.log(2), Math.log(1.4 / 0.7) / 2, Math.log(1.15), Math.log(1.06), FLOOR, FLOOR});
 

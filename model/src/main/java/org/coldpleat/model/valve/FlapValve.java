@@ -1,13 +1,13 @@
 package org.coldpleat.model.valve;
 
 import org.coldpleat.model.flow.AdditiveLaw;
-import org.coldpleat.model.flow.BracketedNewton;
-import org.coldpleat.model.flow.Corner;
 import org.coldpleat.model.flow.Drop;
 import org.coldpleat.model.flow.FlowLaw;
 import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.flow.Passage;
 import org.coldpleat.model.flow.PressureDropLaw;
+import org.coldpleat.model.numerics.BracketedNewton;
+import org.coldpleat.model.numerics.Corner;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
