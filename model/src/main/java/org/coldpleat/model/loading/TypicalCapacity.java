@@ -1,6 +1,7 @@
 package org.coldpleat.model.loading;
 
 import static org.coldpleat.model.loading.Limits.above;
+import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
 
 import java.util.Locale;
 import org.coldpleat.shared.notice.Notice;
@@ -26,9 +27,6 @@ public enum TypicalCapacity {
     BLEND(0.08, 0.20),
     /** Glass micro-fiber, 15 to 35 mg/cm2. */
     GLASS(0.15, 0.35);
-
-    /** Two-sided 95 % quantile of the standard normal distribution (JCGM 100:2008, table G.1). */
-    private static final double COVERAGE_95 = 1.96;
 
     /** mg/cm2 in a kg/m2. */
     private static final double MG_PER_CM2 = 100;

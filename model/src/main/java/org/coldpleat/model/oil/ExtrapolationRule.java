@@ -1,5 +1,7 @@
 package org.coldpleat.model.oil;
 
+import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
+
 import org.coldpleat.model.numerics.MonotoneCubic;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
@@ -19,9 +21,6 @@ import org.coldpleat.shared.source.Validity;
         + " its points is common practice, no source")
 @Validity("-40..150 degrees C; goes on linearly outside")
 final class ExtrapolationRule {
-    /** Two-sided 95 % of a normal distribution. */
-    static final double COVERAGE_95 = 1.96;
-
     /** Half-width of ln(nu) wherever the line is good [1]. */
     static final double FLOOR = Math.log(1.03);
 

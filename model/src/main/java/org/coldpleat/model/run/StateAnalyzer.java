@@ -1,5 +1,7 @@
 package org.coldpleat.model.run;
 
+import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -16,10 +18,6 @@ final class StateAnalyzer {
 
     /** Standard uncertainties beyond which a valve counts as shut whatever is not known [1]. */
     private static final double FAR = 5;
-
-    /** Two-sided 95 % quantile of the normal distribution [1]. */
-    @Source("JCGM 100:2008, table G.1")
-    private static final double COVERAGE_95 = 1.96;
 
     private final ResolvedCase resolved;
     private final Variants variants;

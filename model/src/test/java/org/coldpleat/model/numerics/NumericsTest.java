@@ -6,11 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.OptionalDouble;
-import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
 class NumericsTest {
-    private static final DoubleUnaryOperator CUBE = x -> x * x * x - 2;
     private static final double ROOT = Math.cbrt(2);
 
     @Test
@@ -59,19 +57,18 @@ class NumericsTest {
 
     @Test
     void illinoisStopsWhereTheStretchIsNarrow() {
-        double found = BracketedRoot.illinois(
-                CUBE, 0, CUBE.applyAsDouble(0), 4, CUBE.applyAsDouble(4), BracketedRoot.Stop.atWidth(1e-6));
+        double found =
+                BracketedRoot.illinois(NumericsTest::cube, 0, cube(0), 4, cube(4), BracketedRoot.Stop.atWidth(1e-6));
         assertEquals(ROOT, found, 0.5e-6);
     }
 
     @Test
     void illinoisStopsWhereTheValueIsSmallOrTheStepsAreUsedUp() {
         BracketedRoot.Stop stop = BracketedRoot.Stop.atValue(1e-9, 60);
-        double found = BracketedRoot.illinois(CUBE, 0, -2, 4, 62, stop);
-        assertTrue(Math.abs(CUBE.applyAsDouble(found)) < 1e-9);
+        double found = BracketedRoot.illinois(NumericsTest::cube, 0, -2, 4, 62, stop);
+        assertTrue(Math.abs(cube(found)) < 1e-9);
         int[] asked = {0};
-        BracketedRoot.illinois(
-                x -> CUBE.applyAsDouble(x + 0 * asked[0]++), 0, -2, 4, 62, new BracketedRoot.Stop(0, 0, 3));
+        BracketedRoot.illinois(x -> cube(x + 0 * asked[0]++), 0, -2, 4, 62, new BracketedRoot.Stop(0, 0, 3));
         assertEquals(3, asked[0]);
     }
 
@@ -84,14 +81,14 @@ class NumericsTest {
 
     @Test
     void brentFindsTheRootToItsWidth() {
-        assertEquals(ROOT, BracketedRoot.brent(CUBE, 0, 4, 1e-12).orElseThrow(), 1e-12);
+        assertEquals(ROOT, BracketedRoot.brent(NumericsTest::cube, 0, 4, 1e-12).orElseThrow(), 1e-12);
         assertEquals(0, BracketedRoot.brent(x -> x, 0, 4, 1e-12).orElseThrow());
     }
 
     @Test
     void goldenSectionClimbsToTheTop() {
-        GoldenSection.Top top = GoldenSection.climb(
-                x -> -CUBE.applyAsDouble(x) + 3 * x, 0, 0.5, 3, 3.375, 1e-6, Double.POSITIVE_INFINITY);
+        GoldenSection.Top top =
+                GoldenSection.climb(x -> -cube(x) + 3 * x, 0, 0.5, 3, 3.375, 1e-6, Double.POSITIVE_INFINITY);
         assertEquals(1, top.at(), 1e-6);
         assertEquals(4, top.value(), 1e-12);
         assertTrue(Double.isNaN(
@@ -103,5 +100,9 @@ class NumericsTest {
         for (double p : new double[] {1e-12, 0.01, 0.5, 0.975, 1 - 1e-12}) {
             assertEquals(p, StandardNormal.probability(StandardNormal.score(p)), 1e-15 + 1e-12 * Math.min(p, 1 - p));
         }
+    }
+
+    private static double cube(double x) {
+        return x * x * x - 2;
     }
 }
