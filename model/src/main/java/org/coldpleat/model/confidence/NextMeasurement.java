@@ -55,16 +55,16 @@ public final class NextMeasurement {
     public static Optional<List<Gain>> rank(
             Model model,
             Answer answer,
-            List<Unknown> unknowns,
+            List<UncertainQuantity> unknowns,
             Map<String, Double> remaining,
             int draws,
             long seed,
             Progress progress) {
-        List<Unknown> ordered = Propagation.checked(unknowns);
+        List<UncertainQuantity> ordered = Propagation.checked(unknowns);
         List<String> groups = ordered.stream()
-                .filter(Unknown::spreads)
+                .filter(UncertainQuantity::spreads)
                 .filter(one -> remaining.containsKey(one.name()) || remaining.containsKey(one.group()))
-                .map(Unknown::group)
+                .map(UncertainQuantity::group)
                 .distinct()
                 .toList();
         for (String group : remaining.keySet()) {
@@ -85,7 +85,7 @@ public final class NextMeasurement {
     private static double[] row(
             Model model,
             Answer answer,
-            List<Unknown> unknowns,
+            List<UncertainQuantity> unknowns,
             List<String> groups,
             Map<String, Double> remaining,
             double[] point) {
@@ -121,12 +121,12 @@ public final class NextMeasurement {
     }
 
     /** Of an unknown: its own, else that of its group; 1 where nothing is named. */
-    private static double ratio(Unknown unknown, Map<String, Double> remaining) {
+    private static double ratio(UncertainQuantity unknown, Map<String, Double> remaining) {
         return remaining.getOrDefault(unknown.name(), remaining.getOrDefault(unknown.group(), 1.0));
     }
 
     /** Of a group: its unknowns in the root mean square. */
-    private static double ratio(String group, List<Unknown> unknowns, Map<String, Double> remaining) {
+    private static double ratio(String group, List<UncertainQuantity> unknowns, Map<String, Double> remaining) {
         return Math.sqrt(unknowns.stream()
                 .filter(one -> one.spreads() && one.group().equals(group))
                 .mapToDouble(one -> Math.pow(ratio(one, remaining), 2))
@@ -135,7 +135,7 @@ public final class NextMeasurement {
     }
 
     private static List<Gain> gains(
-            double[][] rows, List<String> groups, List<Unknown> unknowns, Map<String, Double> remaining) {
+            double[][] rows, List<String> groups, List<UncertainQuantity> unknowns, Map<String, Double> remaining) {
         List<Gain> gains = new ArrayList<>();
         for (int g = 0; g < groups.size(); g++) {
             double now = 0;

@@ -1,8 +1,7 @@
 package org.coldpleat.model.loading;
 
-import static org.coldpleat.model.loading.Limits.above;
-
 import org.coldpleat.model.numerics.StandardNormal;
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 
 /** Families of capture curves, each fitted exactly to two ratings or to one rating and a slope. */
@@ -87,8 +86,8 @@ public enum CaptureFamily {
     public CaptureCurve through(RatingPair one, RatingPair other) {
         RatingPair small = one.size() <= other.size() ? one : other;
         RatingPair large = one.size() <= other.size() ? other : one;
-        above(large.size(), small.size(), "size of the second rating", "m");
-        above(large.efficiency(), small.efficiency(), "efficiency at the larger size", "[1]");
+        Require.above("size of the second rating", large.size(), small.size(), "m");
+        Require.above("efficiency at the larger size", large.efficiency(), small.efficiency(), "1");
         return curve(small, steepness(small, large));
     }
 
@@ -101,7 +100,7 @@ public enum CaptureFamily {
      */
     @Source("derived here")
     public CaptureCurve through(RatingPair pair, double geometricSpread) {
-        above(geometricSpread, 1, "geometricSpread", "[1]");
+        Require.above("geometricSpread", geometricSpread, 1, "1");
         return curve(pair, steepness(geometricSpread));
     }
 

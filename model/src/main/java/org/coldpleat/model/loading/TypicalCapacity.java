@@ -1,6 +1,5 @@
 package org.coldpleat.model.loading;
 
-import static org.coldpleat.model.loading.Limits.above;
 import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
 
 import java.util.Locale;
@@ -8,6 +7,7 @@ import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.quantity.Spread;
 import org.coldpleat.shared.source.Provenance;
 import org.coldpleat.shared.source.Source;
@@ -69,7 +69,7 @@ public enum TypicalCapacity {
      * @param endRatio terminal over clean pressure drop of the element in such a test [1], above 1
      */
     public BlockingLaw law(double exponent, double endRatio) {
-        above(endRatio, 1, "endRatio", "[1]");
+        Require.above("endRatio", endRatio, 1, "1");
         return BlockingLaw.reaching(exponent, capacity().value(), endRatio);
     }
 

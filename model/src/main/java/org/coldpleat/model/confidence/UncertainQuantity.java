@@ -16,14 +16,14 @@ import org.coldpleat.shared.source.Source;
  * @param lowest least possible value [SI], or negative infinity; the distribution is cut off there
  * @param highest greatest possible value [SI], or positive infinity
  */
-public record Unknown(
+public record UncertainQuantity(
         String name, Measured value, boolean shared, String group, boolean upwardOnly, double lowest, double highest) {
     /** An unknown with a distribution on both sides and without limits. */
-    public Unknown(String name, Measured value, boolean shared, String group) {
+    public UncertainQuantity(String name, Measured value, boolean shared, String group) {
         this(name, value, shared, group, false, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
     }
 
-    public Unknown {
+    public UncertainQuantity {
         if (!(lowest <= value.value() && value.value() <= highest)) {
             throw new IllegalArgumentException(
                     name + " must lie between " + lowest + " and " + highest + ", was " + value.value());
@@ -36,13 +36,13 @@ public record Unknown(
     }
 
     /** An unknown that belongs to one candidate and forms its own group. */
-    public static Unknown of(String name, Measured value) {
-        return new Unknown(name, value, false, name);
+    public static UncertainQuantity of(String name, Measured value) {
+        return new UncertainQuantity(name, value, false, name);
     }
 
     /** An unknown all candidates share, in its own group. */
-    public static Unknown sharedBy(String name, Measured value) {
-        return new Unknown(name, value, true, name);
+    public static UncertainQuantity sharedBy(String name, Measured value) {
+        return new UncertainQuantity(name, value, true, name);
     }
 
     /**
