@@ -19,7 +19,7 @@ public record FirstOrder(double[] answers, double[][] sensitivities, double[][] 
     private static final double STEP = 1e-3;
 
     /** Propagates independent unknowns. */
-    public static FirstOrder propagate(Model model, List<Unknown> unknowns) {
+    public static FirstOrder propagate(Model model, List<UncertainQuantity> unknowns) {
         int size = unknowns.size();
         double[][] identity = new double[size][size];
         double[] values = new double[size];

@@ -1,8 +1,6 @@
 package org.coldpleat.model.loading;
 
-import static org.coldpleat.model.loading.Limits.above;
-import static org.coldpleat.model.loading.Limits.atLeast;
-
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
@@ -21,8 +19,8 @@ import org.coldpleat.shared.source.Validity;
 @Validity("incompressible cake, Darcy flow; alpha of a real cake rises with pressure")
 public record CakeFiltration(double specificResistance, double mediumResistance) {
     public CakeFiltration {
-        atLeast(specificResistance, 0, "specificResistance", "m/kg");
-        above(mediumResistance, 0, "mediumResistance", "1/m");
+        Require.notNegative("specificResistance", specificResistance, "m/kg");
+        Require.positive("mediumResistance", mediumResistance, "1/m");
     }
 
     /**
@@ -35,10 +33,10 @@ public record CakeFiltration(double specificResistance, double mediumResistance)
      */
     public record Run(double area, double pressureDrop, double dynamicViscosity, double solidsConcentration) {
         public Run {
-            above(area, 0, "area", "m2");
-            above(pressureDrop, 0, "pressureDrop", "Pa");
-            above(dynamicViscosity, 0, "dynamicViscosity", "Pa s");
-            above(solidsConcentration, 0, "solidsConcentration", "kg/m3");
+            Require.positive("area", area, "m2");
+            Require.positive("pressureDrop", pressureDrop, "Pa");
+            Require.positive("dynamicViscosity", dynamicViscosity, "Pa s");
+            Require.positive("solidsConcentration", solidsConcentration, "kg/m3");
         }
     }
 
@@ -50,8 +48,8 @@ public record CakeFiltration(double specificResistance, double mediumResistance)
      * @param run conditions of the run
      */
     public static CakeFiltration fromLine(double slope, double intercept, Run run) {
-        atLeast(slope, 0, "slope", "s/m6");
-        above(intercept, 0, "intercept", "s/m3");
+        Require.notNegative("slope", slope, "s/m6");
+        Require.positive("intercept", intercept, "s/m3");
         double alpha =
                 2 * slope * run.area * run.area * run.pressureDrop / (run.dynamicViscosity * run.solidsConcentration);
         return new CakeFiltration(alpha, intercept * run.area * run.pressureDrop / run.dynamicViscosity);
@@ -65,13 +63,13 @@ public record CakeFiltration(double specificResistance, double mediumResistance)
      * @param run conditions of the run
      */
     public static CakeFiltration fromReadings(double[] time, double[] volume, Run run) {
-        Limits.sameLength(time.length, volume.length, "volume");
-        atLeast(time.length, 2, "number of readings", "[1]");
+        Require.entries("volume", volume.length, time.length);
+        Require.atLeast("number of readings", time.length, 2, "1");
         double meanX = 0;
         double meanY = 0;
         for (int i = 0; i < time.length; i++) {
-            meanX += above(volume[i], 0, "volume", "m3") / time.length;
-            meanY += above(time[i], 0, "time", "s") / volume[i] / time.length;
+            meanX += Require.positive("volume", volume[i], "m3") / time.length;
+            meanY += Require.positive("time", time[i], "s") / volume[i] / time.length;
         }
         double sxx = 0;
         double sxy = 0;
@@ -79,19 +77,19 @@ public record CakeFiltration(double specificResistance, double mediumResistance)
             sxx += (volume[i] - meanX) * (volume[i] - meanX);
             sxy += (volume[i] - meanX) * (time[i] / volume[i] - meanY);
         }
-        double slope = sxy / above(sxx, 0, "spread of the volumes squared", "m6");
+        double slope = sxy / Require.positive("spread of the volumes squared", sxx, "m6");
         return fromLine(slope, meanY - slope * meanX, run);
     }
 
     /** Time to collect a filtrate volume [m3, at least 0] at constant pressure [s]. */
     public double time(double volume, Run run) {
-        atLeast(volume, 0, "volume", "m3");
+        Require.notNegative("volume", volume, "m3");
         return (halfSlope(run) * volume + intercept(run)) * volume;
     }
 
     /** Filtrate volume after a time [s, at least 0] at constant pressure [m3]. */
     public double volume(double time, Run run) {
-        atLeast(time, 0, "time", "s");
+        Require.notNegative("time", time, "s");
         double a = halfSlope(run);
         double b = intercept(run);
         return 2 * time / (b + Math.sqrt(b * b + 4 * a * time));

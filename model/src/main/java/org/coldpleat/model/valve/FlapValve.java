@@ -1,13 +1,13 @@
 package org.coldpleat.model.valve;
 
 import org.coldpleat.model.flow.AdditiveLaw;
-import org.coldpleat.model.flow.BracketedNewton;
-import org.coldpleat.model.flow.Corner;
 import org.coldpleat.model.flow.Drop;
 import org.coldpleat.model.flow.FlowLaw;
+import org.coldpleat.model.flow.FlowWithSlope;
 import org.coldpleat.model.flow.Fluid;
-import org.coldpleat.model.flow.Passage;
 import org.coldpleat.model.flow.PressureDropLaw;
+import org.coldpleat.model.numerics.BracketedNewton;
+import org.coldpleat.model.numerics.Corner;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
@@ -88,15 +88,15 @@ public record FlapValve(
     }
 
     @Override
-    public Passage passage(double pressureDifference, Fluid fluid) {
+    public FlowWithSlope passage(double pressureDifference, Fluid fluid) {
         double dp = Math.abs(pressureDifference);
         double seep = leak / fluid.dynamicViscosity();
         double free = compliance * Corner.ramp(dp - preload, rounding());
         double rounded = ROUNDING * maximumLift;
         double liftSlope =
                 compliance * Corner.slope(dp - preload, rounding()) * Corner.cappedSlope(free, maximumLift, rounded);
-        Passage lifted = slit().passage(Corner.capped(free, maximumLift, rounded), liftSlope, dp, fluid);
-        return new Passage(
+        FlowWithSlope lifted = slit().passage(Corner.capped(free, maximumLift, rounded), liftSlope, dp, fluid);
+        return new FlowWithSlope(
                 seep * pressureDifference + Math.copySign(lifted.flowRate(), pressureDifference),
                 seep + lifted.slope());
     }
@@ -122,7 +122,7 @@ public record FlapValve(
         double before = Double.NaN;
         for (int i = 0; ; i++) {
             double dp = newton.point();
-            Passage found = passage(dp, fluid);
+            FlowWithSlope found = passage(dp, fluid);
             double miss = wanted - found.flowRate();
             if (Math.abs(miss) <= LAST_STEP * wanted || dp == before || newton.isExhausted() || i == MAX_STEPS) {
                 double last = Math.max(0, dp + miss / found.slope());

@@ -1,9 +1,9 @@
 package org.coldpleat.model.valve;
 
 import org.coldpleat.model.flow.AdditiveLaw;
+import org.coldpleat.model.flow.FlowWithSlope;
 import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.flow.Openings;
-import org.coldpleat.model.flow.Passage;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 
@@ -35,16 +35,16 @@ record LiftedSlit(double edgeLength, double landWidth, double dischargeCoefficie
     }
 
     /** Flow and its slope when the lift changes with the pressure difference by liftSlope [m/Pa]. */
-    Passage passage(double lift, double liftSlope, double pressureDifference, Fluid fluid) {
+    FlowWithSlope passage(double lift, double liftSlope, double pressureDifference, Fluid fluid) {
         if (lift < SHUT) {
-            return new Passage(0, 0);
+            return new FlowWithSlope(0, 0);
         }
-        Passage fixed = law(lift).passage(pressureDifference, fluid);
+        FlowWithSlope fixed = law(lift).passage(pressureDifference, fluid);
         double q = fixed.flowRate();
         double laminarFall = 2 * entrance(lift) / lift + 3 * land(lift) / lift;
         double inertialFall = 2 * inertial(lift) / lift;
         double relief = q * (fluid.dynamicViscosity() * laminarFall + fluid.density() * inertialFall * Math.abs(q));
-        return new Passage(q, fixed.slope() * (1 + relief * liftSlope));
+        return new FlowWithSlope(q, fixed.slope() * (1 + relief * liftSlope));
     }
 
     /**

@@ -1,11 +1,11 @@
 package org.coldpleat.model.valve;
 
 import org.coldpleat.model.flow.AdditiveLaw;
-import org.coldpleat.model.flow.BracketedNewton;
-import org.coldpleat.model.flow.Corner;
 import org.coldpleat.model.flow.FlowLaw;
+import org.coldpleat.model.flow.FlowWithSlope;
 import org.coldpleat.model.flow.Fluid;
-import org.coldpleat.model.flow.Passage;
+import org.coldpleat.model.numerics.BracketedNewton;
+import org.coldpleat.model.numerics.Corner;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
@@ -169,11 +169,11 @@ public record SpringValve(
     }
 
     @Override
-    public Passage passage(double pressureDifference, Fluid fluid) {
+    public FlowWithSlope passage(double pressureDifference, Fluid fluid) {
         double seep = leak / fluid.dynamicViscosity();
         double free = freeLift(pressureDifference);
         if (free == 0) {
-            return new Passage(seep * pressureDifference, seep);
+            return new FlowWithSlope(seep * pressureDifference, seep);
         }
         double y = pressureDifference - openingPressure;
         double rounding = ROUNDING * openingPressure;
@@ -181,8 +181,8 @@ public record SpringValve(
         double freeSlope = (seatArea() * Corner.slope(y, rounding) - free * flowForceRate()) / stiffness;
         double limit = countedLift();
         double liftSlope = freeSlope * Corner.cappedSlope(free, limit, ROUNDING * limit);
-        Passage lifted = slit().passage(capped(free, limit), liftSlope, pressureDifference, fluid);
-        return new Passage(seep * pressureDifference + lifted.flowRate(), seep + lifted.slope());
+        FlowWithSlope lifted = slit().passage(capped(free, limit), liftSlope, pressureDifference, fluid);
+        return new FlowWithSlope(seep * pressureDifference + lifted.flowRate(), seep + lifted.slope());
     }
 
     /**
@@ -196,7 +196,7 @@ public record SpringValve(
         Require.positive("flowRate", flowRate, "m3/s");
         BracketedNewton newton = new BracketedNewton(0, Double.POSITIVE_INFINITY, 1.01 * openingPressure);
         for (int i = 0; i < 200; i++) {
-            Passage found = passage(newton.point(), fluid);
+            FlowWithSlope found = passage(newton.point(), fluid);
             double miss = flowRate - found.flowRate();
             if (Math.abs(miss) <= 1e-13 * flowRate || newton.isExhausted()) {
                 break;

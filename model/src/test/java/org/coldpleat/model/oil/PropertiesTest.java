@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.text.MessageFormat;
-import java.util.Arrays;
 import java.util.Locale;
 import java.util.ResourceBundle;
 import org.coldpleat.shared.notice.Notice;
@@ -57,17 +56,6 @@ class PropertiesTest {
                     .format(new Object[] {"A", "B", "C", "D", "E", "F"});
             assertEquals(-1, text.indexOf('{'), text);
         }
-    }
-
-    @Test
-    void smoothTableKeepsBetweenItsNodes() {
-        SmoothTable table = new SmoothTable(new double[] {0, 1, 2, 4}, new double[] {5, 3, 3, 1});
-        double[] values = new double[41];
-        Arrays.setAll(values, i -> table.value(i / 10.0));
-        for (int i = 1; i < values.length; i++) {
-            assertEquals(true, values[i] <= values[i - 1] + 1e-12);
-        }
-        assertEquals(7, table.value(-1), 1e-12);
     }
 
     private static double slope(MpmsDensity law, double temperature) {

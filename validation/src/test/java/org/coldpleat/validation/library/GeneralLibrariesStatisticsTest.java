@@ -20,7 +20,7 @@ import org.coldpleat.model.bench.Repeats;
 import org.coldpleat.model.bench.RobustFit;
 import org.coldpleat.model.confidence.Outcomes;
 import org.coldpleat.model.confidence.SobolDraws;
-import org.coldpleat.model.confidence.Unknown;
+import org.coldpleat.model.confidence.UncertainQuantity;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.quantity.Spread;
@@ -134,7 +134,7 @@ class GeneralLibrariesStatisticsTest {
 
     @Test
     void normalQuantilesDownToFarTails() {
-        Unknown unknown = Unknown.of(
+        UncertainQuantity unknown = UncertainQuantity.of(
                 "z", Measured.exact(Kind.RATIO, 0, Provenance.MEASURED).withSpread(1, Spread.NORMAL));
         NormalDistribution normal = new NormalDistribution(0, 1);
         for (double p : new double[] {1e-12, 1e-6, 0.001, 0.025, 0.3, 0.5, 0.7, 0.975, 0.999, 1 - 1e-9}) {

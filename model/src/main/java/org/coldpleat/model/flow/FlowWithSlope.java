@@ -6,4 +6,4 @@ package org.coldpleat.model.flow;
  * @param flowRate volume flow [m3/s]
  * @param slope d(flow)/d(pressure difference) [m3/(s Pa)]
  */
-public record Passage(double flowRate, double slope) {}
+public record FlowWithSlope(double flowRate, double slope) {}

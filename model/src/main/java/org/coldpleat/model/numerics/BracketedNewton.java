@@ -1,4 +1,4 @@
-package org.coldpleat.model.flow;
+package org.coldpleat.model.numerics;
 
 /**
  * Newton iteration for the root of a decreasing function that never leaves a bracket known to hold the root. Feed it

@@ -1,9 +1,9 @@
 package org.coldpleat.model.confidence;
 
 import java.util.Objects;
+import org.coldpleat.model.numerics.StandardNormal;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.source.Source;
-import org.hipparchus.special.Erf;
 
 /**
  * One quantity that is not known exactly.
@@ -16,14 +16,14 @@ import org.hipparchus.special.Erf;
  * @param lowest least possible value [SI], or negative infinity; the distribution is cut off there
  * @param highest greatest possible value [SI], or positive infinity
  */
-public record Unknown(
+public record UncertainQuantity(
         String name, Measured value, boolean shared, String group, boolean upwardOnly, double lowest, double highest) {
     /** An unknown with a distribution on both sides and without limits. */
-    public Unknown(String name, Measured value, boolean shared, String group) {
+    public UncertainQuantity(String name, Measured value, boolean shared, String group) {
         this(name, value, shared, group, false, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
     }
 
-    public Unknown {
+    public UncertainQuantity {
         if (!(lowest <= value.value() && value.value() <= highest)) {
             throw new IllegalArgumentException(
                     name + " must lie between " + lowest + " and " + highest + ", was " + value.value());
@@ -36,13 +36,13 @@ public record Unknown(
     }
 
     /** An unknown that belongs to one candidate and forms its own group. */
-    public static Unknown of(String name, Measured value) {
-        return new Unknown(name, value, false, name);
+    public static UncertainQuantity of(String name, Measured value) {
+        return new UncertainQuantity(name, value, false, name);
     }
 
     /** An unknown all candidates share, in its own group. */
-    public static Unknown sharedBy(String name, Measured value) {
-        return new Unknown(name, value, true, name);
+    public static UncertainQuantity sharedBy(String name, Measured value) {
+        return new UncertainQuantity(name, value, true, name);
     }
 
     /**
@@ -69,42 +69,31 @@ public record Unknown(
             return away >= 0 ? 1 : 0;
         }
         if (upwardOnly) {
-            return Math.max(0, 2 * normalProbability(away / value.standardUncertainty()) - 1);
+            return Math.max(0, 2 * StandardNormal.probability(away / value.standardUncertainty()) - 1);
         }
         return switch (value.spread()) {
             case NONE -> away >= 0 ? 1 : 0;
             case RECTANGULAR -> Math.max(0, Math.min(1, 0.5 + 0.5 * away / value.halfWidth()));
-            case NORMAL -> normalProbability(away / value.halfWidth());
-            case LOG_NORMAL -> at > 0 ? normalProbability(Math.log(at / value.value()) / value.halfWidth()) : 0;
+            case NORMAL -> StandardNormal.probability(away / value.halfWidth());
+            case LOG_NORMAL ->
+                at > 0 ? StandardNormal.probability(Math.log(at / value.value()) / value.halfWidth()) : 0;
         };
     }
 
     private double whole(double probability) {
         if (upwardOnly) {
-            return value.value() + normalScore(0.5 + 0.5 * probability) * value.standardUncertainty();
+            return value.value() + StandardNormal.score(0.5 + 0.5 * probability) * value.standardUncertainty();
         }
         return switch (value.spread()) {
             case NONE -> value.value();
             case RECTANGULAR -> value.value() + (2 * probability - 1) * value.halfWidth();
-            case NORMAL -> value.value() + normalScore(probability) * value.halfWidth();
-            case LOG_NORMAL -> value.value() * Math.exp(normalScore(probability) * value.halfWidth());
+            case NORMAL -> value.value() + StandardNormal.score(probability) * value.halfWidth();
+            case LOG_NORMAL -> value.value() * Math.exp(StandardNormal.score(probability) * value.halfWidth());
         };
     }
 
     /** True if the unknown has a spread at all. */
     public boolean spreads() {
         return value.standardUncertainty() > 0;
-    }
-
-    /** Standard normal quantile [1]; accurate also far out in the lower tail. */
-    static double normalScore(double probability) {
-        return probability < 0.5
-                ? -Math.sqrt(2) * Erf.erfcInv(2 * probability)
-                : Math.sqrt(2) * Erf.erfcInv(2 * (1 - probability));
-    }
-
-    /** Standard normal distribution function [1]. */
-    static double normalProbability(double score) {
-        return 0.5 * Erf.erfc(-score / Math.sqrt(2));
     }
 }

@@ -1,4 +1,4 @@
-package org.coldpleat.model.flow;
+package org.coldpleat.model.numerics;
 
 import java.util.function.DoubleUnaryOperator;
 import org.coldpleat.shared.source.Source;

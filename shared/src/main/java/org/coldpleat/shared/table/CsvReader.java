@@ -1,34 +1,44 @@
-package org.coldpleat.shared.casefile;
+package org.coldpleat.shared.table;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import org.coldpleat.shared.source.Source;
 
-/** The cells of a comma-separated table, with quotes as in RFC 4180. */
+/**
+ * Reads a table of cells with quotes as in RFC 4180. The separator is the semicolon if the first line has one outside
+ * quotes, else the tab if it has one, else the comma; lines end with any of the usual line ends.
+ */
 @Source("RFC 4180 (2005), section 2")
-final class CsvCells {
-    /** One line of the table; it may go over several lines of the file. */
-    record Line(int number, List<String> cells) {
-        Line {
+public final class CsvReader {
+    /**
+     * One line of the table; it may go over several lines of the text.
+     *
+     * @param number line of the text it starts in, from 1
+     * @param cells cells as they stand, without their quotes
+     */
+    public record Line(int number, List<String> cells) {
+        public Line {
             cells = List.copyOf(cells);
         }
     }
 
-    private CsvCells() {}
-
-    static String line(List<String> cells) {
-        StringBuilder text = new StringBuilder();
-        for (String cell : cells) {
-            boolean quoted =
-                    cell.chars().anyMatch(c -> c == ',' || c == ';' || c == '"' || c == '\n' || c == '\r' || c == '\t')
-                            || !cell.strip().equals(cell);
-            text.append(text.length() == 0 ? "" : ",").append(quoted ? '"' + cell.replace("\"", "\"\"") + '"' : cell);
+    /**
+     * What was read.
+     *
+     * @param lines all lines that are not blank
+     * @param openQuote line of the text with a quote that is never closed
+     */
+    public record Table(List<Line> lines, OptionalInt openQuote) {
+        public Table {
+            lines = List.copyOf(lines);
         }
-        return text.append('\n').toString();
     }
 
-    /** All lines that are not blank; a quote that is never closed is noted. */
-    static List<Line> read(String text, Problems problems) {
+    private CsvReader() {}
+
+    /** Reads a text, with or without a byte order mark. */
+    public static Table read(String text) {
         String body = text.startsWith("\ufeff") ? text.substring(1) : text;
         char separator = separator(body);
         List<Line> lines = new ArrayList<>();
@@ -69,10 +79,7 @@ final class CsvCells {
             }
             number += lineEnd ? 1 : 0;
         }
-        if (quoted) {
-            problems.add(quoteLine, 0, "sheet.quoteOpen");
-        }
-        return lines;
+        return new Table(lines, quoted ? OptionalInt.of(quoteLine) : OptionalInt.empty());
     }
 
     private static char separator(String body) {

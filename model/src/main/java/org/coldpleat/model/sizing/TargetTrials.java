@@ -12,7 +12,7 @@ import org.coldpleat.model.run.ResolvedCase;
  * @param duty position of the state of the target
  * @param margin target with the range of warmer oil
  */
-record Trials(ResolvedCase resolved, int duty, Margin margin) {
+record TargetTrials(ResolvedCase resolved, int duty, Margin margin) {
     /** A target missed by less than this counts as met [1]: well below the width of any band. */
     private static final double MET = 1e-4;
 
@@ -21,8 +21,9 @@ record Trials(ResolvedCase resolved, int duty, Margin margin) {
     private static final double COARSE = 1e-4;
     private static final double FIRST_STEP = 0.15;
 
-    static Trials of(ResolvedCase resolved, Target target) {
-        return new Trials(resolved, resolved.stateNames().indexOf(target.state()), new Margin(target, resolved.to()));
+    static TargetTrials of(ResolvedCase resolved, Target target) {
+        return new TargetTrials(
+                resolved, resolved.stateNames().indexOf(target.state()), new Margin(target, resolved.to()));
     }
 
     /** Margin of a design in the oil of the target and all warmer oil [1]. */

@@ -1,4 +1,4 @@
-package org.coldpleat.model.flow;
+package org.coldpleat.model.numerics;
 
 import org.coldpleat.shared.source.Source;
 

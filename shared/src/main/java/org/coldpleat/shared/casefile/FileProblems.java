@@ -5,13 +5,13 @@ import java.util.Comparator;
 import java.util.List;
 
 /** Collects the problems of one file. */
-final class Problems {
+final class FileProblems {
     private static final int MOST = 100;
 
     private final String file;
     private final List<CaseProblem> found = new ArrayList<>();
 
-    Problems(String file) {
+    FileProblems(String file) {
         this.file = file;
     }
 
@@ -26,7 +26,7 @@ final class Problems {
     }
 
     /** Takes over the problems of another file. */
-    void addAll(Problems other) {
+    void addAll(FileProblems other) {
         found.addAll(other.found);
     }
 

@@ -16,7 +16,7 @@ import org.coldpleat.model.valve.SpringValve;
  * Engine, filter and heat as one set of rates of change. Holds the discrete state (phase, filling or connected, valves
  * held open) and the last circuit solutions; used by one thread.
  */
-final class StartPlant {
+final class StartEquations {
     static final int OIL = 0;
     static final int METAL = 1;
     static final int ELEMENT = 2;
@@ -70,7 +70,7 @@ final class StartPlant {
     private int next;
     private Optional<OperatingPoint> near = Optional.empty();
 
-    StartPlant(StartUpSpec spec) {
+    StartEquations(StartUpSpec spec) {
         this.spec = spec;
         engine = spec.engine();
         lubricant = engine.lubricant();

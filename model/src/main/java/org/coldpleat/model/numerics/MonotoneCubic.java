@@ -1,19 +1,34 @@
-package org.coldpleat.model.oil;
+package org.coldpleat.model.numerics;
 
 import org.coldpleat.shared.source.Source;
 
 /**
- * Once continuously differentiable interpolation that makes no new extremes between its nodes; goes on along the end
- * tangents outside.
+ * A curve through points, once continuously differentiable, that makes no new extremes between them, not even by rounding;
+ * goes on along the end tangents outside. Equality is identity.
  */
 @Source("F. N. Fritsch and J. Butland 1984, SIAM J. Sci. Stat. Comput. 5, 300, harmonic mean of neighboring slopes")
-final class SmoothTable {
+public final class MonotoneCubic {
     private final double[] x;
     private final double[] y;
     private final double[] slope;
 
-    /** Nodes in rising order of x, at least two. */
-    SmoothTable(double[] x, double[] y) {
+    /**
+     * The curve.
+     *
+     * @param x places of the points, strictly rising, at least two
+     * @param y values there, one a place
+     */
+    public MonotoneCubic(double[] x, double[] y) {
+        if (x.length < 2 || x.length != y.length) {
+            throw new IllegalArgumentException(
+                    "a curve needs at least 2 places and as many values, had " + x.length + " and " + y.length);
+        }
+        for (int i = 1; i < x.length; i++) {
+            if (!(x[i] > x[i - 1])) {
+                throw new IllegalArgumentException(
+                        "places must rise, place " + i + " was " + x[i] + " after " + x[i - 1]);
+            }
+        }
         this.x = x.clone();
         this.y = y.clone();
         int last = x.length - 1;
@@ -25,7 +40,8 @@ final class SmoothTable {
         slope[last] = secant(last - 1);
     }
 
-    double value(double at) {
+    /** Value at a place. */
+    public double value(double at) {
         int last = x.length - 1;
         if (at <= x[0]) {
             return y[0] + slope[0] * (at - x[0]);
@@ -37,11 +53,13 @@ final class SmoothTable {
         double h = x[i + 1] - x[i];
         double t = (at - x[i]) / h;
         double s = 1 - t;
-        return s * s * ((1 + 2 * t) * y[i] + t * h * slope[i])
+        double value = s * s * ((1 + 2 * t) * y[i] + t * h * slope[i])
                 + t * t * ((1 + 2 * s) * y[i + 1] - s * h * slope[i + 1]);
+        return Math.min(Math.max(value, Math.min(y[i], y[i + 1])), Math.max(y[i], y[i + 1]));
     }
 
-    double slope(double at) {
+    /** Slope at a place. */
+    public double slope(double at) {
         int last = x.length - 1;
         if (at <= x[0]) {
             return slope[0];

@@ -18,7 +18,7 @@ import org.coldpleat.shared.quantity.Require;
  * @param evaluations operating points computed [1]
  * @param unresolved operating points without an answer [1]
  */
-public record Openings(
+public record OpenTemperatures(
         Kind kind,
         List<Interval> intervals,
         double domainLow,
@@ -61,7 +61,7 @@ public record Openings(
         }
     }
 
-    public Openings {
+    public OpenTemperatures {
         intervals = List.copyOf(intervals);
     }
 

@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
  * The way from the top of a file to a field, such as {@code candidates[2].medium.thickness}. A step is a key, or the
  * number of a list entry.
  */
-record FieldPath(List<Step> steps) {
+record CasePath(List<Step> steps) {
     private static final Pattern PART = Pattern.compile("([^.\\[\\]]+)((?:\\[\\d{1,6}])*)");
 
     /** One step: a key, or an entry where the key is empty. */
@@ -20,11 +20,11 @@ record FieldPath(List<Step> steps) {
         }
     }
 
-    FieldPath {
+    CasePath {
         steps = List.copyOf(steps);
     }
 
-    static FieldPath of(String path) {
+    static CasePath of(String path) {
         List<Step> steps = new ArrayList<>();
         for (String part : path.split("\\.", -1)) {
             Matcher matcher = PART.matcher(part);
@@ -38,7 +38,7 @@ record FieldPath(List<Step> steps) {
                 }
             }
         }
-        return new FieldPath(steps);
+        return new CasePath(steps);
     }
 
     /** What the catalog says of the field; empty if it has no such field. Parts of a quantity are texts of their own. */
@@ -69,26 +69,26 @@ record FieldPath(List<Step> steps) {
     /** True if the last step names a part of the quantity before it. */
     boolean isPartOfQuantity(SchemaNode root) {
         return steps.size() > 1
-                && new FieldPath(steps.subList(0, steps.size() - 1))
+                && new CasePath(steps.subList(0, steps.size() - 1))
                         .schema(root)
                         .map(node -> node.type() == SchemaNode.Type.QUANTITY)
                         .orElse(false);
     }
 
-    FieldPath head(int length) {
-        return new FieldPath(steps.subList(0, length));
+    CasePath head(int length) {
+        return new CasePath(steps.subList(0, length));
     }
 
-    FieldPath key(String key) {
+    CasePath key(String key) {
         List<Step> longer = new ArrayList<>(steps);
         longer.add(new Step(key, 0));
-        return new FieldPath(longer);
+        return new CasePath(longer);
     }
 
-    FieldPath entry(int number) {
+    CasePath entry(int number) {
         List<Step> longer = new ArrayList<>(steps);
         longer.add(new Step("", number));
-        return new FieldPath(longer);
+        return new CasePath(longer);
     }
 
     @Override
