@@ -6,7 +6,7 @@ import java.util.Locale;
 final class Text {
     private Text() {}
 
-    static String percent(double share) {
+    public static String percent(double share) {
         return String.format(Locale.ROOT, Math.abs(share) < 0.1 ? "%.1f %%" : "%.0f %%", 100 * share);
     }
 
@@ -20,11 +20,11 @@ final class Text {
         return String.format(Locale.ROOT, "%.3g µm", meters * 1e6);
     }
 
-    static String millimeters(double meters) {
+    public static String millimeters(double meters) {
         return String.format(Locale.ROOT, "%.3g mm", meters * 1e3);
     }
 
-    static String number(double value) {
+    public static String number(double value) {
         return String.format(Locale.ROOT, "%.3g", value);
     }
 

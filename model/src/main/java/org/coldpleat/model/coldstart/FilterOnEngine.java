@@ -7,6 +7,7 @@ import org.coldpleat.model.circuit.OperatingPoint;
 import org.coldpleat.model.filter.FilterAssembly;
 import org.coldpleat.model.filter.FilterState;
 import org.coldpleat.model.flow.Fluid;
+import org.coldpleat.model.steady.OpeningFinder;
 
 /**
  * An engine with one filter on it.

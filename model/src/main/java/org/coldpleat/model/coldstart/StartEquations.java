@@ -10,6 +10,8 @@ import org.coldpleat.model.filter.FilterAssembly;
 import org.coldpleat.model.filter.FilterState;
 import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.flow.Lubricant;
+import org.coldpleat.model.thermal.TemperatureTrace;
+import org.coldpleat.model.thermal.ThermalModel;
 import org.coldpleat.model.valve.SpringValve;
 
 /**

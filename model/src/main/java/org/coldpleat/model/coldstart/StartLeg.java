@@ -3,6 +3,8 @@ package org.coldpleat.model.coldstart;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.coldpleat.model.numerics.RosenbrockIntegrator;
+import org.coldpleat.model.numerics.ZeroCrossing;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.ODEStateAndDerivative;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.coldpleat.model.filter.FilterPart;
+import org.coldpleat.model.thermal.HeatBalance;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
 

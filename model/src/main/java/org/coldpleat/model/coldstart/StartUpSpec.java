@@ -4,6 +4,8 @@ import java.util.Objects;
 import java.util.Optional;
 import org.coldpleat.model.circuit.EngineCircuit;
 import org.coldpleat.model.filter.FilterAssembly;
+import org.coldpleat.model.thermal.TemperatureTrace;
+import org.coldpleat.model.thermal.ThermalModel;
 import org.coldpleat.shared.quantity.Require;
 
 /**

@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import org.coldpleat.model.oil.grade.SaeGrade;
 import org.coldpleat.shared.quantity.Require;
 
 /**

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.coldpleat.model.oil.OilResolver.Point;
+import org.coldpleat.model.oil.grade.SaeGrade;
+import org.coldpleat.model.oil.grade.WinterGrade;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 

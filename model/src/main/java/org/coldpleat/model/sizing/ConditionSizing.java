@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import org.coldpleat.model.confidence.Evaluations;
-import org.coldpleat.model.run.Design;
-import org.coldpleat.model.run.DirtLoad;
-import org.coldpleat.model.run.Progress;
-import org.coldpleat.model.run.SizingResult.Answer;
-import org.coldpleat.model.run.SizingResult.Condition;
-import org.coldpleat.model.run.SizingResult.Option;
+import org.coldpleat.model.change.Design;
+import org.coldpleat.model.change.DirtLoad;
+import org.coldpleat.model.progress.Evaluations;
+import org.coldpleat.model.progress.Progress;
+import org.coldpleat.model.sizing.SizingResult.Answer;
+import org.coldpleat.model.sizing.SizingResult.Condition;
+import org.coldpleat.model.sizing.SizingResult.Option;
 
 /** Sizes a candidate under one condition, clean or with dirt, on the best estimate and over the draws. */
 final class ConditionSizing {

@@ -3,11 +3,11 @@ package org.coldpleat.model.sizing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.coldpleat.model.run.Design;
-import org.coldpleat.model.run.Quantiles;
-import org.coldpleat.model.run.SizingResult.Answer;
-import org.coldpleat.model.run.SizingResult.Option;
-import org.coldpleat.model.run.SizingResult.Status;
+import org.coldpleat.model.change.Design;
+import org.coldpleat.model.numerics.Quantiles;
+import org.coldpleat.model.sizing.SizingResult.Answer;
+import org.coldpleat.model.sizing.SizingResult.Option;
+import org.coldpleat.model.sizing.SizingResult.Status;
 
 /** Sizes a value that may be any number: area, opening pressure, medium resistance. */
 final class ContinuousSizing {

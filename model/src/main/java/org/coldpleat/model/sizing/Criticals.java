@@ -1,7 +1,7 @@
 package org.coldpleat.model.sizing;
 
 import java.util.Arrays;
-import org.coldpleat.model.run.Quantiles;
+import org.coldpleat.model.numerics.Quantiles;
 
 /** Moves at which the draws begin to meet a target, in rising order; a draw without an answer counts as one that never does. */
 final class Criticals {

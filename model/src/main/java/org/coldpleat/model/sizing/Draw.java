@@ -1,8 +1,8 @@
 package org.coldpleat.model.sizing;
 
 import java.util.Optional;
-import org.coldpleat.model.run.Design;
-import org.coldpleat.model.run.DirtLoad;
+import org.coldpleat.model.change.Design;
+import org.coldpleat.model.change.DirtLoad;
 
 /**
  * One draw of a candidate.

@@ -5,15 +5,15 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.coldpleat.model.change.Design;
+import org.coldpleat.model.numerics.Quantiles;
 import org.coldpleat.model.oil.Oil;
-import org.coldpleat.model.oil.SaeGrade;
-import org.coldpleat.model.oil.TypicalOil;
-import org.coldpleat.model.oil.TypicalOils;
-import org.coldpleat.model.run.Design;
-import org.coldpleat.model.run.Quantiles;
-import org.coldpleat.model.run.SizingResult.Answer;
-import org.coldpleat.model.run.SizingResult.Option;
-import org.coldpleat.model.run.SizingResult.Status;
+import org.coldpleat.model.oil.grade.SaeGrade;
+import org.coldpleat.model.oil.grade.TypicalOil;
+import org.coldpleat.model.oil.grade.TypicalOils;
+import org.coldpleat.model.sizing.SizingResult.Answer;
+import org.coldpleat.model.sizing.SizingResult.Option;
+import org.coldpleat.model.sizing.SizingResult.Status;
 
 /**
  * Tries the typical oil of each viscosity grade. The answer is the thickest oil, at the temperature of the target, that

@@ -1,7 +1,7 @@
 package org.coldpleat.model.sizing;
 
-import org.coldpleat.model.run.Design;
-import org.coldpleat.model.run.SizingResult.Variable;
+import org.coldpleat.model.change.Design;
+import org.coldpleat.model.sizing.SizingResult.Variable;
 
 /**
  * What is moved to meet a target, as the logarithm of a factor on the present value, so turned that more of it brings the

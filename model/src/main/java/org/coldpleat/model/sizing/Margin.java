@@ -1,7 +1,7 @@
 package org.coldpleat.model.sizing;
 
-import org.coldpleat.model.run.DesignState;
-import org.coldpleat.model.run.LowestPoint;
+import org.coldpleat.model.steady.DesignState;
+import org.coldpleat.model.steady.LowestPoint;
 import org.coldpleat.shared.source.Source;
 
 /**

@@ -5,11 +5,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.coldpleat.model.run.Design;
-import org.coldpleat.model.run.Quantiles;
-import org.coldpleat.model.run.SizingResult.Answer;
-import org.coldpleat.model.run.SizingResult.Option;
-import org.coldpleat.model.run.SizingResult.Status;
+import org.coldpleat.model.change.Design;
+import org.coldpleat.model.numerics.Quantiles;
+import org.coldpleat.model.sizing.SizingResult.Answer;
+import org.coldpleat.model.sizing.SizingResult.Option;
+import org.coldpleat.model.sizing.SizingResult.Status;
 import org.coldpleat.shared.source.Source;
 
 /**

@@ -2,7 +2,6 @@ package org.coldpleat.model.sizing;
 
 import java.util.Objects;
 import java.util.OptionalDouble;
-import org.coldpleat.model.run.SizingResult;
 
 /**
  * What is to be sized.

@@ -1,9 +1,9 @@
 package org.coldpleat.model.sizing;
 
 import java.util.function.DoubleUnaryOperator;
-import org.coldpleat.model.run.Design;
-import org.coldpleat.model.run.DesignState;
-import org.coldpleat.model.run.ResolvedCase;
+import org.coldpleat.model.change.Design;
+import org.coldpleat.model.resolve.ResolvedCase;
+import org.coldpleat.model.steady.DesignState;
 
 /**
  * Puts designs to a target.

@@ -19,6 +19,8 @@ import org.coldpleat.model.flow.AdditiveLaw;
 import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.flow.Lubricant;
 import org.coldpleat.model.flow.Openings;
+import org.coldpleat.model.thermal.TemperatureTrace;
+import org.coldpleat.model.thermal.ThermalModel;
 import org.coldpleat.model.valve.SpringValve;
 import org.coldpleat.shared.notice.NoticeText;
 import org.junit.jupiter.api.Test;

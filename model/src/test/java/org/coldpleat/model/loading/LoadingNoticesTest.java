@@ -10,6 +10,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.TreeSet;
+import org.coldpleat.model.loading.multipass.MultiPassSetup;
+import org.coldpleat.model.loading.multipass.MultiPassTest;
+import org.coldpleat.model.loading.sump.Leak;
+import org.coldpleat.model.loading.sump.SumpFlows;
 import org.coldpleat.shared.notice.Notice;
 import org.junit.jupiter.api.Test;
 

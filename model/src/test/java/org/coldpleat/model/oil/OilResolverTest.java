@@ -12,6 +12,7 @@ import java.util.ResourceBundle;
 import org.coldpleat.model.oil.Anchor.Method;
 import org.coldpleat.model.oil.OilResult.Refused;
 import org.coldpleat.model.oil.OilResult.Resolved;
+import org.coldpleat.model.oil.grade.SaeGrade;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.source.Provenance;
 import org.junit.jupiter.api.Test;

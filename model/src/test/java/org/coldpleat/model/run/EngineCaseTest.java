@@ -4,6 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.coldpleat.model.Cases;
+import org.coldpleat.model.certainty.StateResult;
+import org.coldpleat.model.resolve.ResolvedCase;
+import org.coldpleat.model.steady.PointResult;
+import org.coldpleat.model.verdict.Comparison;
 import org.junit.jupiter.api.Test;
 
 /** Whole cases in an engine against the closed forms of the laminar circuit. */

@@ -4,6 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.coldpleat.model.Cases;
+import org.coldpleat.model.certainty.OpeningBand;
+import org.coldpleat.model.certainty.StateResult;
+import org.coldpleat.model.resolve.ResolvedCase;
+import org.coldpleat.model.steady.PointResult;
+import org.coldpleat.model.verdict.CandidateResult;
+import org.coldpleat.model.verdict.CandidateSheet;
+import org.coldpleat.model.verdict.Comparison;
+import org.coldpleat.model.verdict.Verdict;
 import org.junit.jupiter.api.Test;
 
 /** Whole cases on a flow stand against sums done by hand. */

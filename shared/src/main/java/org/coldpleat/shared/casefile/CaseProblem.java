@@ -43,7 +43,7 @@ public record CaseProblem(
     }
 
     /** Words for a column of a table as the place of a problem. */
-    static String columnWords(int column, String name) {
+    public static String columnWords(int column, String name) {
         return WORDING.text("sheet.columnPlace", List.of(column + "", name));
     }
 

@@ -6,7 +6,7 @@ import java.util.stream.IntStream;
 import org.coldpleat.shared.quantity.Measured;
 
 /** What stands behind one key, as far as it was understood. */
-record Entry(
+public record Entry(
         int line,
         int column,
         Optional<Measured> quantity,
@@ -18,7 +18,7 @@ record Entry(
         Optional<String> note) {
 
     /** An entry that is there, but was not understood. */
-    static Entry empty(Tree at) {
+    public static Entry empty(Tree at) {
         return new Entry(
                 at.line(),
                 at.column(),
@@ -31,23 +31,23 @@ record Entry(
                 Optional.empty());
     }
 
-    Entry withQuantity(Optional<Measured> value, boolean typical, Optional<String> remark) {
+    public Entry withQuantity(Optional<Measured> value, boolean typical, Optional<String> remark) {
         return new Entry(line, column, value, typical, text, flag, section, sections, remark);
     }
 
-    Entry withText(String value) {
+    public Entry withText(String value) {
         return new Entry(line, column, quantity, typicalAsked, Optional.of(value), flag, section, sections, note);
     }
 
-    Entry withFlag(boolean value) {
+    public Entry withFlag(boolean value) {
         return new Entry(line, column, quantity, typicalAsked, text, Optional.of(value), section, sections, note);
     }
 
-    Entry withSection(Section value) {
+    public Entry withSection(Section value) {
         return new Entry(line, column, quantity, typicalAsked, text, flag, Optional.of(value), sections, note);
     }
 
-    Entry withSections(List<Section> values) {
+    public Entry withSections(List<Section> values) {
         return new Entry(line, column, quantity, typicalAsked, text, flag, section, List.copyOf(values), note);
     }
 

@@ -7,7 +7,7 @@ import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.source.Provenance;
 
 /** One field of the catalog. Parts that do not apply to its type are empty. */
-record SchemaNode(
+public record SchemaNode(
         Type type,
         String description,
         Map<String, SchemaNode> properties,
@@ -25,7 +25,7 @@ record SchemaNode(
         int longest) {
 
     /** What a field holds. */
-    enum Type {
+    public enum Type {
         SECTION,
         LIST,
         QUANTITY,
@@ -42,5 +42,5 @@ record SchemaNode(
      * @param written with its unit, as the catalog has it
      * @param included false if the limit itself is not allowed
      */
-    record Limit(double si, String written, boolean included) {}
+    public record Limit(double si, String written, boolean included) {}
 }

@@ -20,7 +20,7 @@ public final class Section {
     private final SchemaNode schema;
     private final Map<String, Entry> entries;
 
-    Section(Place place, Keys written, SchemaNode schema, Map<String, Entry> entries) {
+    public Section(Place place, Keys written, SchemaNode schema, Map<String, Entry> entries) {
         this.place = place;
         this.written = written;
         this.schema = schema;
@@ -137,19 +137,19 @@ public final class Section {
     }
 
     /** True if what stands in a file for a section of this place reads as this one does, at the same lines. */
-    boolean isOf(Keys tree, Place at) {
+    public boolean isOf(Keys tree, Place at) {
         return place.equals(at) && written.readsAs(tree);
     }
 
-    Entry entry(String key) {
+    public Entry entry(String key) {
         return entries.get(key);
     }
 
-    Place place() {
+    public Place place() {
         return place;
     }
 
-    int column() {
+    public int column() {
         return written.column();
     }
 

@@ -6,7 +6,7 @@ import java.util.List;
  * What stands in a file, with places but without meaning. Lines and columns count from 1, {@code start} and {@code end}
  * are indices in the text as written.
  */
-sealed interface Tree {
+public sealed interface Tree {
     int line();
 
     int column();
@@ -44,7 +44,7 @@ sealed interface Tree {
     /** One value. {@code plain} is false if it was quoted or a text block. */
     record Scalar(String text, boolean plain, int line, int column, int start, int end) implements Tree {
         /** True for a value left blank: unknown, never zero. */
-        boolean isBlank() {
+        public boolean isBlank() {
             return plain && (text.isBlank() || text.equals("~") || text.equals("null"));
         }
     }

@@ -11,6 +11,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Collectors;
+import org.coldpleat.shared.casefile.reading.CaseReader;
+import org.coldpleat.shared.casefile.reading.CaseReading;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.quantity.Spread;
 import org.coldpleat.shared.source.Provenance;

@@ -2,10 +2,14 @@ package org.coldpleat.ui.chart;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import org.coldpleat.model.run.ConfidenceResult;
-import org.coldpleat.model.run.ConfidenceResult.StateOutcome;
+import org.coldpleat.model.certainty.ConfidenceResult;
+import org.coldpleat.model.certainty.ConfidenceResult.StateOutcome;
 import org.coldpleat.shared.quantity.Unit;
 import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.ui.chart.style.Axes;
+import org.coldpleat.ui.chart.style.ChartTexts;
+import org.coldpleat.ui.chart.style.ChartUnits;
+import org.coldpleat.ui.chart.style.Panels;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;

@@ -3,8 +3,9 @@ package org.coldpleat.ui.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
-import org.coldpleat.model.run.ConfidenceResult;
+import org.coldpleat.model.certainty.ConfidenceResult;
 import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.ui.chart.style.NamedChart;
 
 /** The charts of a run of draws in the order in which they are told. */
 public final class ConfidenceCharts {

@@ -2,9 +2,13 @@ package org.coldpleat.ui.chart;
 
 import java.awt.BasicStroke;
 import java.util.List;
-import org.coldpleat.model.run.EvidenceReport;
-import org.coldpleat.model.run.TestReport;
+import org.coldpleat.model.certainty.measurement.EvidenceReport;
+import org.coldpleat.model.resolve.candidate.TestReport;
 import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.ui.chart.style.ChartTexts;
+import org.coldpleat.ui.chart.style.ChartTheme;
+import org.coldpleat.ui.chart.style.ChartUnits;
+import org.coldpleat.ui.chart.style.Charts;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.ValueMarker;

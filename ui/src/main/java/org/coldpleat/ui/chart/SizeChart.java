@@ -1,13 +1,20 @@
 package org.coldpleat.ui.chart;
 
 import java.util.function.ToDoubleFunction;
-import org.coldpleat.model.run.SizingResult;
-import org.coldpleat.model.run.SizingResult.Answer;
-import org.coldpleat.model.run.SizingResult.Condition;
-import org.coldpleat.model.run.SizingResult.Option;
-import org.coldpleat.model.run.SizingResult.Status;
-import org.coldpleat.model.run.SizingResult.Variable;
+import org.coldpleat.model.sizing.SizingResult;
+import org.coldpleat.model.sizing.SizingResult.Answer;
+import org.coldpleat.model.sizing.SizingResult.Condition;
+import org.coldpleat.model.sizing.SizingResult.Option;
+import org.coldpleat.model.sizing.SizingResult.Status;
+import org.coldpleat.model.sizing.SizingResult.Variable;
 import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.ui.chart.style.Axes;
+import org.coldpleat.ui.chart.style.ChartTexts;
+import org.coldpleat.ui.chart.style.ChartTheme;
+import org.coldpleat.ui.chart.style.ChartUnits;
+import org.coldpleat.ui.chart.style.Charts;
+import org.coldpleat.ui.chart.style.DecadeAxis;
+import org.coldpleat.ui.chart.style.Panels;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.ValueAxis;

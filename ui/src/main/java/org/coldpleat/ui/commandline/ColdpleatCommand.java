@@ -1,5 +1,7 @@
 package org.coldpleat.ui.commandline;
 
+import org.coldpleat.ui.text.ProgramVersion;
+import org.coldpleat.ui.text.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;

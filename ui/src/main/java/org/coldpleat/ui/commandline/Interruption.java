@@ -1,5 +1,8 @@
 package org.coldpleat.ui.commandline;
 
+import org.coldpleat.ui.commandline.output.Console;
+import org.coldpleat.ui.text.Texts;
+
 /**
  * Says in one line that a run was stopped from outside, by Ctrl-C or by a signal to end. Files
  * are written beside their place and moved there whole, so that none is left half written.

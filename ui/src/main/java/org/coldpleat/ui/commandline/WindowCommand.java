@@ -4,6 +4,10 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Predicate;
+import org.coldpleat.ui.commandline.output.ExitCode;
+import org.coldpleat.ui.commandline.output.Stop;
+import org.coldpleat.ui.text.ProgramVersion;
+import org.coldpleat.ui.text.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 

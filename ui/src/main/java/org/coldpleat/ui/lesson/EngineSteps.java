@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.coldpleat.model.run.PointResult;
-import org.coldpleat.model.run.PointResult.EnginePoint;
-import org.coldpleat.model.run.ServiceResult;
+import org.coldpleat.model.steady.PointResult;
+import org.coldpleat.model.steady.PointResult.EnginePoint;
+import org.coldpleat.model.verdict.service.ServiceResult;
 import org.coldpleat.ui.service.OpenedCase;
 
 /** Questions about the filter in its place: oil, relief valve, cold, and dirt. */

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.coldpleat.model.run.Glance;
+import org.coldpleat.model.steady.Glance;
 import org.coldpleat.shared.notice.Wording;
 
 /** The steps of the lesson in their order, and their words. */

@@ -10,6 +10,10 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.coldpleat.ui.report.input.ReportInput;
+import org.coldpleat.ui.report.section.ChainFold;
+import org.coldpleat.ui.report.section.ReportTexts;
+import org.coldpleat.ui.report.section.Tags;
 import org.jsoup.helper.W3CDom;
 import org.jsoup.nodes.Document;
 

@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.coldpleat.model.explain.Explanation;
-import org.coldpleat.shared.casefile.FieldCatalog;
+import org.coldpleat.shared.casefile.catalog.FieldCatalog;
 
 /** Field paths of a case as words for a reader. */
 public final class FieldWords {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.coldpleat.model.explain.Explanation;
-import org.coldpleat.model.run.Verdict;
+import org.coldpleat.model.verdict.Verdict;
 import org.coldpleat.shared.casefile.CaseProblem;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.NoticeText;

@@ -1,7 +1,7 @@
 package org.coldpleat.ui.service;
 
 import java.util.Optional;
-import org.coldpleat.model.run.SizingResult;
+import org.coldpleat.model.sizing.SizingResult;
 import org.coldpleat.shared.notice.Notice;
 
 /**

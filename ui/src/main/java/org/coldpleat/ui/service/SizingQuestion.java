@@ -3,7 +3,7 @@ package org.coldpleat.ui.service;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.OptionalDouble;
-import org.coldpleat.model.run.SizingResult;
+import org.coldpleat.model.sizing.SizingResult;
 
 /**
  * What is to be sized, as a user asks for it.

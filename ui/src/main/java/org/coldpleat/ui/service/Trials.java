@@ -2,10 +2,10 @@ package org.coldpleat.ui.service;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.coldpleat.model.run.Loading;
-import org.coldpleat.model.run.Trial;
+import org.coldpleat.model.loading.service.Loading;
+import org.coldpleat.model.steady.Trial;
 import org.coldpleat.shared.casefile.CaseDocument;
-import org.coldpleat.shared.casefile.CaseDraft;
+import org.coldpleat.shared.casefile.writing.CaseDraft;
 
 /**
  * Tries values out on candidates, quickly enough to follow a slider: what does not change from one move to the next is

@@ -1,7 +1,7 @@
 package org.coldpleat.ui.service;
 
 import java.util.Optional;
-import org.coldpleat.model.run.Trial;
+import org.coldpleat.model.steady.Trial;
 
 /**
  * What comes of trying values out on a candidate.

@@ -1,7 +1,7 @@
 package org.coldpleat.ui.show;
 
 import java.util.Objects;
-import org.coldpleat.ui.chart.Picture;
+import org.coldpleat.ui.chart.file.Picture;
 
 /**
  * A picture of the set.

@@ -3,13 +3,13 @@ package org.coldpleat.ui.show;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.coldpleat.model.run.PointResult;
-import org.coldpleat.ui.chart.Picture;
-import org.coldpleat.ui.chart.UnitWords;
+import org.coldpleat.model.steady.PointResult;
 import org.coldpleat.ui.chart.cutaway.CutawayDrawing;
 import org.coldpleat.ui.chart.cutaway.StagePainter;
 import org.coldpleat.ui.chart.cutaway.StageSheet;
 import org.coldpleat.ui.chart.cutaway.StageSheet.Fact;
+import org.coldpleat.ui.chart.file.Picture;
+import org.coldpleat.ui.chart.style.UnitWords;
 import org.coldpleat.ui.service.OpenedCase;
 
 /** A filter cut open beside a few facts. */

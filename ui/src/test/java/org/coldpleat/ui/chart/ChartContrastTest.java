@@ -8,6 +8,7 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.util.Arrays;
 import org.coldpleat.ui.Contrast;
+import org.coldpleat.ui.chart.style.ChartTheme;
 import org.junit.jupiter.api.Test;
 
 /** Charts can be read: their text stands out, and no candidate is told by its color alone. */

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.coldpleat.ui.commandline.output.Console;
 import org.coldpleat.ui.service.CaseService;
 import picocli.AutoComplete;
 import picocli.CommandLine;

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.coldpleat.ui.commandline.output.ExitCode;
 import org.coldpleat.ui.service.CaseService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -2,10 +2,13 @@ package org.coldpleat.ui.report;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.coldpleat.model.run.Comparison;
-import org.coldpleat.model.run.Progress;
-import org.coldpleat.model.run.StateResult;
+import org.coldpleat.model.certainty.StateResult;
+import org.coldpleat.model.progress.Progress;
+import org.coldpleat.model.verdict.Comparison;
 import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.ui.report.input.ReportInput;
+import org.coldpleat.ui.report.input.ReportRun;
+import org.coldpleat.ui.report.input.ReportWords;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 

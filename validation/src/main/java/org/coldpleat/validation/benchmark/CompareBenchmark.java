@@ -2,10 +2,10 @@ package org.coldpleat.validation.benchmark;
 
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
-import org.coldpleat.model.run.Comparison;
-import org.coldpleat.model.run.ResolvedCase;
+import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.run.Simulation;
-import org.coldpleat.shared.casefile.CaseReader;
+import org.coldpleat.model.verdict.Comparison;
+import org.coldpleat.shared.casefile.reading.CaseReader;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;

@@ -9,17 +9,17 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.coldpleat.model.confidence.CaseConfidence;
-import org.coldpleat.model.confidence.DrawnBands;
-import org.coldpleat.model.run.CaseDraws;
-import org.coldpleat.model.run.Comparison;
-import org.coldpleat.model.run.ConfidenceResult;
-import org.coldpleat.model.run.OpeningBand;
-import org.coldpleat.model.run.Progress;
-import org.coldpleat.model.run.ResolvedCase;
+import org.coldpleat.model.certainty.CaseConfidence;
+import org.coldpleat.model.certainty.CaseDraws;
+import org.coldpleat.model.certainty.ConfidenceResult;
+import org.coldpleat.model.certainty.DrawnBands;
+import org.coldpleat.model.certainty.OpeningBand;
+import org.coldpleat.model.progress.Progress;
+import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.run.Simulation;
-import org.coldpleat.shared.casefile.CaseReader;
-import org.coldpleat.shared.casefile.CaseReading;
+import org.coldpleat.model.verdict.Comparison;
+import org.coldpleat.shared.casefile.reading.CaseReader;
+import org.coldpleat.shared.casefile.reading.CaseReading;
 
 /**
  * Makes synthetic teardowns with known truth, reads them with the errors that their sheets state, and counts how often the

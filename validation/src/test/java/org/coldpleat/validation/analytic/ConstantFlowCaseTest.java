@@ -6,16 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import org.coldpleat.model.confidence.CaseConfidence;
-import org.coldpleat.model.run.CaseDraws;
-import org.coldpleat.model.run.ConfidenceResult;
-import org.coldpleat.model.run.Progress;
-import org.coldpleat.model.run.ResolvedCase;
+import org.coldpleat.model.certainty.CaseConfidence;
+import org.coldpleat.model.certainty.CaseDraws;
+import org.coldpleat.model.certainty.ConfidenceResult;
+import org.coldpleat.model.progress.Progress;
+import org.coldpleat.model.resolve.ResolvedCase;
+import org.coldpleat.model.resolve.input.Unknown;
 import org.coldpleat.model.run.Simulation;
-import org.coldpleat.model.run.Unknown;
-import org.coldpleat.model.run.Verdict;
-import org.coldpleat.shared.casefile.CaseReader;
-import org.coldpleat.shared.casefile.CaseReading;
+import org.coldpleat.model.verdict.Verdict;
+import org.coldpleat.shared.casefile.reading.CaseReader;
+import org.coldpleat.shared.casefile.reading.CaseReading;
 import org.junit.jupiter.api.Test;
 
 /**

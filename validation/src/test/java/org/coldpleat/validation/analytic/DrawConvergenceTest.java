@@ -3,7 +3,7 @@ package org.coldpleat.validation.analytic;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.SplittableRandom;
-import org.coldpleat.model.confidence.SobolDraws;
+import org.coldpleat.model.certainty.draw.SobolDraws;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;
 import org.junit.jupiter.api.Test;

@@ -7,11 +7,11 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
-import org.coldpleat.model.run.CaseDraws;
-import org.coldpleat.model.run.ResolvedCase;
+import org.coldpleat.model.certainty.CaseDraws;
+import org.coldpleat.model.resolve.ResolvedCase;
+import org.coldpleat.model.resolve.input.Unknown;
 import org.coldpleat.model.run.Simulation;
-import org.coldpleat.model.run.Unknown;
-import org.coldpleat.shared.casefile.CaseReader;
+import org.coldpleat.shared.casefile.reading.CaseReader;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 

@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
-import org.coldpleat.model.run.ServiceResult;
 import org.coldpleat.model.run.Simulation;
-import org.coldpleat.shared.casefile.CaseReader;
+import org.coldpleat.model.verdict.service.ServiceResult;
+import org.coldpleat.shared.casefile.reading.CaseReader;
 import org.junit.jupiter.api.Test;
 
 /**

@@ -5,12 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.coldpleat.model.loading.BlockingLaw;
 import org.coldpleat.model.loading.FiltrationRatio;
-import org.coldpleat.model.loading.Leak;
-import org.coldpleat.model.loading.MultiPassResult;
-import org.coldpleat.model.loading.MultiPassSetup;
-import org.coldpleat.model.loading.MultiPassTest;
 import org.coldpleat.model.loading.SizeClasses;
-import org.coldpleat.model.loading.SumpFlows;
+import org.coldpleat.model.loading.multipass.MultiPassResult;
+import org.coldpleat.model.loading.multipass.MultiPassSetup;
+import org.coldpleat.model.loading.multipass.MultiPassTest;
+import org.coldpleat.model.loading.sump.Leak;
+import org.coldpleat.model.loading.sump.SumpFlows;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;
 import org.junit.jupiter.api.Test;

@@ -4,11 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.coldpleat.model.confidence.Answer;
-import org.coldpleat.model.confidence.Model;
-import org.coldpleat.model.confidence.SobolIndices;
-import org.coldpleat.model.confidence.UncertainQuantity;
-import org.coldpleat.model.run.Progress;
+import org.coldpleat.model.certainty.draw.Answer;
+import org.coldpleat.model.certainty.draw.Model;
+import org.coldpleat.model.certainty.draw.SobolIndices;
+import org.coldpleat.model.certainty.draw.UncertainQuantity;
+import org.coldpleat.model.progress.Progress;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.source.Provenance;

@@ -2,9 +2,9 @@ package org.coldpleat.validation.analytic;
 
 import java.util.Map;
 import org.coldpleat.model.loading.FiltrationRatio;
-import org.coldpleat.model.loading.SumpBalance;
-import org.coldpleat.model.loading.SumpFlows;
-import org.coldpleat.model.loading.SumpState;
+import org.coldpleat.model.loading.sump.SumpBalance;
+import org.coldpleat.model.loading.sump.SumpFlows;
+import org.coldpleat.model.loading.sump.SumpState;
 import org.coldpleat.validation.TableRows;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;

@@ -2,12 +2,12 @@ package org.coldpleat.validation.published;
 
 import java.util.List;
 import org.coldpleat.model.bench.RobustFit;
-import org.coldpleat.model.confidence.FirstOrder;
-import org.coldpleat.model.confidence.Model;
-import org.coldpleat.model.confidence.Outcomes;
-import org.coldpleat.model.confidence.Propagation;
-import org.coldpleat.model.confidence.UncertainQuantity;
-import org.coldpleat.model.run.Progress;
+import org.coldpleat.model.certainty.draw.FirstOrder;
+import org.coldpleat.model.certainty.draw.Model;
+import org.coldpleat.model.certainty.draw.Outcomes;
+import org.coldpleat.model.certainty.draw.Propagation;
+import org.coldpleat.model.certainty.draw.UncertainQuantity;
+import org.coldpleat.model.progress.Progress;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.quantity.Spread;

@@ -6,10 +6,10 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.coldpleat.model.run.PointResult;
+import org.coldpleat.model.steady.PointResult;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.quantity.UnitSystem;
-import org.coldpleat.ui.chart.UnitWords;
+import org.coldpleat.ui.chart.style.UnitWords;
 
 /** Draws a candidate cut open, to scale from its own bench sheet, as it stands at one operating point. */
 public final class Cutaway {

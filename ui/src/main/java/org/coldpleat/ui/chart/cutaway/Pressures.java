@@ -3,7 +3,7 @@ package org.coldpleat.ui.chart.cutaway;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.coldpleat.model.run.PointResult;
+import org.coldpleat.model.steady.PointResult;
 
 /**
  * Pressure in the rooms of a filter, above its outlet over its pressure drop [0..1].

@@ -1,6 +1,6 @@
 package org.coldpleat.ui.chart.cutaway;
 
-import org.coldpleat.model.run.PointResult;
+import org.coldpleat.model.steady.PointResult;
 
 /** The cut along the axis, outlet down. */
 final class SideSection {

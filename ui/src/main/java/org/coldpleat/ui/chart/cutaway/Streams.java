@@ -1,6 +1,6 @@
 package org.coldpleat.ui.chart.cutaway;
 
-import org.coldpleat.model.run.PointResult;
+import org.coldpleat.model.steady.PointResult;
 
 /** Streams through the cut along the axis: as wide as their flow, toned by their pressure. */
 final class Streams {

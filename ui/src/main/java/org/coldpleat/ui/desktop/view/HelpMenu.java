@@ -4,7 +4,8 @@ import javafx.scene.control.Alert;
 import javafx.scene.control.Menu;
 import javafx.scene.control.TextArea;
 import javafx.stage.Stage;
-import org.coldpleat.ui.commandline.Pages;
+import org.coldpleat.ui.desktop.view.part.WindowTexts;
+import org.coldpleat.ui.text.Pages;
 
 /** The help menu: a demo case, the tour, the lesson, the look of the system, what the program is made of. */
 final class HelpMenu {

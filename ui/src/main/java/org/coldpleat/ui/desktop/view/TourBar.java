@@ -7,6 +7,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import org.coldpleat.ui.desktop.view.part.WindowTexts;
 
 /** A short walk through the window, one place at a time, above everything else. It can be left at any step. */
 final class TourBar extends HBox {

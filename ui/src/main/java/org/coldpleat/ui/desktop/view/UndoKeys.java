@@ -5,6 +5,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
+import org.coldpleat.ui.desktop.view.bench.TypedInput;
 
 /**
  * Gives the keys for undo and redo to the case rather than to the field that has the keyboard, unless something was typed

@@ -5,6 +5,7 @@ import java.util.List;
 import javafx.application.Application;
 import javafx.scene.image.Image;
 import javafx.stage.Stage;
+import org.coldpleat.ui.desktop.view.chart.FirstDrawing;
 import org.coldpleat.ui.service.CaseService;
 
 /** The toolkit's way in. */

@@ -12,7 +12,9 @@ import javafx.scene.control.ToolBar;
 import javafx.scene.control.Tooltip;
 import javafx.util.StringConverter;
 import org.coldpleat.shared.quantity.UnitSystem;
-import org.coldpleat.ui.commandline.Pages;
+import org.coldpleat.ui.desktop.view.part.PictureLook;
+import org.coldpleat.ui.desktop.view.part.WindowTexts;
+import org.coldpleat.ui.text.Pages;
 
 /** The bar above the sheet and the charts: steps back, what is looked at, and how it is shown. */
 final class WindowBar extends ToolBar {

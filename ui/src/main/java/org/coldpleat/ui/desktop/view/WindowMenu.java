@@ -8,6 +8,7 @@ import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
 import javafx.scene.input.KeyCombination;
+import org.coldpleat.ui.desktop.view.part.WindowTexts;
 
 /** The menu of the window. */
 final class WindowMenu {

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.coldpleat.shared.casefile.CaseDraft;
+import org.coldpleat.shared.casefile.writing.CaseDraft;
 
 /** The photographs of one candidate of a case on the bench, and what is measured on them. */
 public final class Photographs {

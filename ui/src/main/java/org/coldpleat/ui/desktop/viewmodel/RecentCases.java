@@ -7,7 +7,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.coldpleat.shared.casefile.CaseWriter;
+import org.coldpleat.shared.casefile.writing.CaseWriter;
 
 /** The cases that were open last, the newest first, kept from one run of the program to the next. */
 public final class RecentCases {

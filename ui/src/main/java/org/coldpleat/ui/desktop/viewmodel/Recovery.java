@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.coldpleat.shared.casefile.CaseWriter;
+import org.coldpleat.shared.casefile.writing.CaseWriter;
 
 /**
  * Keeps what is being written in a file of its own until it is saved, so that it is still there after the program or the

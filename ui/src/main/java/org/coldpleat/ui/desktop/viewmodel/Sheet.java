@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import org.coldpleat.shared.casefile.CaseDraft;
-import org.coldpleat.shared.casefile.Field;
-import org.coldpleat.shared.casefile.FieldCatalog;
+import org.coldpleat.shared.casefile.catalog.Field;
+import org.coldpleat.shared.casefile.catalog.FieldCatalog;
+import org.coldpleat.shared.casefile.writing.CaseDraft;
 import org.coldpleat.ui.service.Problem;
 
 /** Lays a part of a draft out as lines, all fields of the catalog in the order of the work, known or not. */

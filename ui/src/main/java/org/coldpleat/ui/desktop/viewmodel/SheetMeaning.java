@@ -3,7 +3,7 @@ package org.coldpleat.ui.desktop.viewmodel;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import org.coldpleat.shared.casefile.FieldCatalog;
+import org.coldpleat.shared.casefile.catalog.FieldCatalog;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.quantity.QuantityFormat;

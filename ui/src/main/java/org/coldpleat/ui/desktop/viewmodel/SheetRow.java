@@ -1,7 +1,7 @@
 package org.coldpleat.ui.desktop.viewmodel;
 
 import java.util.Objects;
-import org.coldpleat.shared.casefile.Field;
+import org.coldpleat.shared.casefile.catalog.Field;
 
 /**
  * One line of a sheet.

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.coldpleat.shared.casefile.CaseDraft;
+import org.coldpleat.shared.casefile.writing.CaseDraft;
 import org.coldpleat.ui.service.OpenedCase;
 import org.coldpleat.ui.service.Present;
 

@@ -7,7 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.OptionalDouble;
 import java.util.Properties;
-import org.coldpleat.shared.casefile.CaseWriter;
+import org.coldpleat.shared.casefile.writing.CaseWriter;
 
 /** What the window remembers from one start of the program to the next: place, size, looks. */
 public final class WindowMemory {

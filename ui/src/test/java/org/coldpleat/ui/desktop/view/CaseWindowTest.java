@@ -24,6 +24,8 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
 import org.coldpleat.ui.commandline.CommandLineFace;
+import org.coldpleat.ui.desktop.view.chart.NumberRow;
+import org.coldpleat.ui.desktop.view.chart.PicturePane;
 import org.coldpleat.ui.service.CaseService;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;

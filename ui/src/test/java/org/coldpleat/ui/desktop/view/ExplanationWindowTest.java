@@ -12,8 +12,8 @@ import javafx.scene.control.TreeItem;
 import javafx.scene.control.TreeView;
 import javafx.stage.Stage;
 import org.coldpleat.ui.commandline.CommandLineFace;
-import org.coldpleat.ui.commandline.ExplainedLink;
 import org.coldpleat.ui.service.CaseService;
+import org.coldpleat.ui.text.ExplainedLink;
 import org.junit.jupiter.api.Test;
 import org.testfx.framework.junit5.Start;
 

@@ -12,7 +12,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.stage.Stage;
-import org.coldpleat.shared.casefile.Field;
+import org.coldpleat.shared.casefile.catalog.Field;
 import org.coldpleat.ui.desktop.viewmodel.BareNumber;
 import org.coldpleat.ui.desktop.viewmodel.CaseBench;
 import org.coldpleat.ui.desktop.viewmodel.SheetRow;

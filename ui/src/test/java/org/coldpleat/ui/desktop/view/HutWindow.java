@@ -11,16 +11,16 @@ import org.testfx.framework.junit5.ApplicationExtension;
 
 /** A window with the case of the mountain hut in it and its answers worked out, for tests of what is done in it then. */
 @ExtendWith(ApplicationExtension.class)
-abstract class HutWindow {
+public abstract class HutWindow {
     static final Path HUT = Path.of("../demo-cases/ridge-hut-generator/case.yaml");
 
     Stage stage;
     CaseWindow window;
-    WindowProbe probe;
-    FxRobot robot;
+    public WindowProbe probe;
+    public FxRobot robot;
 
     /** Begins with a stage; the toolkit asks the test class itself for where to begin, not what it extends. */
-    void begin(Stage given) throws IOException {
+    protected void begin(Stage given) throws IOException {
         stage = given;
         window = WindowProbe.window(given);
     }

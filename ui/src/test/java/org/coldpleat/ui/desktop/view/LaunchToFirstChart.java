@@ -8,6 +8,7 @@ import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.image.ImageView;
 import javafx.stage.Window;
+import org.coldpleat.ui.desktop.view.chart.PicturePane;
 
 /**
  * Measures the time from the start of the virtual machine to the first chart in the window, on a display. Run with the

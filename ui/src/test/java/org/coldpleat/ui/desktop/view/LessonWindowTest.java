@@ -15,7 +15,7 @@ import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
 import javafx.stage.Stage;
 import javafx.stage.Window;
-import org.coldpleat.shared.casefile.CaseDraft;
+import org.coldpleat.shared.casefile.writing.CaseDraft;
 import org.coldpleat.ui.lesson.Lesson;
 import org.coldpleat.ui.lesson.LessonCase;
 import org.coldpleat.ui.service.CaseService;

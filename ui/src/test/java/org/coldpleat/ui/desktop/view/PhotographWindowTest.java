@@ -22,6 +22,8 @@ import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
 import javafx.stage.Window;
 import javax.imageio.ImageIO;
+import org.coldpleat.ui.desktop.view.file.FileQuestions;
+import org.coldpleat.ui.desktop.view.part.WindowTexts;
 import org.coldpleat.ui.desktop.viewmodel.CaseBench;
 import org.coldpleat.ui.service.CaseService;
 import org.junit.jupiter.api.AfterEach;

@@ -14,6 +14,8 @@ import javafx.scene.control.TabPane;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
+import org.coldpleat.ui.desktop.view.chart.PicturePane;
+import org.coldpleat.ui.desktop.view.part.WindowTexts;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;

@@ -18,6 +18,8 @@ import javafx.scene.control.TitledPane;
 import javafx.scene.control.ToggleButton;
 import javafx.stage.Stage;
 import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.ui.desktop.view.chart.NumberRow;
+import org.coldpleat.ui.desktop.view.part.WindowTexts;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.testfx.framework.junit5.Start;

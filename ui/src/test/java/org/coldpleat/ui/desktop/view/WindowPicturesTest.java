@@ -15,6 +15,7 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.control.TreeView;
 import javafx.stage.Stage;
 import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.ui.desktop.view.chart.PicturePane;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;

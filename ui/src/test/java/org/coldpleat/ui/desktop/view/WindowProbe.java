@@ -25,13 +25,14 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
+import org.coldpleat.ui.desktop.view.file.FileQuestions;
 import org.coldpleat.ui.service.CaseService;
 import org.testfx.api.FxRobot;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** Finds the parts of a window by their ids, and types into them. */
-record WindowProbe(Stage stage, FxRobot robot) {
-    <T extends Node> T node(String id, Class<T> type) {
+public record WindowProbe(Stage stage, FxRobot robot) {
+    public <T extends Node> T node(String id, Class<T> type) {
         // ids hold dots and brackets, which a selector would read as its own signs
         return type.cast(find(stage.getScene().getRoot(), id.substring(1)));
     }
@@ -76,7 +77,7 @@ record WindowProbe(Stage stage, FxRobot robot) {
     }
 
     /** Waits until the answers to a demo case stand in the window. */
-    void ready() throws Exception {
+    public void ready() throws Exception {
         until(60, () -> node("#status", Label.class).getText().contains("invented data"));
     }
 
@@ -86,7 +87,7 @@ record WindowProbe(Stage stage, FxRobot robot) {
     }
 
     /** Writes a text into an input and ends it with the enter key. */
-    void type(String id, String text) {
+    public void type(String id, String text) {
         robot.interact(() -> {
             Node input = node(id, Node.class);
             TextField editor = input instanceof ComboBox<?> box ? box.getEditor() : (TextField) input;
@@ -107,7 +108,7 @@ record WindowProbe(Stage stage, FxRobot robot) {
     }
 
     /** Writes a picture of the window where the property {@code window.pictures} names a folder. */
-    void picture(String name) throws IOException {
+    public void picture(String name) throws IOException {
         String folder = System.getProperty("window.pictures");
         WritableImage[] image = new WritableImage[1];
         robot.interact(() -> image[0] = stage.getScene().snapshot(null));
@@ -118,7 +119,7 @@ record WindowProbe(Stage stage, FxRobot robot) {
         }
     }
 
-    static KeyEvent key(KeyCode code) {
+    public static KeyEvent key(KeyCode code) {
         return new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, false, false, false, false);
     }
 }

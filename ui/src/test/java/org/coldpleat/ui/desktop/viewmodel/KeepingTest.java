@@ -11,7 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.coldpleat.shared.casefile.CaseWriter;
+import org.coldpleat.shared.casefile.writing.CaseWriter;
 import org.coldpleat.ui.service.CaseService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

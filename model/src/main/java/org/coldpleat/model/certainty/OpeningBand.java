@@ -1,0 +1,16 @@
+package org.coldpleat.model.certainty;
+
+/**
+ * Oil temperature at which a valve starts to open, with its 95 % band. The band need not lie evenly about the value, and
+ * an end is infinite where the valve may as well never open, or may be open however warm.
+ *
+ * @param value best estimate [K]
+ * @param low colder end [K], or negative infinity
+ * @param high warmer end [K], or positive infinity
+ */
+public record OpeningBand(double value, double low, double high) {
+    /** Half the width of the band [K]; infinite if an end is. */
+    public double halfWidth() {
+        return (high - low) / 2;
+    }
+}

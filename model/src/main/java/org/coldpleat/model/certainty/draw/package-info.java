@@ -1,0 +1,2 @@
+/** Draws of everything that is not known, and what they tell. */
+package org.coldpleat.model.certainty.draw;

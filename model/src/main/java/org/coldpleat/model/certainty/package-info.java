@@ -1,0 +1,2 @@
+/** How sure an answer is: bands, chances, and what to measure next. */
+package org.coldpleat.model.certainty;

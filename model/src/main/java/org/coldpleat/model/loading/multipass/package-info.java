@@ -1,0 +1,2 @@
+/** The virtual multi-pass test. */
+package org.coldpleat.model.loading.multipass;

@@ -1,0 +1,117 @@
+package org.coldpleat.model.loading.service;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.coldpleat.model.loading.BlockingLaw;
+import org.coldpleat.model.loading.CaptureCurve;
+import org.coldpleat.model.loading.DirtSource;
+import org.coldpleat.model.loading.SizeClasses;
+import org.coldpleat.model.resolve.ResolvedCase;
+import org.coldpleat.model.resolve.candidate.BuiltCandidate;
+import org.coldpleat.model.resolve.input.Duty;
+import org.coldpleat.model.steady.DutyModel;
+import org.coldpleat.model.steady.SolvedPoint;
+
+/** One candidate in the service of its case: flows for any load, and the plan to integrate. Work object of one thread. */
+public final class ServiceModel {
+    /** Size classes of the dirt [1]. */
+    static final int CLASSES = 20;
+
+    private static final int BISECTIONS = 50;
+
+    private final ResolvedCase resolved;
+    private final BuiltCandidate candidate;
+    private final DutyCycle cycle;
+    private final Optional<SeasonStarts> starts;
+
+    public ServiceModel(ResolvedCase resolved, int position, DutyCycle cycle) {
+        this.resolved = resolved;
+        this.cycle = cycle;
+        candidate = resolved.candidates().get(position);
+        starts = cycle.starts().map(one -> new SeasonStarts(resolved, position, one, cycle.oilTemperature()));
+    }
+
+    /** The candidate in a state with a pack that resists so many times its clean value. */
+    public DutyModel loaded(Duty duty, double packRatio) {
+        double resistance = packRatio * candidate.filter().elementResistance();
+        return new DutyModel(resolved.shared(), candidate.filter().withElementResistance(resistance), duty);
+    }
+
+    /** Hot running with a loaded pack. */
+    public SolvedPoint hot(double packRatio) {
+        return loaded(cycle.running(), packRatio).at(cycle.oilTemperature());
+    }
+
+    /** Pack ratio [1] at which the bypass valve opens in a state; none if not up to the limit of the element. */
+    public OptionalDouble openingRatio(Duty duty, double temperature) {
+        if (!loaded(duty, 1).hasValve()) {
+            return OptionalDouble.empty();
+        }
+        double low = 0;
+        double high = Math.log(ServiceLife.ELEMENT_LIMIT);
+        if (valveRatio(duty, temperature, 1) >= 1) {
+            return OptionalDouble.of(1);
+        }
+        if (!(valveRatio(duty, temperature, ServiceLife.ELEMENT_LIMIT) > 1)) {
+            return OptionalDouble.empty();
+        }
+        for (int i = 0; i < BISECTIONS; i++) {
+            double middle = 0.5 * (low + high);
+            if (valveRatio(duty, temperature, Math.exp(middle)) > 1) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        return OptionalDouble.of(Math.exp(high));
+    }
+
+    /** Difference across the shut valve over its opening pressure [1]. */
+    public double valveRatio(Duty duty, double temperature, double packRatio) {
+        DutyModel model = loaded(duty, packRatio);
+        return model.ratio(model.heldShutAt(temperature, Optional.empty()));
+    }
+
+    public SizeClasses classes() {
+        return cycle.sizes().classes(CLASSES);
+    }
+
+    public Optional<SeasonStarts> starts() {
+        return starts;
+    }
+
+    /** What is to be integrated. */
+    public ServicePlan plan(BlockingLaw law, CaptureCurve capture, OptionalDouble hotOpening) {
+        SizeClasses classes = classes();
+        double[] efficiency = new double[classes.count()];
+        for (int i = 0; i < efficiency.length; i++) {
+            efficiency[i] = capture.efficiency(classes.middle(i));
+        }
+        double[] source = new DirtSource(cycle.dirtRate(), cycle.sizes()).rates(classes);
+        return new ServicePlan(
+                classes,
+                efficiency,
+                source,
+                cycle.sumpVolume(),
+                cycle.oilLife(),
+                cycle.topUp(),
+                candidate.packModel(),
+                candidate.mediumResistance(),
+                law,
+                new RatioCurve(this::hotState, hotOpening.orElse(1), RatioCurve.USUAL_STEP),
+                starts.map(ServicePlan.StartDuty.class::cast)
+                        .orElse((temperature, ratio) -> new ServicePlan.StartDose(0, 0)),
+                cycle.starts().map(one -> one.warming().duration()).orElse(0.0),
+                cycle.starts().map(one -> one.hotSeconds().clone()).orElse(new double[] {cycle.hotSecondsPerWeek()}),
+                cycle.starts().map(one -> one.temperatures().clone()).orElse(new double[0]),
+                cycle.horizon());
+    }
+
+    private ServicePlan.HotState hotState(double packRatio) {
+        SolvedPoint point = hot(packRatio);
+        return new ServicePlan.HotState(
+                point.filter().totalFlow(),
+                point.filter().bypassShare(),
+                point.filter().totalDrop());
+    }
+}

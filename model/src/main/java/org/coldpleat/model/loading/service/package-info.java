@@ -1,0 +1,2 @@
+/** How an element loads in service. */
+package org.coldpleat.model.loading.service;

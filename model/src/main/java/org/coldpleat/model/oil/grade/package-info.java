@@ -1,0 +1,2 @@
+/** Viscosity grades and what is typical of their oils. */
+package org.coldpleat.model.oil.grade;

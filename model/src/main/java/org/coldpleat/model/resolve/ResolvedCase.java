@@ -1,0 +1,202 @@
+package org.coldpleat.model.resolve;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.coldpleat.model.resolve.candidate.BenchEvidence;
+import org.coldpleat.model.resolve.candidate.BuiltCandidate;
+import org.coldpleat.model.resolve.engine.SharedModel;
+import org.coldpleat.model.resolve.input.Assumption;
+import org.coldpleat.model.resolve.input.Duty;
+import org.coldpleat.model.resolve.input.NamedTemperature;
+import org.coldpleat.model.resolve.input.Unknown;
+import org.coldpleat.model.typical.DefaultSpreads;
+import org.coldpleat.shared.casefile.CaseDocument;
+import org.coldpleat.shared.casefile.Section;
+import org.coldpleat.shared.notice.Notice;
+import org.coldpleat.shared.quantity.Measured;
+
+/**
+ * A case in computing form: SI values with their spreads, defaults named, and the way back to every input. Immutable;
+ * can be built anew with some unknowns moved, and hands parts that stay as they are on to the case of a changed document.
+ */
+public final class ResolvedCase {
+    private final CaseDocument document;
+    private final double from;
+    private final double to;
+    private final List<NamedTemperature> named;
+    private final List<Duty> duties;
+    private final ResolvedShared shared;
+    private final List<ResolvedOwn> own;
+    private final List<BuiltCandidate> candidates;
+    private final List<Assumption> assumptions;
+    private final List<Notice> oilNotices;
+
+    /** @param before a case with much the same document, of which every part is taken that says the same; empty for none */
+    ResolvedCase(
+            CaseDocument document,
+            double from,
+            double to,
+            List<NamedTemperature> named,
+            List<Duty> duties,
+            List<Notice> oilNotices,
+            Optional<ResolvedCase> before) {
+        this.document = document;
+        this.from = from;
+        this.to = to;
+        this.named = List.copyOf(named);
+        this.duties = List.copyOf(duties);
+        this.oilNotices = List.copyOf(oilNotices);
+        shared = ResolvedShared.of(document.root(), before.map(one -> one.shared));
+        boolean sameOil = before.map(one -> one.shared.hasOilOf(shared)).orElse(false);
+        List<ResolvedOwn> parts = new ArrayList<>();
+        List<Assumption> assumed = new ArrayList<>(shared.assumptions());
+        List<Section> sheets = document.root().sections("candidates");
+        for (int i = 0; i < sheets.size(); i++) {
+            int position = i;
+            Optional<ResolvedOwn> there =
+                    before.filter(one -> position < one.own.size()).map(one -> one.own.get(position));
+            parts.add(ResolvedOwn.of(sheets.get(i), i, shared.oil(), coldestNamed(), there, sameOil));
+            assumed.addAll(parts.get(i).assumptions());
+        }
+        own = List.copyOf(parts);
+        candidates = own.stream().map(ResolvedOwn::built).toList();
+        assumptions = distinct(assumed);
+    }
+
+    private static List<Assumption> distinct(List<Assumption> all) {
+        Map<String, Assumption> byPath = new LinkedHashMap<>();
+        all.forEach(assumption -> byPath.putIfAbsent(assumption.path(), assumption));
+        return List.copyOf(byPath.values());
+    }
+
+    /** The shared model with some unknowns moved: path to value [SI]. */
+    public SharedModel sharedMoving(Map<String, Double> moved) {
+        return shared.moving(moved);
+    }
+
+    /** A candidate with some unknowns moved: path to value [SI]. */
+    public BuiltCandidate candidateMoving(int position, Map<String, Double> moved) {
+        return own.get(position).moving(moved);
+    }
+
+    /** The document this case was made from. */
+    public CaseDocument document() {
+        return document;
+    }
+
+    /**
+     * Every quantity of the case by its path, in the order of the file, with the usual spread of its bench reading where
+     * none was written.
+     */
+    public Map<String, Measured> understood() {
+        Map<String, Measured> understood = new LinkedHashMap<>();
+        document.quantities().forEach((path, value) -> understood.put(path, DefaultSpreads.complete(path, value)));
+        return Collections.unmodifiableMap(understood);
+    }
+
+    /** Title of the case. */
+    public String title() {
+        return document.root().text("title").orElse("");
+    }
+
+    /** Names of the candidates, in the order of the case. */
+    public List<String> candidateNames() {
+        return candidates.stream().map(BuiltCandidate::name).toList();
+    }
+
+    /** Names of the states, flow stand first. */
+    public List<String> stateNames() {
+        return duties.stream().map(Duty::name).toList();
+    }
+
+    /** Coldest oil temperature looked at [K]. */
+    public double from() {
+        return from;
+    }
+
+    /** Warmest oil temperature looked at [K]. */
+    public double to() {
+        return to;
+    }
+
+    /** Oil temperatures the reader wants to see by name. */
+    public List<NamedTemperature> named() {
+        return named;
+    }
+
+    public double coldestNamed() {
+        return named.stream().mapToDouble(NamedTemperature::temperature).min().orElse(from);
+    }
+
+    public double warmestNamed() {
+        return named.stream().mapToDouble(NamedTemperature::temperature).max().orElse(to);
+    }
+
+    public List<Duty> duties() {
+        return duties;
+    }
+
+    public SharedModel shared() {
+        return shared.model();
+    }
+
+    /** What the tests of a candidate gave. */
+    public BenchEvidence bench(int position) {
+        return own.get(position).bench();
+    }
+
+    public List<BuiltCandidate> candidates() {
+        return candidates;
+    }
+
+    /** Unknowns all candidates share, by path. */
+    public Map<String, Unknown> sharedUnknowns() {
+        return shared.unknowns();
+    }
+
+    /** Unknowns of one candidate, by path. */
+    public Map<String, Unknown> ownUnknowns(int position) {
+        return own.get(position).unknowns();
+    }
+
+    public List<Assumption> assumptions() {
+        return assumptions;
+    }
+
+    public List<Notice> oilNotices() {
+        return oilNotices;
+    }
+
+    /** Position of a candidate by name. */
+    public Optional<Integer> positionOf(String name) {
+        int position = candidateNames().indexOf(name);
+        return position < 0 ? Optional.empty() : Optional.of(position);
+    }
+
+    /**
+     * Position of a candidate that must be there.
+     *
+     * @throws IllegalArgumentException if there is no candidate of that name
+     */
+    public int requirePosition(String name) {
+        return positionOf(name)
+                .orElseThrow(() -> new IllegalArgumentException("no candidate " + name + " in " + candidateNames()));
+    }
+
+    /** Position of the one candidate asked for, or of all. */
+    public int[] positions(Optional<String> candidate) {
+        return candidate
+                .map(name -> new int[] {requirePosition(name)})
+                .orElseGet(() -> IntStream.range(0, candidates.size()).toArray());
+    }
+
+    /** A state by name. */
+    public Optional<Duty> duty(String name) {
+        return duties.stream().filter(duty -> duty.name().equals(name)).findFirst();
+    }
+}

@@ -1,0 +1,72 @@
+package org.coldpleat.model.resolve.candidate;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.coldpleat.model.evidence.EvidenceCombination;
+import org.coldpleat.model.filter.FilterAssembly;
+import org.coldpleat.model.filter.FilterPart;
+import org.coldpleat.model.pleat.PackModel;
+import org.coldpleat.model.pleat.PackResult;
+import org.coldpleat.shared.notice.Notice;
+
+/**
+ * A candidate in computing form.
+ *
+ * @param name name
+ * @param filter filter with the valve inside it; a valve in the engine block is added by the duty
+ * @param pack clean pleat pack
+ * @param packModel the pack for any resistance of the medium
+ * @param grossArea unfolded medium, one side, after allowances [m2]
+ * @param freeShare share of it that no cap or glue bead hides [1]
+ * @param mediumResistance [1/m]
+ * @param evidence what the resistance rests on
+ * @param thickness [m], if known
+ * @param basisWeight [kg/m2], if known
+ * @param solidity [1], if known
+ * @param leftOut parts whose drop is not counted
+ * @param notices findings
+ */
+public record BuiltCandidate(
+        String name,
+        FilterAssembly filter,
+        PackResult pack,
+        PackModel packModel,
+        double grossArea,
+        double freeShare,
+        double mediumResistance,
+        EvidenceCombination evidence,
+        OptionalDouble thickness,
+        OptionalDouble basisWeight,
+        OptionalDouble solidity,
+        List<FilterPart> leftOut,
+        List<Notice> notices) {
+    public BuiltCandidate {
+        leftOut = List.copyOf(leftOut);
+        notices = List.copyOf(notices);
+    }
+
+    /** The same candidate with another filter around its medium. */
+    public BuiltCandidate withFilter(FilterAssembly other) {
+        return new BuiltCandidate(
+                name,
+                other,
+                pack,
+                packModel,
+                grossArea,
+                freeShare,
+                mediumResistance,
+                evidence,
+                thickness,
+                basisWeight,
+                solidity,
+                leftOut,
+                notices);
+    }
+
+    /** Darcy permeability [m2], if the thickness is known. */
+    public OptionalDouble permeability() {
+        return thickness.isPresent()
+                ? OptionalDouble.of(thickness.getAsDouble() / mediumResistance)
+                : OptionalDouble.empty();
+    }
+}

@@ -1,0 +1,2 @@
+/** Makes oil and engine from their sections. */
+package org.coldpleat.model.resolve.engine;

@@ -1,9 +1,0 @@
-package org.coldpleat.model.run;
-
-/**
- * An oil temperature the reader wants to see by name.
- *
- * @param name such as {@code winter start}
- * @param temperature [K]
- */
-public record NamedTemperature(String name, double temperature) {}

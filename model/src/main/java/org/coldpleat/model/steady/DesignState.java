@@ -1,0 +1,99 @@
+package org.coldpleat.model.steady;
+
+import java.util.Optional;
+import org.coldpleat.model.change.Design;
+import org.coldpleat.model.circuit.OperatingPoint;
+import org.coldpleat.model.resolve.ResolvedCase;
+import org.coldpleat.model.resolve.input.Duty;
+
+/**
+ * A design in one state: values over oil temperature. Starts each point from the one before, so ask from warm to cold or
+ * from cold to warm. Work object of one thread.
+ */
+public final class DesignState {
+    /** A medium that lets nothing through. */
+    static final DesignState PLUGGED = new DesignState(null);
+
+    private final DutyModel model;
+    private Optional<OperatingPoint> near = Optional.empty();
+
+    DesignState(DutyModel model) {
+        this.model = model;
+    }
+
+    /**
+     * A design in a state of the case, given by its position.
+     *
+     * @param resolved the case it was made from
+     */
+    public static DesignState of(Design design, ResolvedCase resolved, int duty) {
+        return of(design, resolved.duties().get(duty));
+    }
+
+    public static DesignState of(Design design, Duty duty) {
+        double resistance = design.packResistance();
+        return Double.isInfinite(resistance)
+                ? PLUGGED
+                : new DesignState(
+                        new DutyModel(design.shared(), design.filter().withElementResistance(resistance), duty));
+    }
+
+    /** True if any bypass valve acts on the filter of a design in a state. */
+    public static boolean hasValve(Design design, Duty duty) {
+        return new DutyModel(design.shared(), design.filter(), duty).hasValve();
+    }
+
+    /** True if a bypass valve acts. */
+    public boolean hasValve() {
+        return model == null || model.hasValve();
+    }
+
+    /**
+     * Difference across the valve held shut over its opening pressure [1]; above 1 it is open. NaN without an answer.
+     *
+     * @param temperature of the oil [K]
+     */
+    public double valveRatio(double temperature) {
+        if (model == null) {
+            return Double.POSITIVE_INFINITY;
+        }
+        SolvedPoint point = model.heldShutAt(temperature, near);
+        near = point.near();
+        return point.isAnswer() ? model.ratio(point) : Double.NaN;
+    }
+
+    /** Share of the oil that goes round the medium [1]. NaN without an answer. */
+    public double bypassShare(double temperature) {
+        if (model == null) {
+            return 1;
+        }
+        SolvedPoint point = at(temperature);
+        return point.isAnswer() ? point.filter().bypassShare() : Double.NaN;
+    }
+
+    /** What the medium must bear [Pa]. NaN without an answer. */
+    public double elementDrop(double temperature) {
+        if (model == null) {
+            return Double.POSITIVE_INFINITY;
+        }
+        SolvedPoint point = at(temperature);
+        return point.isAnswer() ? point.filter().elementDrop() : Double.NaN;
+    }
+
+    private SolvedPoint at(double temperature) {
+        SolvedPoint point = model.at(temperature, near);
+        near = point.near();
+        return point;
+    }
+
+    /**
+     * Warmest oil temperature at which the valve is open [K]; negative infinity if never or without a valve, positive
+     * infinity if still open at the warm end, NaN without an answer.
+     */
+    public double opening(double from, double to) {
+        if (model == null) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return model.hasValve() ? new WarmestOpening(model, from, to).find() : Double.NEGATIVE_INFINITY;
+    }
+}

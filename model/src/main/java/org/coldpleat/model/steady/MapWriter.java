@@ -1,0 +1,55 @@
+package org.coldpleat.model.steady;
+
+import java.util.Optional;
+import org.coldpleat.model.circuit.OperatingPoint;
+import org.coldpleat.model.progress.Counted;
+import org.coldpleat.model.progress.Progress;
+import org.coldpleat.model.resolve.ResolvedCase;
+import org.coldpleat.model.resolve.candidate.BuiltCandidate;
+import org.coldpleat.model.resolve.input.Duty;
+
+/** Computes the bypass share over oil temperature and engine speed, or flow where there is no engine. */
+public final class MapWriter {
+    private static final int TEMPERATURES = 81;
+    private static final int DRIVES = 61;
+
+    /** The map reaches this far beyond the fastest state [1]. */
+    private static final double BEYOND = 1.25;
+
+    private MapWriter() {}
+
+    /** The map; nothing if cancelled. */
+    public static Optional<MapResult> map(ResolvedCase resolved, int position, Progress progress) {
+        boolean engine = resolved.shared().engine().isPresent();
+        String setting = engine ? Duty.ENGINE : Duty.FLOW_STAND;
+        double most = resolved.duties().stream()
+                .filter(duty -> duty.setting().equals(setting))
+                .mapToDouble(Duty::drive)
+                .max()
+                .orElseThrow();
+        double[] temperature = steps(resolved.from(), resolved.to(), TEMPERATURES);
+        double[] drive = steps(BEYOND * most / DRIVES, BEYOND * most, DRIVES);
+        double[][] share = new double[TEMPERATURES][DRIVES];
+        BuiltCandidate candidate = resolved.candidates().get(position);
+        boolean whole = new Counted(progress, DRIVES).each(DRIVES, j -> {
+            DutyModel model = new DutyModel(resolved.shared(), candidate.filter(), new Duty(setting, "", drive[j]));
+            Optional<OperatingPoint> near = Optional.empty();
+            for (int i = TEMPERATURES - 1; i >= 0; i--) {
+                SolvedPoint point = model.at(temperature[i], near);
+                share[i][j] = point.isAnswer() ? point.filter().bypassShare() : Double.NaN;
+                near = point.near();
+            }
+        });
+        return whole
+                ? Optional.of(new MapResult(candidate.name(), setting, temperature, drive, share))
+                : Optional.empty();
+    }
+
+    private static double[] steps(double from, double to, int count) {
+        double[] steps = new double[count];
+        for (int i = 0; i < count; i++) {
+            steps[i] = from + (to - from) * i / (count - 1);
+        }
+        return steps;
+    }
+}

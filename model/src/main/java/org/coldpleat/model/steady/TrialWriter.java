@@ -1,0 +1,28 @@
+package org.coldpleat.model.steady;
+
+import org.coldpleat.model.resolve.ResolvedCase;
+import org.coldpleat.model.resolve.candidate.BuiltCandidate;
+import org.coldpleat.model.resolve.input.Duty;
+
+/** Works out a {@link Trial}: the curve of a glance, for a candidate that may hold dirt, and how it comes to hold it. */
+public final class TrialWriter {
+    private TrialWriter() {}
+
+    public static Trial write(ResolvedCase resolved, int position, Duty duty, Trial.Request request) {
+        BuiltCandidate clean = resolved.candidates().get(position);
+        BuiltCandidate candidate = request.packRatio() == 1
+                ? clean
+                : clean.withFilter(clean.filter()
+                        .withElementResistance(
+                                request.packRatio() * clean.filter().elementResistance()));
+        SolvedPoint point = new DutyModel(resolved.shared(), candidate.filter(), duty).at(request.temperature());
+        boolean seen = point.isAnswer();
+        Glance.Candidate curve = GlanceWriter.candidate(resolved, candidate, duty);
+        return new Trial(
+                curve,
+                seen && curve.openingPressure().isPresent()
+                        ? point.filter().leadingValve().pressureDifference()
+                        : Double.NaN,
+                seen ? point.filter().bypassShare() : Double.NaN);
+    }
+}

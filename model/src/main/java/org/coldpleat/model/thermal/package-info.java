@@ -1,0 +1,2 @@
+/** Heat between oil, metal and air. */
+package org.coldpleat.model.thermal;

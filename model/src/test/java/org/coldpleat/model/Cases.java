@@ -1,0 +1,62 @@
+package org.coldpleat.model;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.coldpleat.model.resolve.Resolution;
+import org.coldpleat.model.resolve.ResolvedCase;
+import org.coldpleat.model.run.Simulation;
+import org.coldpleat.shared.casefile.CaseProblem;
+import org.coldpleat.shared.casefile.reading.CaseReader;
+import org.coldpleat.shared.casefile.reading.CaseReading;
+
+/** Invented cases for tests, written as a user would. */
+public final class Cases {
+    /** Thin winter oil: 44.8 and 8.7 mm2/s at 40 and 100 degrees C. */
+    public static final String OIL = """
+            formatVersion: 1
+            title: Test case
+            invented: true
+            oil:
+              name: Test oil
+              grade: 0W-20
+              points:
+                - {temperature: 40 °C, kinematic: 44.8 cSt}
+                - {temperature: 100 °C, kinematic: 8.7 cSt}
+              density: 841 kg/m3
+            """;
+
+    private Cases() {}
+
+    public static String stand(String flow) {
+        return OIL + """
+                flowStand:
+                  states:
+                    - {name: stand, flow: %s}
+                """.formatted(flow);
+    }
+
+    /** A candidate that is a medium and a valve, nothing else. */
+    public static String mediumOnly(String name, String opening) {
+        return """
+                  - name: %s
+                    antiDrainFlap: {present: false}
+                    bypass: {position: dome, openingPressure: %s}
+                    pleats: {count: 55, depth: 14 mm, height: 60 mm}
+                    medium: {thickness: 0.8 mm, permeability: 2.2e-11 m2}
+                """.formatted(name, opening);
+    }
+
+    public static ResolvedCase resolve(String text) {
+        CaseReading reading = CaseReader.read("test.yaml", text);
+        assertTrue(reading.document().isPresent(), () -> said(reading.problems()));
+        Resolution resolution = Simulation.resolve(reading.document().get());
+        assertTrue(resolution.resolved().isPresent(), () -> said(resolution.problems()));
+        return resolution.resolved().get();
+    }
+
+    private static String said(Iterable<CaseProblem> problems) {
+        StringBuilder text = new StringBuilder();
+        problems.forEach(problem -> text.append(problem.text()).append('\n'));
+        return text.toString();
+    }
+}

@@ -1,0 +1,2 @@
+/** The map of the bypass share. */
+package org.coldpleat.ui.chart.map;

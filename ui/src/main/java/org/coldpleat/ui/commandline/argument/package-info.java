@@ -1,0 +1,2 @@
+/** Arguments that several commands take. */
+package org.coldpleat.ui.commandline.argument;

@@ -1,0 +1,2 @@
+/** The command that maps the bypass share. */
+package org.coldpleat.ui.commandline.map;

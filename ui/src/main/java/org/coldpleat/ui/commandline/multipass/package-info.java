@@ -1,0 +1,2 @@
+/** The command that runs a virtual multi-pass test. */
+package org.coldpleat.ui.commandline.multipass;

@@ -1,0 +1,129 @@
+package org.coldpleat.ui.commandline.point;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.coldpleat.model.steady.PointResult;
+import org.coldpleat.model.steady.PointResult.Bypass;
+import org.coldpleat.model.steady.PointResult.EnginePoint;
+import org.coldpleat.model.steady.PointResult.Part;
+import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.ui.text.CompareText;
+import org.coldpleat.ui.text.Figures;
+import org.coldpleat.ui.text.NoticeLines;
+import org.coldpleat.ui.text.ShownUnit;
+import org.coldpleat.ui.text.ShownUnits;
+import org.coldpleat.ui.text.Table;
+import org.coldpleat.ui.text.Texts;
+
+/** One operating point as a page for a terminal. */
+final class PointText {
+    private static final int LABEL_WIDTH = 44;
+    private static final int VALUE_WIDTH = 44;
+
+    private final ShownUnits units;
+    private final ShownUnits beside;
+    private final List<String> lines = new ArrayList<>();
+
+    private PointText(UnitSystem units) {
+        this.units = ShownUnits.of(units);
+        this.beside = ShownUnits.beside(units);
+    }
+
+    static String of(PointResult point, UnitSystem units) {
+        PointText page = new PointText(units);
+        page.write(point);
+        return String.join("\n", page.lines) + "\n";
+    }
+
+    private void write(PointResult point) {
+        String where = point.state().isEmpty() ? Texts.get("point.flowGiven") : point.state();
+        lines.add(Texts.get(
+                "point.header", point.candidate(), where, Texts.get("setting." + point.setting()), status(point)));
+        Table table = table();
+        table.row(Texts.get("point.temperatureLabel"), temperature(point.temperature()));
+        table.row(Texts.get("point.flowLabel"), flow(point.flow()));
+        table.row(Texts.get("point.pressureDrop"), pressure(point.pressureDrop()));
+        table.row(Texts.get("point.elementPressureDrop"), pressure(point.elementPressureDrop()));
+        lines.addAll(table.lines());
+        parts(point.parts());
+        point.bypass().ifPresentOrElse(this::bypass, () -> section("point.noValve"));
+        oil(point.oil());
+        point.engine().ifPresent(this::engine);
+        if (!point.notices().isEmpty()) {
+            section("point.notices");
+            point.notices()
+                    .forEach(notice -> Table.wrap(NoticeLines.of(notice), CompareText.WIDTH - 4)
+                            .forEach(line -> lines.add("  " + line)));
+        }
+    }
+
+    private static String status(PointResult point) {
+        return Texts.getOr("status." + point.status(), point.status());
+    }
+
+    private void parts(List<Part> parts) {
+        section("point.parts");
+        Table table = table();
+        for (Part part : parts) {
+            table.row(Texts.getOr("part." + part.name(), part.name()), pressure(part.pressureDrop()));
+        }
+        lines.addAll(table.lines());
+    }
+
+    private void bypass(Bypass bypass) {
+        section(bypass.open() ? "point.bypassOpen" : "point.bypassShut");
+        Table table = table();
+        table.row(Texts.get("point.valveDifference"), pressure(bypass.pressureDrop()));
+        table.row(Texts.get("point.openingPressure"), pressure(bypass.openingPressure()));
+        table.row(Texts.get("point.bypassFlow"), flow(bypass.flow()));
+        table.row(Texts.get("point.bypassShare"), Figures.percent(bypass.share()) + " %");
+        lines.addAll(table.lines());
+    }
+
+    private void oil(PointResult.OilPoint oil) {
+        section("point.oil");
+        Table table = table();
+        table.row(Texts.get("point.kinematic"), Figures.plain(oil.kinematicViscosity() * 1e6) + " cSt (mm²/s)");
+        table.row(Texts.get("point.dynamic"), Figures.plain(oil.dynamicViscosity() * 1e3) + " mPa·s (cP)");
+        table.row(Texts.get("point.density"), Figures.plain(oil.density()) + " kg/m³");
+        lines.addAll(table.lines());
+    }
+
+    private void engine(EnginePoint engine) {
+        section("point.engine");
+        Table table = table();
+        table.row(Texts.get("point.pumpPressure"), pressure(engine.pumpPressure()));
+        table.row(Texts.get("point.galleryPressure"), pressure(engine.galleryPressure()));
+        table.row(Texts.get("point.pumpFlow"), flow(engine.pumpFlow()));
+        table.row(Texts.get("point.reliefFlow"), flow(engine.reliefFlow()));
+        table.row(Texts.get("point.galleryFlow"), flow(engine.galleryFlow()));
+        table.row(Texts.get("point.filmTemperature"), temperature(engine.filmTemperature()));
+        lines.addAll(table.lines());
+    }
+
+    private static Table table() {
+        return new Table(new int[] {LABEL_WIDTH, VALUE_WIDTH}, new boolean[] {false, false});
+    }
+
+    private void section(String key) {
+        lines.add("");
+        lines.add(Texts.get(key));
+    }
+
+    private String pressure(double si) {
+        return both(units.pressure(), beside.pressure(), si);
+    }
+
+    private String flow(double si) {
+        return both(units.flow(), beside.flow(), si);
+    }
+
+    private String temperature(double si) {
+        return both(units.temperature(), beside.temperature(), si);
+    }
+
+    private static String both(ShownUnit unit, ShownUnit other, double si) {
+        return Figures.plain(unit.of(si)) + " " + unit.symbol() + " (" + Figures.plain(other.of(si)) + " "
+                + other.symbol() + ")";
+    }
+}

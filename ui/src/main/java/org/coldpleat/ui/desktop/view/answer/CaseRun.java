@@ -1,0 +1,145 @@
+package org.coldpleat.ui.desktop.view.answer;
+
+import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.scene.Node;
+import org.coldpleat.model.steady.Glance;
+import org.coldpleat.model.verdict.Comparison;
+import org.coldpleat.ui.desktop.view.part.WindowTexts;
+import org.coldpleat.ui.desktop.view.part.Worker;
+import org.coldpleat.ui.service.CaseService;
+
+/**
+ * Works the case out anew after each change: curves without bands at once, then all of it. What the window shows is
+ * marked as stale from the change until the comparison stands.
+ */
+public final class CaseRun {
+    private static final String RUN = "run";
+    private static final String GLANCE = "glance";
+    private static final String STALE = "stale";
+    private static final String GLANCED = "glanced";
+
+    private final CaseService service;
+    private final Worker worker;
+    private final Worker quick;
+    private final Node marked;
+    private final StatusLine status;
+    private final Supplier<Optional<ChartTabs.View>> view;
+    private final Shown shown;
+    private boolean comparisonDue;
+
+    /** What is done with what was worked out, on the thread of the window. */
+    public interface Shown {
+        /** What is shown belongs to the values before the last change, or no longer does. */
+        void stale(boolean stale);
+
+        /** The curves of the state that is looked at stand. */
+        void glanced(Glance glance);
+
+        /** The comparison stands. */
+        void compared(Comparison comparison);
+    }
+
+    /**
+     * @param worker for what takes its time
+     * @param quick for what takes milliseconds, so that it never waits behind a comparison of values typed before
+     * @param marked carries the marks as style classes
+     * @param view what is looked at, if the case is understood
+     */
+    public CaseRun(
+            CaseService service,
+            Worker worker,
+            Worker quick,
+            Node marked,
+            StatusLine status,
+            Supplier<Optional<ChartTabs.View>> view,
+            Shown shown) {
+        this.service = service;
+        this.worker = worker;
+        this.quick = quick;
+        this.marked = marked;
+        this.status = status;
+        this.view = view;
+        this.shown = shown;
+    }
+
+    /** Ends what was being worked out; what is shown is stale from now on. */
+    public void changed() {
+        cancel();
+        stale(true);
+    }
+
+    /** Works out what is looked at, then everything. */
+    public void begin() {
+        comparisonDue = true;
+        glance();
+    }
+
+    /** Redraws the curves of the state that is looked at, unless they stand. */
+    public void look() {
+        if (is(STALE)) {
+            glance();
+        }
+    }
+
+    public boolean isStale() {
+        return is(STALE);
+    }
+
+    /** Gives up what is being worked out; the results of before stay, and stay marked. */
+    public void stop() {
+        cancel();
+        if (is(STALE)) {
+            status.say(WindowTexts.get(is(GLANCED) ? "status.stoppedAfterGlance" : "status.stopped"));
+        }
+    }
+
+    private void glance() {
+        view.get()
+                .ifPresent(now -> quick.run(GLANCE, () -> service.glance(now.opened(), now.state()), fresh -> {
+                    shown.glanced(fresh);
+                    mark(GLANCED, true);
+                    status.say(WindowTexts.get("status.glance"));
+                    compare();
+                }));
+    }
+
+    private void compare() {
+        if (comparisonDue) {
+            comparisonDue = false;
+            view.get()
+                    .ifPresent(now -> worker.watch(
+                            RUN, progress -> service.compare(now.opened(), progress), this::take, status::advanced));
+        }
+    }
+
+    private void take(Comparison fresh) {
+        status.over();
+        stale(false);
+        shown.compared(fresh);
+    }
+
+    private void cancel() {
+        comparisonDue = false;
+        worker.cancel(RUN);
+        quick.cancel(GLANCE);
+        status.over();
+    }
+
+    private void stale(boolean stale) {
+        mark(STALE, stale);
+        mark(GLANCED, false);
+        shown.stale(stale);
+    }
+
+    private boolean is(String mark) {
+        return marked.getStyleClass().contains(mark);
+    }
+
+    private void mark(String mark, boolean on) {
+        marked.getStyleClass().remove(mark);
+        if (on) {
+            marked.getStyleClass().add(mark);
+        }
+    }
+}

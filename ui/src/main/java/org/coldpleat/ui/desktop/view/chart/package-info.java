@@ -1,0 +1,2 @@
+/** Charts in the window: pane, reader, numbers behind them, legend. */
+package org.coldpleat.ui.desktop.view.chart;

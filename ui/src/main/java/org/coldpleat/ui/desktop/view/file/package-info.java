@@ -1,0 +1,2 @@
+/** Opening, keeping and bringing back files. */
+package org.coldpleat.ui.desktop.view.file;

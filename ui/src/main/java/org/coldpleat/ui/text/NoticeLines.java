@@ -1,0 +1,14 @@
+package org.coldpleat.ui.text;
+
+import org.coldpleat.shared.notice.Notice;
+import org.coldpleat.ui.service.Sentences;
+
+/** A notice as one line: where, then what. */
+public final class NoticeLines {
+    private NoticeLines() {}
+
+    public static String of(Notice notice) {
+        String text = Sentences.of(notice);
+        return notice.place().isEmpty() ? text : Texts.get("notice.at", notice.place(), text);
+    }
+}

@@ -1,0 +1,34 @@
+package org.coldpleat.ui.text;
+
+import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.Unit;
+import org.coldpleat.shared.quantity.Units;
+
+/**
+ * A unit to show a value in: {@code shown = factor * SI + offset}.
+ *
+ * @param symbol symbol as shown
+ * @param factor units per SI unit
+ * @param offset reading at 0 SI [unit]
+ */
+public record ShownUnit(String symbol, double factor, double offset) {
+    /** A unit of the shared table, shown with its typographic symbol. */
+    public static ShownUnit of(Kind kind, String unit, String symbol) {
+        Unit known = Units.require(kind, unit);
+        return new ShownUnit(symbol, 1 / known.factor(), -known.offset() / known.factor());
+    }
+
+    /** A plain scale without offset. */
+    public static ShownUnit scaled(String symbol, double factor) {
+        return new ShownUnit(symbol, factor, 0);
+    }
+
+    public double of(double si) {
+        return factor * si + offset;
+    }
+
+    /** A spread or difference, which knows no offset. */
+    public double ofDifference(double si) {
+        return factor * si;
+    }
+}
