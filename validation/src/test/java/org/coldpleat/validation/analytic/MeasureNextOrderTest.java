@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.coldpleat.model.confidence.Answer;
-import org.coldpleat.model.confidence.FirstOrder;
 import org.coldpleat.model.confidence.Model;
 import org.coldpleat.model.confidence.NextMeasurement;
 import org.coldpleat.model.confidence.SobolIndices;
@@ -18,6 +17,7 @@ import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.source.Provenance;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;
+import org.coldpleat.validation.reference.FirstOrder;
 import org.junit.jupiter.api.Test;
 
 /**

@@ -1,6 +1,8 @@
-package org.coldpleat.model.confidence;
+package org.coldpleat.validation.reference;
 
 import java.util.List;
+import org.coldpleat.model.confidence.Model;
+import org.coldpleat.model.confidence.UncertainQuantity;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
