@@ -4,7 +4,6 @@ import org.coldpleat.model.flow.AdditiveLaw;
 import org.coldpleat.model.flow.FlowLaw;
 import org.coldpleat.model.flow.FlowWithSlope;
 import org.coldpleat.model.flow.Fluid;
-import org.coldpleat.model.numerics.BracketedNewton;
 import org.coldpleat.model.numerics.Corner;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
@@ -94,24 +93,19 @@ public record SpringValve(
                 openingPressure);
     }
 
-    /** The same valve with another port in series. */
-    public SpringValve withPort(AdditiveLaw newPort) {
-        return with(openingPressure, newPort, closingPressure);
-    }
-
     /** The same valve set to another opening pressure [Pa]; the closing pressure keeps its ratio to it. */
     public SpringValve withOpeningPressure(double pressure) {
-        return with(pressure, port, closingPressure / openingPressure * pressure);
+        return with(pressure, closingPressure / openingPressure * pressure);
     }
 
     /** The valve once it has opened: friction now holds it open down to the closing pressure. */
     public SpringValve afterOpening() {
         return closingPressure == openingPressure || closingPressure == 0
                 ? this
-                : with(closingPressure, port, closingPressure);
+                : with(closingPressure, closingPressure);
     }
 
-    private SpringValve with(double opening, AdditiveLaw newPort, double closing) {
+    private SpringValve with(double opening, double closing) {
         return new SpringValve(
                 opening,
                 seatDiameter,
@@ -119,7 +113,7 @@ public record SpringValve(
                 maximumLift,
                 curtainWidthFactor,
                 dischargeCoefficient,
-                newPort,
+                port,
                 leak,
                 flowForceFactor,
                 closing);
@@ -128,11 +122,6 @@ public record SpringValve(
     /** Seat area [m2]. */
     public double seatArea() {
         return Math.PI * seatDiameter * seatDiameter / 4;
-    }
-
-    /** Curtain area at a lift [m], no larger than the bore [m2]; the corner is not rounded here. */
-    public double curtainArea(double lift) {
-        return Math.min(curtainWidthFactor * Math.PI * seatDiameter * lift, seatArea());
     }
 
     /** Whether the valve is open at a pressure difference [Pa]: the difference exceeds the opening pressure. */
@@ -178,27 +167,6 @@ public record SpringValve(
         double liftSlope = freeSlope * Corner.cappedSlope(free, limit, ROUNDING * limit);
         FlowWithSlope lifted = slit().passage(capped(free, limit), liftSlope, pressureDifference, fluid);
         return new FlowWithSlope(seep * pressureDifference + lifted.flowRate(), seep + lifted.slope());
-    }
-
-    /**
-     * Pressure difference that drives a stated flow, for instance the small flow at which a bench calls the valve open.
-     *
-     * @param flowRate [m3/s], above 0
-     * @param fluid oil
-     * @return pressure difference [Pa]
-     */
-    public double pressureAtFlow(double flowRate, Fluid fluid) {
-        Require.positive("flowRate", flowRate, "m3/s");
-        BracketedNewton newton = new BracketedNewton(0, Double.POSITIVE_INFINITY, 1.01 * openingPressure);
-        for (int i = 0; i < 200; i++) {
-            FlowWithSlope found = passage(newton.point(), fluid);
-            double miss = flowRate - found.flowRate();
-            if (Math.abs(miss) <= 1e-13 * flowRate || newton.isExhausted()) {
-                break;
-            }
-            newton.step(miss, -found.slope());
-        }
-        return newton.point();
     }
 
     private double freeLift(double pressureDifference) {

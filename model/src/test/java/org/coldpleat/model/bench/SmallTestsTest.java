@@ -90,9 +90,6 @@ class SmallTestsTest {
                 List.of(new BubblePoint.Spot(1736 + 77, 0.01), new BubblePoint.Spot(2500, 0.01)), alcohol, 20, 0.001);
         assertEquals(50e-6, estimate.value().orElseThrow().value(), 0.05e-6);
         assertTrue(has(estimate, "bench.bubble.largestHole"));
-        BenchEstimate hint = BubblePoint.resistanceHint(estimate.value().orElseThrow(), 0.6e-3, 0.15);
-        double lnSigma = hint.value().orElseThrow().halfWidth();
-        assertTrue(lnSigma > Math.log(2) && lnSigma < Math.log(3), "factor 2 to 3, ln sigma " + lnSigma);
         assertEquals(
                 Status.REFUSED,
                 BubblePoint.evaluate(List.of(new BubblePoint.Spot(70, 0.01)), alcohol, 20, 0.001)

@@ -8,19 +8,6 @@ import org.coldpleat.shared.source.Provenance;
 import org.junit.jupiter.api.Test;
 
 class MediumTest {
-    @Test
-    void blendDensityAddsVolumes() {
-        assertEquals(1442.3, Solidity.blendDensity(new double[] {0.8, 0.2}, new double[] {1500, 1250}), 0.05);
-        assertThrows(
-                IllegalArgumentException.class,
-                () -> Solidity.blendDensity(new double[] {0.8, 0.3}, new double[] {1500, 1250}));
-    }
-
-    @Test
-    void layersAdd() {
-        assertEquals(3e7, MediumResistance.ofLayers(1e7, 2e7), 0);
-        assertEquals(1e7, MediumResistance.ofLayers(1e7), 0);
-    }
 
     @Test
     void inertiaCorrectionUndoesTheForchheimerLaw() {
@@ -93,6 +80,5 @@ class MediumTest {
         assertThrows(IllegalArgumentException.class, () -> DaviesPermeability.normalizedPermeability(0));
         assertThrows(IllegalArgumentException.class, () -> DaviesPermeability.normalizedPermeability(1));
         assertThrows(IllegalArgumentException.class, () -> MediumResistance.of(-1, 1e-11));
-        assertThrows(IllegalArgumentException.class, MediumResistance::ofLayers);
     }
 }

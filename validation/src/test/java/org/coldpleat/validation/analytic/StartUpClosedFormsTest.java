@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
-import org.coldpleat.model.circuit.ClosedForms;
 import org.coldpleat.model.circuit.EngineCircuit;
 import org.coldpleat.model.circuit.Gallery;
 import org.coldpleat.model.circuit.Pump;
@@ -27,6 +26,7 @@ import org.coldpleat.model.flow.Lubricant;
 import org.coldpleat.model.valve.SpringValve;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;
+import org.coldpleat.validation.reference.CircuitLimits;
 import org.junit.jupiter.api.Test;
 
 /** Start-ups whose course is known in closed form; all derived here. */
@@ -118,7 +118,7 @@ class StartUpClosedFormsTest {
     @Test
     void pumpWorkWarmsTheOilByTheAdiabaticRisePerPass() {
         double density = 870;
-        double closed = ClosedForms.adiabaticRise(157e3, density, 1900);
+        double closed = CircuitLimits.adiabaticRise(157e3, density, 1900);
         check("adiabatic rise of oil pressed through 157 kPa")
                 .expected(0.09498, "K")
                 .computed(closed)
