@@ -12,8 +12,8 @@ import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
 /**
- * First steady stream of bubbles through a wetted medium: diameter of the largest hole, and from it a weak hint at the
- * resistance. Says nothing about efficiency or capacity.
+ * First steady stream of bubbles through a wetted medium: diameter of the largest hole. Says nothing about efficiency or
+ * capacity.
  */
 @Source("ISO 2942 and ASTM F316 for the principle; d = 4 gamma cos(theta)/dp (Young, Laplace)")
 @Validity("fully wetted medium, slow rise of pressure, holes well above 1 micrometer")
@@ -21,18 +21,6 @@ public final class BubblePoint {
     private static final List<String> CAUTIONS =
             List.of("bench.caution.alcoholFire", "bench.caution.alcoholVapor", "bench.caution.lowPressureOnly");
     private static final String PLACE = "bubble point";
-
-    /** Relative standard uncertainty of a resistance guessed from the largest hole, as a factor 2.5 [1]. */
-    @Source("common practice, no source: pore size gives a resistance within a factor of 2 to 3")
-    private static final double WEAK_LN_SIGMA = Math.log(2.5);
-
-    /** Ratio of the largest pore to the mean flow pore of fibrous papers [1]. */
-    @Source("common practice, no source: 1.5 to 3")
-    private static final double LARGEST_TO_MEAN = 2;
-
-    /** Squared tortuosity of the way through a sheet [1]. */
-    @Source("common practice, no source: 1.5 to 3 for fibrous sheets")
-    private static final double TORTUOSITY_SQUARED = 2;
 
     private BubblePoint() {}
 
@@ -125,34 +113,6 @@ public final class BubblePoint {
                         liquid.surfaceTension.standardUncertainty() / liquid.surfaceTension.value()));
         return BenchEstimate.ofFactor(
                 Status.USABLE, Kind.LENGTH, diameter, spots.size(), corrections, conflicts, notices);
-    }
-
-    /**
-     * Resistance of the medium hinted at by the largest hole: bundle of capillaries,
-     * {@code R = 32 tau^2 t/((1 - c) d_mean^2)}.
-     *
-     * @param largestHole [m]
-     * @param thickness t [m]
-     * @param solidity c [1]
-     * @return [1/m], within a factor of 2 to 3
-     */
-    @Source("Dullien 1992, Porous Media, capillary bundle model (from memory)")
-    public static BenchEstimate resistanceHint(Measured largestHole, double thickness, double solidity) {
-        Require.positive("thickness", thickness, "m");
-        Require.within("solidity", solidity, 0.001, 0.9, "1");
-        double mean = Require.positive("largestHole", largestHole.value(), "m") / LARGEST_TO_MEAN;
-        double resistance = 32 * TORTUOSITY_SQUARED * thickness / ((1 - solidity) * mean * mean);
-        List<Correction> corrections = List.of(
-                new Correction("poreModel", 0, WEAK_LN_SIGMA),
-                new Correction("hole", 0, 2 * largestHole.standardUncertainty() / largestHole.value()));
-        return BenchEstimate.ofFactor(
-                Status.USABLE,
-                Kind.MEDIUM_RESISTANCE,
-                resistance,
-                1,
-                corrections,
-                List.of(),
-                List.of(Notice.of("bench.bubble.weakEvidence", Severity.INFO, PLACE)));
     }
 
     /**

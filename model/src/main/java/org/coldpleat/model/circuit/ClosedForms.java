@@ -40,49 +40,8 @@ public final class ClosedForms {
         return bypassPressure / (filterResistance * shutFlow);
     }
 
-    /** Viscosity at which the relief opens with the bypass shut, {@code p_r/((psi_f + psi_g) Q)} [Pa s]. */
-    public static double reliefViscosity(
-            double reliefPressure, double filterResistance, double galleryResistance, double shutFlow) {
-        return reliefPressure / ((filterResistance + galleryResistance) * shutFlow);
-    }
-
-    /**
-     * Share of the oil that is bypassed in deep cold, ideal bypass and ideal outlet-sensing relief both open,
-     * {@code 1 - r_crit/r}, not below 0 [1]: the same however cold.
-     */
-    public static double deepColdBypassShare(double resistanceRatio, double bypassPressure, double reliefPressure) {
-        return Math.max(0, 1 - criticalRatio(bypassPressure, reliefPressure) / resistanceRatio);
-    }
-
     /** Filter drop under an ideal gallery-sensing relief, bypass shut, {@code r p_set} [Pa]: not bounded by the setting. */
     public static double gallerySensingDrop(double resistanceRatio, double setPressure) {
         return resistanceRatio * setPressure;
-    }
-
-    /** Bypassed share under an ideal gallery-sensing relief, {@code 1 - (p_b/p_set)/r}, not below 0 [1]. */
-    public static double gallerySensingBypassShare(double resistanceRatio, double bypassPressure, double setPressure) {
-        return Math.max(0, 1 - bypassPressure / setPressure / resistanceRatio);
-    }
-
-    /** Pump pressure in deep cold with a linear override m [Pa s/m3] and a pump without slip, {@code p_r + m D n} [Pa]. */
-    public static double deepColdOverridePressure(double reliefPressure, double override, double displacedFlow) {
-        return reliefPressure + override * displacedFlow;
-    }
-
-    /**
-     * Ratio psi_f/psi_g from hot readings, {@code dp_f/(chi p_g)} [1], with chi the laminar share of the gallery's drop.
-     */
-    public static double ratioFromHotReading(double hotFilterDrop, double hotGalleryPressure, double laminarShare) {
-        return hotFilterDrop / (laminarShare * hotGalleryPressure);
-    }
-
-    /** What the naive reckoning gives, pump flow times cold filter resistance {@code mu psi_f Q} [Pa]; shown as a warning. */
-    public static double naiveFilterDrop(double dynamicViscosity, double filterResistance, double pumpFlow) {
-        return dynamicViscosity * filterResistance * pumpFlow;
-    }
-
-    /** Adiabatic temperature rise of oil that loses pressure, {@code dp/(rho cp)} [K]. */
-    public static double adiabaticRise(double pressureDrop, double density, double heatCapacity) {
-        return pressureDrop / (density * heatCapacity);
     }
 }

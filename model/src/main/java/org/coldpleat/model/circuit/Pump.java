@@ -93,11 +93,6 @@ public record Pump(double displacement, double slip, double suctionResistance, d
         return suctionPressure / (dynamicViscosity * suctionResistance);
     }
 
-    /** Delivery over displacement [1], at a speed above 0. */
-    public double volumetricEfficiency(double speed, double pressure, double dynamicViscosity) {
-        return delivery(speed, pressure, dynamicViscosity) / (displacement * speed);
-    }
-
     private double displaced(double speed, double pressure, double dynamicViscosity) {
         return displacement * speed - slip * pressure / dynamicViscosity;
     }

@@ -61,11 +61,6 @@ public record AdditiveLaw(double laminar, double inertial) implements PressureDr
         return new AdditiveLaw(laminar / count, inertial / (count * count));
     }
 
-    /** True when the part causes no drop at all. */
-    public boolean isNone() {
-        return laminar == 0 && inertial == 0;
-    }
-
     @Override
     public double pressureDrop(double flowRate, Fluid fluid) {
         return fluid.dynamicViscosity() * laminar * flowRate

@@ -75,22 +75,6 @@ public final class Openings {
         return 32 / (Math.PI * width * width);
     }
 
-    /**
-     * Sharp-edged free area at high Reynolds number with the creeping term of equal round holes.
-     *
-     * @param area A [m2], above 0
-     * @param holeCount number of equal round holes that make up the area [1], above 0
-     * @param dischargeCoefficient Ct [1], 0 to 1
-     * @return law of all holes together
-     */
-    @Source("derived here: equal holes side by side")
-    public static AdditiveLaw freeArea(double area, double holeCount, double dischargeCoefficient) {
-        Require.positive("area", area, "m2");
-        Require.positive("holeCount", holeCount, "1");
-        double diameter = Math.sqrt(4 * area / (Math.PI * holeCount));
-        return hole(diameter, 0, dischargeCoefficient).parallelOf(holeCount);
-    }
-
     /** Inertial resistance {@code 1/(2 Ct^2 A^2)} [1/m4] of an opening of area [m2] and discharge coefficient [1]. */
     public static double inertial(double area, double dischargeCoefficient) {
         Require.positive("area", area, "m2");

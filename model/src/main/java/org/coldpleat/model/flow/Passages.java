@@ -60,22 +60,6 @@ public final class Passages {
         return AdditiveLaw.laminarOnly(8 * length / (Math.PI * annulusBracket(outerRadius, innerRadius)));
     }
 
-    /**
-     * Film between two parallel rings, flow along the radius: {@code psi = 6 ln(r2/r1) / (pi h^3)}.
-     *
-     * @param gap h [m], above 0
-     * @param innerRadius r1 [m], above 0
-     * @param outerRadius r2 [m], above r1
-     * @return laminar law
-     */
-    @Source("lubrication theory, exact; derived here")
-    public static AdditiveLaw radialFilm(double gap, double innerRadius, double outerRadius) {
-        Require.positive("gap", gap, "m");
-        Require.positive("innerRadius", innerRadius, "m");
-        Require.positive("outerRadius minus innerRadius", outerRadius - innerRadius, "m");
-        return AdditiveLaw.laminarOnly(6 * Math.log(outerRadius / innerRadius) / (Math.PI * gap * gap * gap));
-    }
-
     /** Narrow gaps cancel catastrophically in the exact bracket, so below 2 % of the radius its series is used. */
     private static double annulusBracket(double ro, double ri) {
         double gap = ro - ri;

@@ -115,20 +115,6 @@ public record BlockingLaw(double exponent, double coefficient) {
     }
 
     /**
-     * Resistance ratio after a time at constant flow [1].
-     *
-     * @param time [s], at least 0
-     * @param faceVelocity constant flow over area [m/s], at least 0
-     * @param concentration dirt caught per volume of liquid [kg/m3], at least 0
-     */
-    public double ratioAtConstantFlow(double time, double faceVelocity, double concentration) {
-        Require.notNegative("time", time, "s");
-        Require.notNegative("faceVelocity", faceVelocity, "m/s");
-        Require.notNegative("concentration", concentration, "kg/m3");
-        return resistanceRatio(concentration * faceVelocity * time);
-    }
-
-    /**
      * Time to pass a volume per area at constant pressure [s]; infinite if the medium plugs before.
      *
      * @param volumePerArea filtrate over area [m], at least 0

@@ -31,19 +31,6 @@ public final class MediumResistance {
         return of(thickness, normalizedPermeability * fiberDiameter * fiberDiameter);
     }
 
-    /** Resistance of layers that the oil passes one after the other: they add [1/m]. */
-    public static double ofLayers(double... resistances) {
-        if (resistances.length == 0) {
-            throw new IllegalArgumentException("resistances must name at least 1 layer, had 0");
-        }
-        double sum = 0;
-        for (double resistance : resistances) {
-            Require.positive("resistances", resistance, "1/m");
-            sum += resistance;
-        }
-        return sum;
-    }
-
     /** Pressure drop [Pa] of a fluid of a viscosity [Pa s] at a face velocity [m/s], any sign, for a resistance [1/m]. */
     public static double pressureDrop(double resistance, double dynamicViscosity, double faceVelocity) {
         return resistance * dynamicViscosity * faceVelocity;

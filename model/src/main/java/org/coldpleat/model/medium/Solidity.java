@@ -26,35 +26,6 @@ public final class Solidity {
     }
 
     /**
-     * Density of a blend from mass shares: {@code 1/rho = sum(w_i/rho_i)}.
-     *
-     * @param massShares [1], double[n], each at least 0, sum 1 within 1e-6
-     * @param densities [kg/m3], double[n]
-     * @return [kg/m3]; 1442 for 80 % of 1500 and 20 % of 1250
-     */
-    @Source("derived here: volumes of the parts add")
-    public static double blendDensity(double[] massShares, double[] densities) {
-        if (massShares.length == 0 || massShares.length != densities.length) {
-            throw new IllegalArgumentException("massShares and densities must have the same length above 0, had "
-                    + massShares.length + " and " + densities.length);
-        }
-        double sum = 0;
-        double volume = 0;
-        for (int i = 0; i < massShares.length; i++) {
-            if (!(massShares[i] >= 0)) {
-                throw new IllegalArgumentException("massShares must be at least 0 [1], had " + massShares[i]);
-            }
-            Require.positive("densities", densities[i], "kg/m3");
-            sum += massShares[i];
-            volume += massShares[i] / densities[i];
-        }
-        if (!(Math.abs(sum - 1) <= 1e-6)) {
-            throw new IllegalArgumentException("massShares must add up to 1 [1], gave " + sum);
-        }
-        return sum / volume;
-    }
-
-    /**
      * Resistance over its first value when a sheet is pressed to a share of its thickness, fiber conserved, Davies law:
      * {@code [t k(c)] -> R/R0 = s k(c0)/k(c0/s)}.
      *
@@ -71,7 +42,8 @@ public final class Solidity {
                 / DaviesPermeability.normalizedPermeability(after);
     }
 
-    static double require(double solidity) {
+    /** The solidity [1], which must lie above 0 and below 1. */
+    public static double require(double solidity) {
         if (!(solidity > 0 && solidity < 1)) {
             throw new IllegalArgumentException("solidity must be above 0 and below 1 [1], was " + solidity);
         }

@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
-import org.coldpleat.shared.source.Provenance;
 
 /**
  * An oil ready to compute with.
@@ -121,11 +120,6 @@ public record Oil(
     /** True outside -40 to 150 degrees C [K]. */
     static boolean isOutsideDomain(double temperature) {
         return temperature < MIN_TEMPERATURE - EDGE || temperature > MAX_TEMPERATURE + EDGE;
-    }
-
-    /** True if nothing but the grade of the oil is known. */
-    public boolean isGradeOnly() {
-        return anchors.stream().allMatch(anchor -> anchor.provenance() == Provenance.TYPICAL);
     }
 
     /** True if the curve rests on a low-shear reading besides its two warm points. */

@@ -17,11 +17,6 @@ public record FlatPack(double effectiveArea) implements PackModel {
         }
     }
 
-    /** Medium area of a pack of which only count, depth [m] and free height [m] are known: count x 2 x depth x height. */
-    public static FlatPack ofCount(int pleatCount, double pleatDepth, double pleatHeight) {
-        return new FlatPack(pleatCount * 2 * pleatDepth * pleatHeight);
-    }
-
     @Override
     public PackResult solve(double mediumResistance) {
         double[] resistance = new double[PleatPack.DEFAULT_CELLS];

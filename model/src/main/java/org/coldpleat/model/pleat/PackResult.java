@@ -81,14 +81,6 @@ public record PackResult(
         return velocity;
     }
 
-    /**
-     * Standard uncertainty of ln(resistance) [1] from slip and in-plane flow, which are not known for a medium. Use either
-     * this or draws of the closure itself, not both.
-     */
-    public double closureLnSigma() {
-        return flags.contains(PackFlag.NARROW_GAP) ? PleatClosure.NARROW_GAP_LN_SIGMA : 0;
-    }
-
     /** Findings in words, about a place such as the name of a candidate. */
     public List<Notice> notices(String place) {
         List<Notice> notices = new ArrayList<>();

@@ -43,10 +43,6 @@ public record PleatClosure(double slipCoefficient, double inPlaneRatio, boolean 
     @Source("derived here: from 2-D Stokes-Brinkman runs with slip coefficients 0.5 to 4 and in-plane ratios 1 to 4")
     public static final double NARROW_GAP = 0.2e-3;
 
-    /** Standard uncertainty of ln(pack resistance) from the closure when the smallest gap is narrow [1]. */
-    @Source("derived here: same runs, about 15 % at 0.1 to 0.2 mm")
-    public static final double NARROW_GAP_LN_SIGMA = 0.15;
-
     public PleatClosure {
         if (!(slipCoefficient > 0)) {
             throw new IllegalArgumentException("slipCoefficient must be above 0 [1], was " + slipCoefficient);
@@ -57,25 +53,5 @@ public record PleatClosure(double slipCoefficient, double inPlaneRatio, boolean 
         if (!(gapFactor > 0) || Double.isInfinite(gapFactor)) {
             throw new IllegalArgumentException("gapFactor must be finite and above 0 [1], was " + gapFactor);
         }
-    }
-
-    /** The same closure with another slip coefficient [1]. */
-    public PleatClosure withSlipCoefficient(double value) {
-        return new PleatClosure(value, inPlaneRatio, foldsOpen, gapFactor);
-    }
-
-    /** The same closure with another in-plane ratio [1]. */
-    public PleatClosure withInPlaneRatio(double value) {
-        return new PleatClosure(slipCoefficient, value, foldsOpen, gapFactor);
-    }
-
-    /** The same closure with folds open or sealed. */
-    public PleatClosure withFoldsOpen(boolean value) {
-        return new PleatClosure(slipCoefficient, inPlaneRatio, value, gapFactor);
-    }
-
-    /** The same closure with another factor on the gaps [1]. */
-    public PleatClosure withGapFactor(double value) {
-        return new PleatClosure(slipCoefficient, inPlaneRatio, foldsOpen, value);
     }
 }

@@ -4,7 +4,6 @@ import org.coldpleat.model.flow.AdditiveLaw;
 import org.coldpleat.model.flow.FlowLaw;
 import org.coldpleat.model.flow.FlowWithSlope;
 import org.coldpleat.model.flow.Fluid;
-import org.coldpleat.model.numerics.BracketedNewton;
 import org.coldpleat.model.numerics.Corner;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
@@ -29,7 +28,6 @@ import org.coldpleat.shared.source.Validity;
  * @param maximumLift [m], above 0
  * @param curtainWidthFactor w, share of the seat's edge that opens [1], 0 to 1; below 1 for a leaf hinged at one side
  * @param dischargeCoefficient Cd of the curtain [1]
- * @param landWidth width of the sealing land [m], at least 0
  * @param port bore or windows in series; {@link AdditiveLaw#NONE} when wide
  * @param leak laminar leak of the shut valve, flow times viscosity over pressure difference [m3], at least 0
  * @param flowForceFactor z [1], 0 to 1; 0 is no flow force, 0-0.3 is the range for flat lids
@@ -45,7 +43,6 @@ public record SpringValve(
         double maximumLift,
         double curtainWidthFactor,
         double dischargeCoefficient,
-        double landWidth,
         AdditiveLaw port,
         double leak,
         double flowForceFactor,
@@ -67,14 +64,13 @@ public record SpringValve(
         Require.positive("maximumLift", maximumLift, "m");
         Require.within("curtainWidthFactor", curtainWidthFactor, 1e-3, 1, "1");
         Require.within("dischargeCoefficient", dischargeCoefficient, 1e-3, 1, "1");
-        Require.notNegative("landWidth", landWidth, "m");
         Require.notNegative("leak", leak, "m3");
         Require.within("flowForceFactor", flowForceFactor, 0, 1, "1");
         Require.within("closingPressure", closingPressure, 0, openingPressure, "Pa");
     }
 
     /**
-     * Valve with a sharp seat, whole curtain, no friction and no flow force.
+     * Valve with a whole curtain, no friction and no flow force.
      *
      * @param openingPressure [Pa]
      * @param seatDiameter [m]
@@ -91,31 +87,25 @@ public record SpringValve(
                 maximumLift,
                 1,
                 CURTAIN_DISCHARGE,
-                0,
                 AdditiveLaw.NONE,
                 leak,
                 0,
                 openingPressure);
     }
 
-    /** The same valve with another port in series. */
-    public SpringValve withPort(AdditiveLaw newPort) {
-        return with(openingPressure, newPort, closingPressure);
-    }
-
     /** The same valve set to another opening pressure [Pa]; the closing pressure keeps its ratio to it. */
     public SpringValve withOpeningPressure(double pressure) {
-        return with(pressure, port, closingPressure / openingPressure * pressure);
+        return with(pressure, closingPressure / openingPressure * pressure);
     }
 
     /** The valve once it has opened: friction now holds it open down to the closing pressure. */
     public SpringValve afterOpening() {
         return closingPressure == openingPressure || closingPressure == 0
                 ? this
-                : with(closingPressure, port, closingPressure);
+                : with(closingPressure, closingPressure);
     }
 
-    private SpringValve with(double opening, AdditiveLaw newPort, double closing) {
+    private SpringValve with(double opening, double closing) {
         return new SpringValve(
                 opening,
                 seatDiameter,
@@ -123,8 +113,7 @@ public record SpringValve(
                 maximumLift,
                 curtainWidthFactor,
                 dischargeCoefficient,
-                landWidth,
-                newPort,
+                port,
                 leak,
                 flowForceFactor,
                 closing);
@@ -133,11 +122,6 @@ public record SpringValve(
     /** Seat area [m2]. */
     public double seatArea() {
         return Math.PI * seatDiameter * seatDiameter / 4;
-    }
-
-    /** Curtain area at a lift [m], no larger than the bore [m2]; the corner is not rounded here. */
-    public double curtainArea(double lift) {
-        return Math.min(curtainWidthFactor * Math.PI * seatDiameter * lift, seatArea());
     }
 
     /** Whether the valve is open at a pressure difference [Pa]: the difference exceeds the opening pressure. */
@@ -185,27 +169,6 @@ public record SpringValve(
         return new FlowWithSlope(seep * pressureDifference + lifted.flowRate(), seep + lifted.slope());
     }
 
-    /**
-     * Pressure difference that drives a stated flow, for instance the small flow at which a bench calls the valve open.
-     *
-     * @param flowRate [m3/s], above 0
-     * @param fluid oil
-     * @return pressure difference [Pa]
-     */
-    public double pressureAtFlow(double flowRate, Fluid fluid) {
-        Require.positive("flowRate", flowRate, "m3/s");
-        BracketedNewton newton = new BracketedNewton(0, Double.POSITIVE_INFINITY, 1.01 * openingPressure);
-        for (int i = 0; i < 200; i++) {
-            FlowWithSlope found = passage(newton.point(), fluid);
-            double miss = flowRate - found.flowRate();
-            if (Math.abs(miss) <= 1e-13 * flowRate || newton.isExhausted()) {
-                break;
-            }
-            newton.step(miss, -found.slope());
-        }
-        return newton.point();
-    }
-
     private double freeLift(double pressureDifference) {
         double y = Corner.ramp(pressureDifference - openingPressure, ROUNDING * openingPressure);
         return y == 0 ? 0 : seatArea() * y / (springRate + flowForceRate() * pressureDifference);
@@ -225,6 +188,6 @@ public record SpringValve(
     }
 
     private LiftedSlit slit() {
-        return new LiftedSlit(curtainWidthFactor * Math.PI * seatDiameter, landWidth, dischargeCoefficient, port);
+        return new LiftedSlit(curtainWidthFactor * Math.PI * seatDiameter, dischargeCoefficient, port);
     }
 }

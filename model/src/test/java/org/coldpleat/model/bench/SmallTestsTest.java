@@ -90,9 +90,6 @@ class SmallTestsTest {
                 List.of(new BubblePoint.Spot(1736 + 77, 0.01), new BubblePoint.Spot(2500, 0.01)), alcohol, 20, 0.001);
         assertEquals(50e-6, estimate.value().orElseThrow().value(), 0.05e-6);
         assertTrue(has(estimate, "bench.bubble.largestHole"));
-        BenchEstimate hint = BubblePoint.resistanceHint(estimate.value().orElseThrow(), 0.6e-3, 0.15);
-        double lnSigma = hint.value().orElseThrow().halfWidth();
-        assertTrue(lnSigma > Math.log(2) && lnSigma < Math.log(3), "factor 2 to 3, ln sigma " + lnSigma);
         assertEquals(
                 Status.REFUSED,
                 BubblePoint.evaluate(List.of(new BubblePoint.Spot(70, 0.01)), alcohol, 20, 0.001)
@@ -135,19 +132,6 @@ class SmallTestsTest {
         assertEquals("bench.gauge.useDifferential", check.notices().get(0).code());
         GaugeCheck.Dial fine = new GaugeCheck.Dial(10 * PSI, 0.005);
         assertTrue(GaugeCheck.of(fine, fine, 5 * PSI).notices().isEmpty());
-    }
-
-    @Test
-    void repeatsShowTheirNumber() {
-        assertTrue(Repeats.of(3).halfWidth().isEmpty());
-        assertEquals("bench.repeats.single", Repeats.of(3).notices().get(0).code());
-        assertEquals(9.0, Repeats.halfWidthFactor(2), 0.05);
-        assertEquals(2.5, Repeats.halfWidthFactor(3), 0.05);
-        assertEquals(1.2, Repeats.halfWidthFactor(5), 0.05);
-        Repeats five = Repeats.of(1, 2, 3, 4, 5);
-        assertEquals(5, five.count());
-        assertEquals(1.2417 * Math.sqrt(2.5), five.halfWidth().orElseThrow(), 1e-3);
-        assertThrows(IllegalArgumentException.class, Repeats::of);
     }
 
     private static final Air AIR = new Air(101_325, 1.82e-5, 1.2, 0.066e-6);

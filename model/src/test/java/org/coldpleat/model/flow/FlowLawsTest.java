@@ -2,7 +2,6 @@ package org.coldpleat.model.flow;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 
@@ -35,15 +34,6 @@ class FlowLawsTest {
         assertEquals(2 * one, HOLE.plus(HOLE).pressureDrop(1e-4, OIL), 1e-12 * one);
         assertEquals(3 * one, HOLE.times(3).pressureDrop(1e-4, OIL), 1e-12 * one);
         assertEquals(one, HOLE.parallelOf(5).pressureDrop(5e-4, OIL), 1e-12 * one);
-        assertTrue(AdditiveLaw.NONE.isNone());
-    }
-
-    @Test
-    void freeAreaOfEqualHolesIsThatOfTheHoles() {
-        AdditiveLaw holes = Openings.hole(2e-3, 0, 0.61).parallelOf(30);
-        AdditiveLaw area = Openings.freeArea(30 * Math.PI * 1e-6, 30, 0.61);
-        assertEquals(holes.laminar(), area.laminar(), 1e-9 * holes.laminar());
-        assertEquals(holes.inertial(), area.inertial(), 1e-9 * holes.inertial());
     }
 
     @Test

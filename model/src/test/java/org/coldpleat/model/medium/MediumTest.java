@@ -8,19 +8,6 @@ import org.coldpleat.shared.source.Provenance;
 import org.junit.jupiter.api.Test;
 
 class MediumTest {
-    @Test
-    void blendDensityAddsVolumes() {
-        assertEquals(1442.3, Solidity.blendDensity(new double[] {0.8, 0.2}, new double[] {1500, 1250}), 0.05);
-        assertThrows(
-                IllegalArgumentException.class,
-                () -> Solidity.blendDensity(new double[] {0.8, 0.3}, new double[] {1500, 1250}));
-    }
-
-    @Test
-    void layersAdd() {
-        assertEquals(3e7, MediumResistance.ofLayers(1e7, 2e7), 0);
-        assertEquals(1e7, MediumResistance.ofLayers(1e7), 0);
-    }
 
     @Test
     void inertiaCorrectionUndoesTheForchheimerLaw() {
@@ -85,12 +72,6 @@ class MediumTest {
             assertTrue(KuwabaraPermeability.normalizedPermeability(d) < KuwabaraPermeability.normalizedPermeability(c));
             assertTrue(HappelPerpendicularPermeability.normalizedPermeability(d)
                     < HappelPerpendicularPermeability.normalizedPermeability(c));
-            assertTrue(HappelParallelPermeability.normalizedPermeability(d)
-                    < HappelParallelPermeability.normalizedPermeability(c));
-            assertTrue(SpielmanGorenPermeability.normalizedPermeability(d)
-                    < SpielmanGorenPermeability.normalizedPermeability(c));
-            assertTrue(TomadakisRobertsonPermeability.normalizedPermeability(d)
-                    < TomadakisRobertsonPermeability.normalizedPermeability(c));
         }
     }
 
@@ -98,8 +79,6 @@ class MediumTest {
     void wrongUseNamesTheLimit() {
         assertThrows(IllegalArgumentException.class, () -> DaviesPermeability.normalizedPermeability(0));
         assertThrows(IllegalArgumentException.class, () -> DaviesPermeability.normalizedPermeability(1));
-        assertThrows(IllegalArgumentException.class, () -> SpielmanGorenPermeability.normalizedPermeability(0.5));
         assertThrows(IllegalArgumentException.class, () -> MediumResistance.of(-1, 1e-11));
-        assertThrows(IllegalArgumentException.class, MediumResistance::ofLayers);
     }
 }

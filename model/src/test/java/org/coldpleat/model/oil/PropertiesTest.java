@@ -43,12 +43,6 @@ class PropertiesTest {
     }
 
     @Test
-    void barusFactorIsOneWithoutPressure() {
-        assertEquals(1, new BarusPressure(20e-9).factor(0));
-        assertEquals(1.0202, new BarusPressure(20e-9).factor(1e6), 1e-4);
-    }
-
-    @Test
     void everyFaultHasATextWithItsPlaceholders() {
         ResourceBundle texts = ResourceBundle.getBundle(Notice.class.getPackageName() + ".notices", Locale.ROOT);
         for (OilFault fault : OilFault.values()) {

@@ -143,7 +143,7 @@ class PleatPackTest {
 
     @Test
     void unknownChannelsCountAsMediumAlone() {
-        PackResult result = FlatPack.ofCount(55, 14e-3, 60e-3).solve(PAPER);
+        PackResult result = new FlatPack(55 * 2 * 14e-3 * 60e-3).solve(PAPER);
         assertEquals(PAPER / 0.0924, result.resistance(), 1e-9 * result.resistance());
         assertEquals(1, result.channelFactor(), 0);
         assertTrue(result.channelsUnknown());

@@ -8,7 +8,7 @@ import org.coldpleat.model.flow.Fluid;
 import org.junit.jupiter.api.Test;
 
 class FlapValveTest {
-    private static final FlapValve FLAP = new FlapValve(3e-7, 800, 1.5e-3, 0.12, 0.4e-3, 1e-15);
+    private static final FlapValve FLAP = new FlapValve(3e-7, 800, 1.5e-3, 0.12, 1e-15);
 
     @Test
     void javadocExampleStripCompliance() {

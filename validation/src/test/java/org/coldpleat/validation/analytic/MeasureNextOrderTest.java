@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.coldpleat.model.certainty.draw.Answer;
-import org.coldpleat.model.certainty.draw.FirstOrder;
 import org.coldpleat.model.certainty.draw.Model;
 import org.coldpleat.model.certainty.draw.NextMeasurement;
 import org.coldpleat.model.certainty.draw.SobolIndices;
@@ -18,6 +17,7 @@ import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.source.Provenance;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;
+import org.coldpleat.validation.reference.FirstOrder;
 import org.junit.jupiter.api.Test;
 
 /**

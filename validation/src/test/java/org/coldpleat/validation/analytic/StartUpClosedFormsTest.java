@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
-import org.coldpleat.model.circuit.ClosedForms;
 import org.coldpleat.model.circuit.EngineCircuit;
 import org.coldpleat.model.circuit.Gallery;
 import org.coldpleat.model.circuit.Pump;
@@ -27,6 +26,7 @@ import org.coldpleat.model.thermal.ThermalModel;
 import org.coldpleat.model.valve.SpringValve;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;
+import org.coldpleat.validation.reference.CircuitLimits;
 import org.junit.jupiter.api.Test;
 
 /** Start-ups whose course is known in closed form; all derived here. */
@@ -52,7 +52,7 @@ class StartUpClosedFormsTest {
     };
 
     private static FilterAssembly valved(double closing) {
-        SpringValve valve = new SpringValve(OPENING, 12e-3, 1500, 3e-3, 1, 0.62, 0, AdditiveLaw.NONE, 0, 0, closing);
+        SpringValve valve = new SpringValve(OPENING, 12e-3, 1500, 3e-3, 1, 0.62, AdditiveLaw.NONE, 0, 0, closing);
         return FilterAssembly.ofPack(PSI).withBypass(BypassLocation.BASE, valve);
     }
 
@@ -118,7 +118,7 @@ class StartUpClosedFormsTest {
     @Test
     void pumpWorkWarmsTheOilByTheAdiabaticRisePerPass() {
         double density = 870;
-        double closed = ClosedForms.adiabaticRise(157e3, density, 1900);
+        double closed = CircuitLimits.adiabaticRise(157e3, density, 1900);
         check("adiabatic rise of oil pressed through 157 kPa")
                 .expected(0.09498, "K")
                 .computed(closed)

@@ -4,12 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
-import org.coldpleat.model.coldstart.BypassMap;
 import org.coldpleat.model.coldstart.FilterOnEngine;
 import org.coldpleat.model.steady.OpenTemperatures;
 import org.coldpleat.model.steady.OpeningFinder;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;
+import org.coldpleat.validation.reference.BypassMap;
 import org.junit.jupiter.api.Test;
 
 /** Opening temperatures of random engines against a scan of the whole range in steps of 0.5 K. */

@@ -2,7 +2,6 @@ package org.coldpleat.validation.published;
 
 import java.util.List;
 import org.coldpleat.model.bench.RobustFit;
-import org.coldpleat.model.certainty.draw.FirstOrder;
 import org.coldpleat.model.certainty.draw.Model;
 import org.coldpleat.model.certainty.draw.Outcomes;
 import org.coldpleat.model.certainty.draw.Propagation;
@@ -14,6 +13,7 @@ import org.coldpleat.shared.quantity.Spread;
 import org.coldpleat.shared.source.Provenance;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;
+import org.coldpleat.validation.reference.FirstOrder;
 import org.junit.jupiter.api.Test;
 
 /** Worked examples of the Guide to the Expression of Uncertainty in Measurement and its Supplement 1. */

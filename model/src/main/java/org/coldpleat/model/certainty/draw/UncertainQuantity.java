@@ -40,11 +40,6 @@ public record UncertainQuantity(
         return new UncertainQuantity(name, value, false, name);
     }
 
-    /** An unknown all candidates share, in its own group. */
-    public static UncertainQuantity sharedBy(String name, Measured value) {
-        return new UncertainQuantity(name, value, true, name);
-    }
-
     /**
      * Value at a probability.
      *

@@ -103,11 +103,6 @@ public record SumpState(double[] suspended, double[] retained, double[] sampled,
         return new SumpState(left, retained, sampled, plus(removed, gone), supplied).withAdded(freshDirt);
     }
 
-    /** The state after a clean element was put in. */
-    public SumpState afterElementChange() {
-        return new SumpState(suspended, new double[classes()], sampled, plus(removed, retained), supplied);
-    }
-
     /** Greatest imbalance over the classes: what came in less what is accounted for, over what came in [1]. */
     public double massClosure() {
         double worst = 0;

@@ -17,11 +17,6 @@ public final class SaeJ300 {
 
     private SaeJ300() {}
 
-    /** Winter grades, coldest first. */
-    public static List<WinterGrade> winterGrades() {
-        return WINTER;
-    }
-
     /** Hot grades, thinnest first. */
     public static List<HotGrade> hotGrades() {
         return HOT;

@@ -82,7 +82,6 @@ public final class ValveBuilder {
                 lift,
                 curtain,
                 SpringValve.CURTAIN_DISCHARGE,
-                0,
                 port(section, inputs),
                 leak,
                 flowForceFactor,

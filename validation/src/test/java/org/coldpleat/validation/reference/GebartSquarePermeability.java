@@ -1,5 +1,6 @@
-package org.coldpleat.model.medium;
+package org.coldpleat.validation.reference;
 
+import org.coldpleat.model.medium.Solidity;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 

@@ -1,5 +1,6 @@
-package org.coldpleat.model.loading;
+package org.coldpleat.validation.reference;
 
+import org.coldpleat.model.loading.BlockingLaw;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;

@@ -1,6 +1,7 @@
-package org.coldpleat.model.coldstart;
+package org.coldpleat.validation.reference;
 
 import java.util.Optional;
+import org.coldpleat.model.coldstart.FilterOnEngine;
 import org.coldpleat.shared.quantity.Require;
 
 /**

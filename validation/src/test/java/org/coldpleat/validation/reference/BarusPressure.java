@@ -1,4 +1,4 @@
-package org.coldpleat.model.oil;
+package org.coldpleat.validation.reference;
 
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;

@@ -1,5 +1,9 @@
-package org.coldpleat.model.pleat;
+package org.coldpleat.validation.reference;
 
+import org.coldpleat.model.pleat.PleatClosure;
+import org.coldpleat.model.pleat.PleatEnds;
+import org.coldpleat.model.pleat.PleatGeometry;
+import org.coldpleat.model.pleat.SlipChannel;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 

@@ -1,11 +1,11 @@
-package org.coldpleat.model.pleat;
+package org.coldpleat.validation.reference;
 
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
 /**
  * Textbook limits of the channel factor Phi (pack resistance over that of the medium alone) for solid channel walls,
- * sealed ends and free mouths. Used in explanations and as limits of the full model.
+ * sealed ends and free mouths: limits of the full model.
  *
  * <p>Symbols: pleat depth L [m], gap b [m], medium resistance R [1/m];
  * {@code lambda^2 = 48 L^2/(R b^3)} for equal gaps, {@code gamma = 24 L^2/(R b^3)} for one channel.

@@ -1,6 +1,8 @@
-package org.coldpleat.model.certainty.draw;
+package org.coldpleat.validation.reference;
 
 import java.util.List;
+import org.coldpleat.model.certainty.draw.Model;
+import org.coldpleat.model.certainty.draw.UncertainQuantity;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
