@@ -243,6 +243,64 @@ class QuantityTextTest {
     }
 
     @Test
+    void rangeWhoseEndsAreEqualIsOneValue() {
+        assertEquals(Spread.NONE, read("5 to 5 mm", Kind.LENGTH).spread());
+        assertEquals(0.005, read("5 to 5 mm", Kind.LENGTH).value(), 1e-17);
+    }
+
+    @Test
+    void plusMinusNothingIsNoSpread() {
+        assertEquals(Spread.NONE, read("36.8 mm ± 0 mm", Kind.LENGTH).spread());
+    }
+
+    @Test
+    void oneReadingInBracketsIsOneValue() {
+        Measured one = read("[36] mm", Kind.LENGTH);
+        assertEquals(0.036, one.value(), 1e-17);
+        assertEquals(Spread.NONE, one.spread());
+        assertEquals(1, one.repeats());
+    }
+
+    @Test
+    void commaSeparatesReadingsAsSoonAsOneOfThemHasADecimalPoint() {
+        Measured mean = read("[36.7,37] mm", Kind.LENGTH);
+        assertEquals(2, mean.repeats());
+        assertEquals(36.85e-3, mean.value(), 1e-16);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1.5 to 3", "1 to 2.5", "2.5 ± 1", "[1, 2.5]"})
+    void thingsAreCountedInWholeNumbersInEveryWayOfWriting(String text) {
+        assertEquals("quantity.whole", problem(text, Kind.COUNT).code());
+    }
+
+    @Test
+    void shareOfOneLeavesOpenWhatItsPercentMean() {
+        assertEquals(
+                "quantity.spreadAmbiguous", problem("1 ± 5 %", Kind.FRACTION).code());
+    }
+
+    @Test
+    void absoluteZeroItselfIsATemperature() {
+        assertEquals(0, read("0 K", Kind.TEMPERATURE).value());
+        assertEquals(0, read("1 ± 1 K", Kind.TEMPERATURE).low());
+    }
+
+    @Test
+    void raisedDigitsAfterTenMayBeSeveral() {
+        assertEquals(2.5e10, read("2.5·10¹⁰ 1/m", Kind.MEDIUM_RESISTANCE).value(), 1);
+    }
+
+    @Test
+    void everyFractionSignIsRead() {
+        double[] value = {1.5, 1.25, 1.75, 1.125, 1.375, 1.625, 1.875};
+        for (int i = 0; i < value.length; i++) {
+            String text = "1" + "½¼¾⅛⅜⅝⅞".charAt(i) + " in";
+            assertEquals(value[i] * 0.0254, read(text, Kind.LENGTH).value(), 1e-16, text);
+        }
+    }
+
+    @Test
     void neverThrowsForAnyText() {
         Random random = new Random(7);
         List<Kind> kinds = List.of(Kind.values());
