@@ -138,7 +138,7 @@ public record FlapValve(
      * square of its lift, {@code dp x^2 = A}, so a lip in between stands where {@code y^2 (y + p0) = A/C^2} with
      * {@code y = dp - p0}; from above, Newton steps close in on that from one side.
      */
-    private double sharpEdged(double flowRate, Fluid fluid) {
+    double sharpEdged(double flowRate, Fluid fluid) {
         LiftedSlit slit = slit();
         double load = slit.sharpDropTimesSquaredLift(flowRate, fluid);
         double full = load / (maximumLift * maximumLift);

@@ -3,6 +3,7 @@ package org.coldpleat.model.valve;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.coldpleat.model.flow.AdditiveLaw;
 import org.coldpleat.model.flow.Drop;
 import org.coldpleat.model.flow.Fluid;
 import org.junit.jupiter.api.Test;
@@ -136,5 +137,28 @@ class FlapValveTest {
                 assertEquals(1 / slope, lip(1e-15).slope(q, oil), 1e-6 / slope);
             }
         }
+    }
+
+    @Test
+    void searchStartsWhereALipOfSharpEdgeWouldStand() {
+        FlapValve lip = lip(1e-15);
+        for (Fluid oil : new Fluid[] {new Fluid(30, 900), WARM}) {
+            for (double x = 1e-6; x < 1.5e-3; x *= 1.3) {
+                // the lip stands at lift x under p0 + x/C; the flow of a slit of that lift, without corner and leak
+                double dp = 800 + x / 3e-7;
+                double q = new LiftedSlit(0.12, 0, 0.62, AdditiveLaw.NONE).flowRate(x, dp, oil);
+                assertEquals(dp, lip.sharpEdged(q, oil), 1e-9 * dp);
+            }
+            double full = new LiftedSlit(0.12, 0, 0.62, AdditiveLaw.NONE).flowRate(1.5e-3, 30e3, oil);
+            assertEquals(30e3, lip.sharpEdged(full, oil), 1e-9 * 30e3);
+        }
+    }
+
+    @Test
+    void lipWithoutPreloadStartsAtTheCubeRoot() {
+        // dp x^2 = A and x = C dp: dp^3 = A/C^2
+        FlapValve loose = new FlapValve(3e-7, 0, 1.5e-3, 0.12, 0, 1e-15);
+        double q = new LiftedSlit(0.12, 0, 0.62, AdditiveLaw.NONE).flowRate(3e-4, 1000, WARM);
+        assertEquals(1000, loose.sharpEdged(q, WARM), 1e-9);
     }
 }

@@ -214,4 +214,31 @@ class SpringValveTest {
         }
         assertThrows(IllegalArgumentException.class, () -> plate(0).pressureAtFlow(0, COLD));
     }
+
+    @Test
+    void cornersAreAThousandthOfOpeningPressureAndOfFullLift() {
+        // the cubic y^2 (2 w - y)/w^2 is 3/8 w at half of its width
+        double perPascal = Math.PI * 36e-6 / 1500;
+        assertEquals(37.5 * perPascal, plate(0).lift(100_050), 1e-15);
+        assertEquals(100 * perPascal, plate(0).lift(100_100), 1e-15);
+        double halfway = 100e3 + (3e-3 - 1.5e-6) / perPascal;
+        assertEquals(3e-3 - 3e-6 * 0.375, plate(0).lift(halfway), 1e-15);
+    }
+
+    @Test
+    void slopeFollowsTheFlowThroughBothCorners() {
+        // 10 Pa apart through the first corner of 100 Pa and through the second of 40 Pa before 139.789 kPa
+        for (double dp = 100_005; dp < 100_150; dp += 10) {
+            assertSlope(plate(0), dp);
+        }
+        for (double dp = 139_705; dp < 139_850; dp += 10) {
+            assertSlope(plate(0), dp);
+        }
+    }
+
+    private static void assertSlope(SpringValve valve, double dp) {
+        double h = 0.01;
+        double numeric = (valve.flowRate(dp + h, COLD) - valve.flowRate(dp - h, COLD)) / (2 * h);
+        assertEquals(numeric, valve.flowSlope(dp, COLD), 1e-4 * numeric);
+    }
 }
