@@ -47,4 +47,16 @@ class PressureResponseTest {
                 response.solve(embossed, 2.7e7, 2e6).resistance(),
                 0.02 * response.solve(embossed, 2.7e7, 1e6).resistance());
     }
+
+    @Test
+    void legsBowFromTheUpstreamIntoTheDownstreamChannel() {
+        PleatGeometry before = pack.geometry();
+        PleatGeometry after =
+                new PressureResponse(1e5, 0, 2e-9).bowed(pack, 1e5).geometry();
+        // 0.2 mm, along the whole leg
+        assertEquals(before.upstreamMouth() + 0.2e-3, after.upstreamMouth(), 1e-18);
+        assertEquals(before.upstreamEnd() + 0.2e-3, after.upstreamEnd(), 1e-18);
+        assertEquals(before.downstreamEnd() - 0.2e-3, after.downstreamEnd(), 1e-18);
+        assertEquals(before.downstreamMouth() - 0.2e-3, after.downstreamMouth(), 1e-18);
+    }
 }
