@@ -199,7 +199,9 @@ class EngineCircuitTest {
         assertEquals(
                 pressed, reading(0.6, most).resolve(OIL).gallery().bearings().conductance(), 1e-9 * pressed);
         Bearings more = new Bearings(0, 4.3e-6, 0, 0, 0);
-        assertThrows(IllegalArgumentException.class, () -> reading(0.6, more).resolve(OIL));
+        IllegalArgumentException thrown = assertThrows(
+                IllegalArgumentException.class, () -> reading(0.6, more).resolve(OIL));
+        assertTrue(thrown.getMessage().contains("side flow"), thrown.getMessage());
     }
 
     @Test

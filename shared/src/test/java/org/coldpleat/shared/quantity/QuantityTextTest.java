@@ -41,6 +41,7 @@ class QuantityTextTest {
                 ".055 in | LENGTH | 0.001397",
                 "1.45in | LENGTH | 0.03683",
                 "60,5 mm | LENGTH | 0.0605",
+                "1234,567 mm | LENGTH | 1.234567",
                 "0,055 in | LENGTH | 0.001397",
                 "31 thou | LENGTH | 7.874e-4",
                 "5. mm | LENGTH | 0.005",
@@ -179,6 +180,7 @@ class QuantityTextTest {
             quoteCharacter = '`',
             value = {
                 "1,234 mm | LENGTH | quantity.thousandsOrDecimal",
+                "123,456 mm | LENGTH | quantity.thousandsOrDecimal",
                 "1,234.5 mm | LENGTH | quantity.thousands",
                 "1.234,5 mm | LENGTH | quantity.thousands",
                 "1 540 mm | LENGTH | quantity.thousands",
@@ -240,6 +242,13 @@ class QuantityTextTest {
         QuantityProblem wrong = problem("104 mPa·s", Kind.KINEMATIC_VISCOSITY);
         assertEquals("dynamic viscosity", wrong.values().get(1));
         assertEquals("kinematic viscosity", wrong.values().get(2));
+    }
+
+    @Test
+    void unknownUnitOfACountIsToldThatABareNumberWillDo() {
+        QuantityProblem unknown = problem("48 furlong", Kind.COUNT);
+        assertEquals("quantity.unitUnknown", unknown.code());
+        assertEquals("1", unknown.values().get(2));
     }
 
     @Test
