@@ -1,8 +1,8 @@
 package org.coldpleat.model.circuit;
 
-import org.coldpleat.model.flow.BracketedNewton;
 import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.flow.Lubricant;
+import org.coldpleat.model.numerics.BracketedNewton;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import org.coldpleat.model.flow.BracketedNewton;
 import org.coldpleat.model.flow.Drop;
+import org.coldpleat.model.flow.FlowWithSlope;
 import org.coldpleat.model.flow.Fluid;
-import org.coldpleat.model.flow.Passage;
+import org.coldpleat.model.numerics.BracketedNewton;
 import org.coldpleat.shared.source.Source;
 
 /**
@@ -169,7 +169,7 @@ final class CircuitSolver {
             double sensed = outlet ? pumpPressure : galleryPressure;
             double slope = outlet ? pumpSlope : gallerySlope;
             if (relief.law().isPresent()) {
-                Passage dumped = relief.law().get().passage(sensed, sump);
+                FlowWithSlope dumped = relief.law().get().passage(sensed, sump);
                 surplus -= dumped.flowRate();
                 surplusSlope -= dumped.slope() * slope;
             } else {

@@ -3,9 +3,9 @@ package org.coldpleat.model.circuit;
 import java.util.List;
 import java.util.Objects;
 import org.coldpleat.model.flow.AdditiveLaw;
-import org.coldpleat.model.flow.BracketedNewton;
 import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.flow.Lubricant;
+import org.coldpleat.model.numerics.BracketedNewton;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 

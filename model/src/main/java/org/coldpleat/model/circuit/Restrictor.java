@@ -1,8 +1,8 @@
 package org.coldpleat.model.circuit;
 
 import org.coldpleat.model.flow.AdditiveLaw;
-import org.coldpleat.model.flow.Corner;
 import org.coldpleat.model.flow.Fluid;
+import org.coldpleat.model.numerics.Corner;
 import org.coldpleat.shared.quantity.Require;
 
 /**

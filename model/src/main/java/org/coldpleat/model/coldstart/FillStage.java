@@ -6,10 +6,10 @@ import org.coldpleat.model.circuit.EngineCircuit;
 import org.coldpleat.model.circuit.OperatingPoint;
 import org.coldpleat.model.circuit.Relief;
 import org.coldpleat.model.circuit.SolveStatus;
-import org.coldpleat.model.flow.BracketedNewton;
 import org.coldpleat.model.flow.Drop;
 import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.flow.PressureDropLaw;
+import org.coldpleat.model.numerics.BracketedNewton;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 

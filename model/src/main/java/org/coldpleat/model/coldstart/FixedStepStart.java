@@ -35,7 +35,7 @@ public record FixedStepStart(
      */
     public static FixedStepStart run(StartUpSpec spec, double step) {
         Require.positive("step", step, "s");
-        StartPlant plant = new StartPlant(spec);
+        StartEquations plant = new StartEquations(spec);
         List<StartSwitch> switches = StartRun.switchesOf(plant);
         List<StartPhase> phases = spec.schedule().phases();
         double[] y = plant.initialState();
@@ -55,7 +55,7 @@ public record FixedStepStart(
                 open += step;
                 closed = now;
             }
-            boolean full = y[StartPlant.FILTERED] + y[StartPlant.UNFILTERED] >= spec.galleryVolume();
+            boolean full = y[StartEquations.FILTERED] + y[StartEquations.UNFILTERED] >= spec.galleryVolume();
             if (plant.isFilling() && full) {
                 plant.connect();
             }
@@ -71,13 +71,13 @@ public record FixedStepStart(
                 Double.isNaN(closed) ? OptionalDouble.empty() : OptionalDouble.of(closed),
                 Double.isNaN(hot) ? OptionalDouble.empty() : OptionalDouble.of(hot),
                 open,
-                y[StartPlant.UNFILTERED],
-                y[StartPlant.FILTERED],
+                y[StartEquations.UNFILTERED],
+                y[StartEquations.FILTERED],
                 plant.oil(spec.end(), y),
                 plant.element(spec.end(), y));
     }
 
-    private static void settle(StartPlant plant, List<StartSwitch> switches, double time, double[] y) {
+    private static void settle(StartEquations plant, List<StartSwitch> switches, double time, double[] y) {
         for (int pass = 0; pass < 2; pass++) {
             for (StartSwitch item : switches) {
                 boolean belongsOn = item.value(plant.oil(time, y), plant.at(time, y)) > 0;
@@ -88,7 +88,7 @@ public record FixedStepStart(
         }
     }
 
-    private static void advance(StartPlant plant, double time, double[] y, double h) {
+    private static void advance(StartEquations plant, double time, double[] y, double h) {
         double[] a = plant.rates(time, y);
         double[] b = plant.rates(time + h / 2, moved(y, a, h / 2));
         double[] c = plant.rates(time + h / 2, moved(y, b, h / 2));

@@ -5,7 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.coldpleat.model.flow.GoldenSection;
+import org.coldpleat.model.numerics.BracketedRoot;
+import org.coldpleat.model.numerics.GoldenSection;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
@@ -57,7 +58,7 @@ public record OpeningFinder(double low, double high, double gridStep, double fin
     }
 
     /** Finds all openings of a valve. */
-    public Openings find(Ratio ratio) {
+    public OpenTemperatures find(Ratio ratio) {
         Search search = new Search(ratio);
         search.lookAtGrid();
         search.splitDoubtfulCells();
@@ -157,10 +158,10 @@ public record OpeningFinder(double low, double high, double gridStep, double fin
             GoldenSection.climb(x -> sign * look(x), left, middle, right, known, 0.2 * finestStep, enough);
         }
 
-        Openings answer() {
+        OpenTemperatures answer() {
             double[] t = keys();
             double[] v = values();
-            List<Openings.Interval> intervals = new ArrayList<>();
+            List<OpenTemperatures.Interval> intervals = new ArrayList<>();
             double start = Double.NaN;
             for (int i = 0; i < t.length; i++) {
                 boolean open = v[i] > 0;
@@ -168,15 +169,15 @@ public record OpeningFinder(double low, double high, double gridStep, double fin
                 if (open && !wasOpen) {
                     start = i == 0 ? t[0] : crossing(t[i - 1], v[i - 1], t[i], v[i]);
                 } else if (!open && wasOpen) {
-                    intervals.add(new Openings.Interval(start, crossing(t[i - 1], v[i - 1], t[i], v[i])));
+                    intervals.add(new OpenTemperatures.Interval(start, crossing(t[i - 1], v[i - 1], t[i], v[i])));
                     start = Double.NaN;
                 }
             }
             if (!Double.isNaN(start)) {
-                intervals.add(new Openings.Interval(start, t[t.length - 1]));
+                intervals.add(new OpenTemperatures.Interval(start, t[t.length - 1]));
             }
             Map.Entry<Double, Double> top = greatest();
-            return new Openings(
+            return new OpenTemperatures(
                     kind(intervals, t),
                     intervals,
                     low,
@@ -187,24 +188,25 @@ public record OpeningFinder(double low, double high, double gridStep, double fin
                     unresolved);
         }
 
-        private Openings.Kind kind(List<Openings.Interval> intervals, double[] t) {
+        private OpenTemperatures.Kind kind(List<OpenTemperatures.Interval> intervals, double[] t) {
             if (t.length == 0) {
-                return Openings.Kind.UNKNOWN;
+                return OpenTemperatures.Kind.UNKNOWN;
             }
             if (intervals.isEmpty()) {
-                return Openings.Kind.NEVER;
+                return OpenTemperatures.Kind.NEVER;
             }
-            Openings.Interval first = intervals.get(0);
+            OpenTemperatures.Interval first = intervals.get(0);
             boolean coldHalf = intervals.size() == 1 && first.low() == t[0];
             if (coldHalf && first.high() == t[t.length - 1]) {
-                return Openings.Kind.ALWAYS;
+                return OpenTemperatures.Kind.ALWAYS;
             }
-            return coldHalf ? Openings.Kind.BELOW : Openings.Kind.INTERVALS;
+            return coldHalf ? OpenTemperatures.Kind.BELOW : OpenTemperatures.Kind.INTERVALS;
         }
 
         /** Crossing between a point that is open and one that is not. */
         private double crossing(double left, double atLeft, double right, double atRight) {
-            return Crossing.between(this::count, left, atLeft, right, atRight, tolerance);
+            return BracketedRoot.illinois(
+                    this::count, left, atLeft, right, atRight, BracketedRoot.Stop.atWidth(tolerance));
         }
 
         private double count(double temperature) {

@@ -36,7 +36,7 @@ final class StartLeg {
 
     private static final double SHORTEST_STEP = 1e-10;
 
-    private final StartPlant plant;
+    private final StartEquations plant;
     private final List<StartSwitch> switches;
     private final SwingWatch watch;
 
@@ -51,7 +51,7 @@ final class StartLeg {
 
     int evaluations;
 
-    StartLeg(StartPlant plant, List<StartSwitch> switches, List<StartSwitch.Bypass> valves) {
+    StartLeg(StartEquations plant, List<StartSwitch> switches, List<StartSwitch.Bypass> valves) {
         this.plant = plant;
         this.switches = switches;
         watch = new SwingWatch(plant, valves);
@@ -60,7 +60,7 @@ final class StartLeg {
     /** Integrates and returns where it ended. */
     ODEState run(double start, double[] state, double target) {
         double[] absolute = tolerances(plant.spec);
-        double[] relative = new double[StartPlant.SIZE];
+        double[] relative = new double[StartEquations.SIZE];
         double shortest = Math.min(SHORTEST_STEP, 1e-3 * (target - start));
         double longest = Math.min(LONGEST_STEP, target - start);
         AdaptiveStepsizeIntegrator integrator = plant.spec.tolerance() < FINE
@@ -69,7 +69,7 @@ final class StartLeg {
                         shortest,
                         longest,
                         absolute,
-                        StartPlant.PUMPED,
+                        StartEquations.PUMPED,
                         DIFFERENCE,
                         plant.spec.trace().isPresent());
         for (StartSwitch item : switches) {
@@ -89,7 +89,7 @@ final class StartLeg {
             integrator.addEventDetector(new ZeroCrossing(
                     s -> {
                         double[] y = s.getPrimaryState();
-                        return (y[StartPlant.FILTERED] + y[StartPlant.UNFILTERED]) / volume - 1;
+                        return (y[StartEquations.FILTERED] + y[StartEquations.UNFILTERED]) / volume - 1;
                     },
                     increasing -> {
                         filled = true;
@@ -110,14 +110,14 @@ final class StartLeg {
                 * VOLUME_SHARE
                 * spec.thermal().oilMass()
                 / spec.engine().lubricant().at(spec.startTemperature()).density();
-        double[] absolute = new double[StartPlant.SIZE];
-        Arrays.fill(absolute, 0, StartPlant.PUMPED, spec.tolerance());
-        Arrays.fill(absolute, StartPlant.PUMPED, StartPlant.PUMP_WORK, volume);
-        Arrays.fill(absolute, StartPlant.PUMP_WORK, StartPlant.SIZE, heat);
+        double[] absolute = new double[StartEquations.SIZE];
+        Arrays.fill(absolute, 0, StartEquations.PUMPED, spec.tolerance());
+        Arrays.fill(absolute, StartEquations.PUMPED, StartEquations.PUMP_WORK, volume);
+        Arrays.fill(absolute, StartEquations.PUMP_WORK, StartEquations.SIZE, heat);
         return absolute;
     }
 
-    private StartPlant.Moment moment(ODEStateAndDerivative state) {
+    private StartEquations.Moment moment(ODEStateAndDerivative state) {
         return plant.at(state.getTime(), state.getPrimaryState());
     }
 
@@ -149,10 +149,10 @@ final class StartLeg {
     }
 
     /** The rates in the form the integrator wants. */
-    private record Equations(StartPlant plant) implements OrdinaryDifferentialEquation {
+    private record Equations(StartEquations plant) implements OrdinaryDifferentialEquation {
         @Override
         public int getDimension() {
-            return StartPlant.SIZE;
+            return StartEquations.SIZE;
         }
 
         @Override

@@ -9,7 +9,7 @@ import org.coldpleat.model.filter.FilterPart;
 
 /** What is kept of a start: its events, its points in time and its highest values. Work object of one run. */
 final class StartRecord {
-    private final StartPlant plant;
+    private final StartEquations plant;
     private final List<StartSwitch.Bypass> valves;
     private final StartSeries series;
     private final List<StartEvent> events = new ArrayList<>();
@@ -17,7 +17,7 @@ final class StartRecord {
     private Peak dropPeak = new Peak(0, 0);
     private Peak ratioPeak = new Peak(0, 0);
 
-    StartRecord(StartPlant plant, List<StartSwitch.Bypass> valves) {
+    StartRecord(StartEquations plant, List<StartSwitch.Bypass> valves) {
         this.plant = plant;
         this.valves = valves;
         series = new StartSeries(plant, valves);
@@ -26,7 +26,7 @@ final class StartRecord {
     /** Takes a moment into points and highest values; one to keep survives the thinning of the points. */
     void add(StartRun.Sample sample, boolean keep) {
         series.add(sample, keep);
-        StartPlant.Moment moment = sample.moment();
+        StartEquations.Moment moment = sample.moment();
         double at = sample.time();
         for (Map.Entry<FilterPart, Double> drop : moment.filter().partDrops().entrySet()) {
             Peak peak = partPeaks.get(drop.getKey());
@@ -51,7 +51,7 @@ final class StartRecord {
     }
 
     void event(StartEvent.Kind kind, int which, StartRun.Sample sample) {
-        StartPlant.Moment moment = sample.moment();
+        StartEquations.Moment moment = sample.moment();
         events.add(new StartEvent(
                 sample.time(),
                 kind,

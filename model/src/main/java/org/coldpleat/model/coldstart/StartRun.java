@@ -13,8 +13,8 @@ import org.hipparchus.ode.ODEStateAndDerivative;
 /** One run through the schedule: leg after leg, with the discrete state settled in between. Used once. */
 final class StartRun {
     /** Moment of the record. */
-    record Sample(double time, double[] state, StartPlant.Moment moment) {
-        static Sample of(ODEStateAndDerivative state, StartPlant.Moment moment) {
+    record Sample(double time, double[] state, StartEquations.Moment moment) {
+        static Sample of(ODEStateAndDerivative state, StartEquations.Moment moment) {
             return new Sample(state.getTime(), state.getPrimaryState(), moment);
         }
     }
@@ -25,7 +25,7 @@ final class StartRun {
     private static final double TOUCH = 1e-4;
 
     private final StartUpSpec spec;
-    private final StartPlant plant;
+    private final StartEquations plant;
     private final List<StartSwitch> switches = new ArrayList<>();
     private final List<StartSwitch.Bypass> valves = new ArrayList<>();
     private final StartRecord record;
@@ -41,7 +41,7 @@ final class StartRun {
 
     StartRun(StartUpSpec spec) {
         this.spec = spec;
-        plant = new StartPlant(spec);
+        plant = new StartEquations(spec);
         state = plant.initialState();
         atFill = state.clone();
         switches.addAll(switchesOf(plant));
@@ -57,7 +57,7 @@ final class StartRun {
     }
 
     /** All switches of a plant: bypass valves, their stops, relief valves, and the oil being hot. */
-    static List<StartSwitch> switchesOf(StartPlant plant) {
+    static List<StartSwitch> switchesOf(StartEquations plant) {
         List<StartSwitch> found = new ArrayList<>();
         for (int i = 0; i < 2; i++) {
             int which = i;
@@ -78,7 +78,7 @@ final class StartRun {
         StartStatus status;
         try {
             status = follow();
-        } catch (StartPlant.NotSolved missing) {
+        } catch (StartEquations.NotSolved missing) {
             status = StartStatus.CIRCUIT_NOT_SOLVED;
         } catch (MathRuntimeException stalled) {
             status = StartStatus.STEP_TOO_SMALL;
@@ -168,7 +168,7 @@ final class StartRun {
         boolean again = true;
         while (again) {
             again = false;
-            StartPlant.Moment moment = plant.at(time, state);
+            StartEquations.Moment moment = plant.at(time, state);
             double oil = plant.oil(time, state);
             for (StartSwitch item : switches) {
                 boolean belongsOn = item.value(oil, moment) > 0;
@@ -182,16 +182,16 @@ final class StartRun {
         record.add(new Sample(time, state, plant.at(time, state)), true);
     }
 
-    private void flip(StartSwitch item, StartPlant.Moment before) {
+    private void flip(StartSwitch item, StartEquations.Moment before) {
         if (item instanceof StartSwitch.Bypass valve && !valve.isOn()) {
             record.ratio(Math.max(1, valve.ratio(before)), time);
         }
         item.set(!item.isOn());
-        StartPlant.Moment after = item.isLaw() ? plant.at(time, state) : before;
+        StartEquations.Moment after = item.isLaw() ? plant.at(time, state) : before;
         note(item.isOn() ? item.turnsOn : item.turnsOff, item.which, after);
     }
 
-    private void note(StartEvent.Kind kind, int which, StartPlant.Moment moment) {
+    private void note(StartEvent.Kind kind, int which, StartEquations.Moment moment) {
         record.event(kind, which, new Sample(time, state, moment));
     }
 
@@ -224,20 +224,20 @@ final class StartRun {
         return new BypassTally(
                 seconds,
                 open,
-                to[StartPlant.UNFILTERED] - from[StartPlant.UNFILTERED],
-                to[StartPlant.FILTERED] - from[StartPlant.FILTERED],
-                to[StartPlant.PUMPED] - from[StartPlant.PUMPED]);
+                to[StartEquations.UNFILTERED] - from[StartEquations.UNFILTERED],
+                to[StartEquations.FILTERED] - from[StartEquations.FILTERED],
+                to[StartEquations.PUMPED] - from[StartEquations.PUMPED]);
     }
 
     private HeatBalance balance(double[] begin) {
         double[] stored = plant.stored(begin, state);
         return new HeatBalance(
-                state[StartPlant.PUMP_WORK],
-                state[StartPlant.FILM],
+                state[StartEquations.PUMP_WORK],
+                state[StartEquations.FILM],
                 metalHeat,
                 oilHeat,
-                state[StartPlant.OIL_LOSS],
-                state[StartPlant.METAL_LOSS],
+                state[StartEquations.OIL_LOSS],
+                state[StartEquations.METAL_LOSS],
                 stored[0],
                 stored[1],
                 stored[2]);

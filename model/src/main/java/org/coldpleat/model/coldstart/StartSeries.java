@@ -15,17 +15,17 @@ final class StartSeries {
      */
     record Leading(int valve, double difference, double opening) {}
 
-    private final StartPlant plant;
+    private final StartEquations plant;
     private final List<StartSwitch.Bypass> valves;
     private final List<StartPoint> points = new ArrayList<>();
     private final List<Boolean> kept = new ArrayList<>();
 
-    StartSeries(StartPlant plant, List<StartSwitch.Bypass> valves) {
+    StartSeries(StartEquations plant, List<StartSwitch.Bypass> valves) {
         this.plant = plant;
         this.valves = valves;
     }
 
-    Leading leading(StartPlant.Moment moment) {
+    Leading leading(StartEquations.Moment moment) {
         Leading best = new Leading(0, moment.difference(0), Double.POSITIVE_INFINITY);
         for (StartSwitch.Bypass valve : valves) {
             Leading other = new Leading(valve.which, moment.difference(valve.which), valve.opening());
@@ -36,7 +36,7 @@ final class StartSeries {
 
     /** Adds a point; one to keep survives the thinning. */
     void add(StartRun.Sample sample, boolean keep) {
-        StartPlant.Moment moment = sample.moment();
+        StartEquations.Moment moment = sample.moment();
         Leading leading = leading(moment);
         double lift = plant.valve(leading.valve())
                 .map(valve -> relativeLift(valve, leading.difference()))
@@ -44,7 +44,7 @@ final class StartSeries {
         points.add(new StartPoint(
                 sample.time(),
                 plant.oil(sample.time(), sample.state()),
-                sample.state()[StartPlant.METAL],
+                sample.state()[StartEquations.METAL],
                 plant.element(sample.time(), sample.state()),
                 moment.point().pumpPressure(),
                 moment.point().galleryPressure(),

@@ -18,7 +18,7 @@ abstract class StartSwitch {
     }
 
     /** Above zero where the switch belongs on [1]. */
-    abstract double value(double oil, StartPlant.Moment moment);
+    abstract double value(double oil, StartEquations.Moment moment);
 
     boolean isOn() {
         return on;
@@ -40,11 +40,11 @@ abstract class StartSwitch {
 
     /** A bypass valve: opens at its opening pressure, shuts at its closing pressure. */
     static final class Bypass extends StartSwitch {
-        private final StartPlant plant;
+        private final StartEquations plant;
         private final double opening;
         private final double closing;
 
-        Bypass(StartPlant plant, int which, SpringValve valve) {
+        Bypass(StartEquations plant, int which, SpringValve valve) {
             super(StartEvent.Kind.VALVE_OPENS, StartEvent.Kind.VALVE_CLOSES, which);
             this.plant = plant;
             opening = valve.openingPressure();
@@ -52,12 +52,12 @@ abstract class StartSwitch {
         }
 
         @Override
-        double value(double oil, StartPlant.Moment moment) {
+        double value(double oil, StartEquations.Moment moment) {
             return moment.difference(which) / (isOn() ? closing : opening) - 1;
         }
 
         /** Difference over opening pressure [1]. */
-        double ratio(StartPlant.Moment moment) {
+        double ratio(StartEquations.Moment moment) {
             return moment.difference(which) / opening;
         }
 
@@ -79,15 +79,15 @@ abstract class StartSwitch {
 
     /** The stop of a bypass valve's lid. */
     static final class Stop extends StartSwitch {
-        private final StartPlant plant;
+        private final StartEquations plant;
 
-        Stop(StartPlant plant, int which) {
+        Stop(StartEquations plant, int which) {
             super(StartEvent.Kind.FULL_LIFT, StartEvent.Kind.BELOW_FULL_LIFT, which);
             this.plant = plant;
         }
 
         @Override
-        double value(double oil, StartPlant.Moment moment) {
+        double value(double oil, StartEquations.Moment moment) {
             if (!plant.isOpen(which)) {
                 return -1;
             }
@@ -105,7 +105,7 @@ abstract class StartSwitch {
         }
 
         @Override
-        double value(double oil, StartPlant.Moment moment) {
+        double value(double oil, StartEquations.Moment moment) {
             OperatingPoint point = moment.point();
             double flow = point.reliefFlows().get(which);
             if (relief.law().isEmpty() && flow > 0) {
@@ -126,7 +126,7 @@ abstract class StartSwitch {
         }
 
         @Override
-        double value(double oil, StartPlant.Moment moment) {
+        double value(double oil, StartEquations.Moment moment) {
             return oil - temperature;
         }
 

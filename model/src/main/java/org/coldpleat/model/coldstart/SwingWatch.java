@@ -3,7 +3,7 @@ package org.coldpleat.model.coldstart;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.coldpleat.model.flow.GoldenSection;
+import org.coldpleat.model.numerics.GoldenSection;
 import org.hipparchus.ode.ODEStateAndDerivative;
 import org.hipparchus.ode.sampling.ODEStateInterpolator;
 
@@ -33,13 +33,13 @@ final class SwingWatch {
     /** Stretch to which the place of a highest point is narrowed, over the step [1]. */
     private static final double FINEST = 1e-7;
 
-    private final StartPlant plant;
+    private final StartEquations plant;
     private final List<StartSwitch.Bypass> valves;
     private final double[] slopes;
     private final List<Swing> swings = new ArrayList<>();
     private double hidden = Double.NaN;
 
-    SwingWatch(StartPlant plant, List<StartSwitch.Bypass> valves) {
+    SwingWatch(StartEquations plant, List<StartSwitch.Bypass> valves) {
         this.plant = plant;
         this.valves = valves;
         slopes = new double[valves.size()];
@@ -97,7 +97,7 @@ final class SwingWatch {
         return valve.ratio(moment(state));
     }
 
-    private StartPlant.Moment moment(ODEStateAndDerivative state) {
+    private StartEquations.Moment moment(ODEStateAndDerivative state) {
         return plant.at(state.getTime(), state.getPrimaryState());
     }
 

@@ -12,7 +12,7 @@ import org.coldpleat.model.run.ResolvedCase;
  * can be put to one design after another. Immutable.
  */
 public final class CandidateDraws {
-    private final List<Unknown> unknowns;
+    private final List<UncertainQuantity> unknowns;
     private final SobolDraws sequence;
 
     /**
@@ -23,8 +23,8 @@ public final class CandidateDraws {
      * @param further unknowns beside those of the case
      * @param seed same seed, same draws
      */
-    public CandidateDraws(ResolvedCase resolved, int candidate, List<Unknown> further, long seed) {
-        Stream<Unknown> own = new CaseDraws(resolved)
+    public CandidateDraws(ResolvedCase resolved, int candidate, List<UncertainQuantity> further, long seed) {
+        Stream<UncertainQuantity> own = new CaseDraws(resolved)
                 .unknowns().stream()
                         .filter(one -> one.shared() || one.candidate() == candidate)
                         .map(CaseModel::unknown);

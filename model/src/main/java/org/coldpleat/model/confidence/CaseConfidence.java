@@ -37,7 +37,7 @@ public final class CaseConfidence {
         }
         CaseDraws cases = new CaseDraws(resolved);
         CaseModel model = new CaseModel(cases);
-        List<Unknown> unknowns = model.unknowns();
+        List<UncertainQuantity> unknowns = model.unknowns();
         Optional<Propagation> drawn = Propagation.run(model, unknowns, draws, seed, progress);
         return drawn.flatMap(all -> result(cases, model, all, seed, progress));
     }
@@ -156,10 +156,10 @@ public final class CaseConfidence {
         Answer answer = new Answer(0, resolved.from(), resolved.to());
         Model opening = model.openingOnly(candidate, state);
         int part = Math.max(LEAST_SHARE_DRAWS, draws / SHARE_DRAWS_PART);
-        List<Unknown> unknowns = model.unknowns().stream()
+        List<UncertainQuantity> unknowns = model.unknowns().stream()
                 .map(one -> concerns(one, candidate)
                         ? one
-                        : new Unknown(
+                        : new UncertainQuantity(
                                 one.name(),
                                 one.value().withSpread(0, org.coldpleat.shared.quantity.Spread.NONE),
                                 one.shared(),
@@ -186,7 +186,7 @@ public final class CaseConfidence {
         return new Quantiles(outcomes.median(), outcomes.low(), outcomes.high());
     }
 
-    private static boolean concerns(Unknown one, int candidate) {
+    private static boolean concerns(UncertainQuantity one, int candidate) {
         return one.shared() || one.name().startsWith("candidates[" + candidate + "]");
     }
 

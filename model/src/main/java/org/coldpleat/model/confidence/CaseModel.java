@@ -39,11 +39,11 @@ final class CaseModel implements Model {
     }
 
     /** The unknowns of the case with their distributions, in the order of the values of this model. */
-    List<Unknown> unknowns() {
+    List<UncertainQuantity> unknowns() {
         return written.stream().map(CaseModel::unknown).toList();
     }
 
-    static Unknown unknown(org.coldpleat.model.run.Unknown one) {
+    static UncertainQuantity unknown(org.coldpleat.model.run.Unknown one) {
         Measured value = one.value();
         boolean factor = value.spread() == Spread.NORMAL
                 && !one.upwardOnly()
@@ -52,7 +52,7 @@ final class CaseModel implements Model {
         Measured shape = factor ? value.withSpread(value.halfWidth() / value.value(), Spread.LOG_NORMAL) : value;
         boolean fraction = value.kind() == Kind.FRACTION;
         String measurement = CaseDraws.measurementFor(one.path());
-        return new Unknown(
+        return new UncertainQuantity(
                 one.path(),
                 shape,
                 one.shared(),

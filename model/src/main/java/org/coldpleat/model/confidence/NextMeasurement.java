@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.coldpleat.model.numerics.StandardNormal;
 import org.coldpleat.model.run.Progress;
 import org.coldpleat.shared.source.Source;
 
@@ -54,16 +55,16 @@ public final class NextMeasurement {
     public static Optional<List<Gain>> rank(
             Model model,
             Answer answer,
-            List<Unknown> unknowns,
+            List<UncertainQuantity> unknowns,
             Map<String, Double> remaining,
             int draws,
             long seed,
             Progress progress) {
-        List<Unknown> ordered = Propagation.checked(unknowns);
+        List<UncertainQuantity> ordered = Propagation.checked(unknowns);
         List<String> groups = ordered.stream()
-                .filter(Unknown::spreads)
+                .filter(UncertainQuantity::spreads)
                 .filter(one -> remaining.containsKey(one.name()) || remaining.containsKey(one.group()))
-                .map(Unknown::group)
+                .map(UncertainQuantity::group)
                 .distinct()
                 .toList();
         for (String group : remaining.keySet()) {
@@ -84,7 +85,7 @@ public final class NextMeasurement {
     private static double[] row(
             Model model,
             Answer answer,
-            List<Unknown> unknowns,
+            List<UncertainQuantity> unknowns,
             List<String> groups,
             Map<String, Double> remaining,
             double[] point) {
@@ -104,9 +105,9 @@ public final class NextMeasurement {
                 if (unknowns.get(j).group().equals(groups.get(g))) {
                     double ratio = ratio(unknowns.get(j), remaining);
                     double known = 1 - ratio * ratio;
-                    double score = known * Unknown.normalScore(point[j])
-                            + Math.sqrt(1 - known * known) * Unknown.normalScore(point[size + j]);
-                    after[j] = unknowns.get(j).quantile(inside(Unknown.normalProbability(score)));
+                    double score = known * StandardNormal.score(point[j])
+                            + Math.sqrt(1 - known * known) * StandardNormal.score(point[size + j]);
+                    after[j] = unknowns.get(j).quantile(inside(StandardNormal.probability(score)));
                 }
             }
             row[g + 2] = answer.of(model.answers(after));
@@ -120,12 +121,12 @@ public final class NextMeasurement {
     }
 
     /** Of an unknown: its own, else that of its group; 1 where nothing is named. */
-    private static double ratio(Unknown unknown, Map<String, Double> remaining) {
+    private static double ratio(UncertainQuantity unknown, Map<String, Double> remaining) {
         return remaining.getOrDefault(unknown.name(), remaining.getOrDefault(unknown.group(), 1.0));
     }
 
     /** Of a group: its unknowns in the root mean square. */
-    private static double ratio(String group, List<Unknown> unknowns, Map<String, Double> remaining) {
+    private static double ratio(String group, List<UncertainQuantity> unknowns, Map<String, Double> remaining) {
         return Math.sqrt(unknowns.stream()
                 .filter(one -> one.spreads() && one.group().equals(group))
                 .mapToDouble(one -> Math.pow(ratio(one, remaining), 2))
@@ -134,7 +135,7 @@ public final class NextMeasurement {
     }
 
     private static List<Gain> gains(
-            double[][] rows, List<String> groups, List<Unknown> unknowns, Map<String, Double> remaining) {
+            double[][] rows, List<String> groups, List<UncertainQuantity> unknowns, Map<String, Double> remaining) {
         List<Gain> gains = new ArrayList<>();
         for (int g = 0; g < groups.size(); g++) {
             double now = 0;

@@ -11,11 +11,11 @@ import org.coldpleat.shared.source.Source;
  */
 @Source("JCGM 101:2008, clause 7 (propagation of distributions), with quasi-random in place of random draws")
 public final class Propagation {
-    private final List<Unknown> unknowns;
+    private final List<UncertainQuantity> unknowns;
     private final double[][] inputs;
     private final double[][] answers;
 
-    private Propagation(List<Unknown> unknowns, double[][] inputs, double[][] answers) {
+    private Propagation(List<UncertainQuantity> unknowns, double[][] inputs, double[][] answers) {
         this.unknowns = unknowns;
         this.inputs = inputs;
         this.answers = answers;
@@ -32,8 +32,8 @@ public final class Propagation {
      * @return the draws with their answers, or nothing if cancelled
      */
     public static Optional<Propagation> run(
-            Model model, List<Unknown> unknowns, int draws, long seed, Progress progress) {
-        List<Unknown> ordered = checked(unknowns);
+            Model model, List<UncertainQuantity> unknowns, int draws, long seed, Progress progress) {
+        List<UncertainQuantity> ordered = checked(unknowns);
         if (draws < 2) {
             throw new IllegalArgumentException("draws must be at least 2, was " + draws);
         }
@@ -50,7 +50,7 @@ public final class Propagation {
     }
 
     /** The unknowns, in the order of the inputs. */
-    public List<Unknown> unknowns() {
+    public List<UncertainQuantity> unknowns() {
         return unknowns;
     }
 
@@ -94,9 +94,9 @@ public final class Propagation {
         return Pair.compare(answers(first), answers(second));
     }
 
-    static List<Unknown> checked(List<Unknown> unknowns) {
-        List<Unknown> copy = List.copyOf(unknowns);
-        long names = copy.stream().map(Unknown::name).distinct().count();
+    static List<UncertainQuantity> checked(List<UncertainQuantity> unknowns) {
+        List<UncertainQuantity> copy = List.copyOf(unknowns);
+        long names = copy.stream().map(UncertainQuantity::name).distinct().count();
         if (copy.isEmpty() || names != copy.size()) {
             throw new IllegalArgumentException("unknowns must be at least one with unique names, had " + copy.size()
                     + " with " + names + " names");
@@ -104,7 +104,7 @@ public final class Propagation {
         return copy;
     }
 
-    static double[] values(List<Unknown> unknowns, double[] point) {
+    static double[] values(List<UncertainQuantity> unknowns, double[] point) {
         double[] values = new double[unknowns.size()];
         for (int j = 0; j < values.length; j++) {
             values[j] = unknowns.get(j).quantile(point[j]);

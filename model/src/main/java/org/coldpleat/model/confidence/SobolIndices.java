@@ -49,14 +49,14 @@ public record SobolIndices(double variance, List<Share> shares, int evaluations,
     @Source("Jansen 1999, Comput. Phys. Commun. 117:35 (both estimators); Saltelli et al. 2010, Comput. Phys. Commun."
             + " 181:259, table 2 (b, f)")
     public static Optional<SobolIndices> estimate(
-            Model model, Answer answer, List<Unknown> unknowns, int draws, long seed, Progress progress) {
-        List<Unknown> ordered = Propagation.checked(unknowns);
+            Model model, Answer answer, List<UncertainQuantity> unknowns, int draws, long seed, Progress progress) {
+        List<UncertainQuantity> ordered = Propagation.checked(unknowns);
         if (draws < 16) {
             throw new IllegalArgumentException("draws must be at least 16, was " + draws);
         }
         List<String> groups = ordered.stream()
-                .filter(Unknown::spreads)
-                .map(Unknown::group)
+                .filter(UncertainQuantity::spreads)
+                .map(UncertainQuantity::group)
                 .distinct()
                 .toList();
         int size = ordered.size();
@@ -66,7 +66,7 @@ public record SobolIndices(double variance, List<Share> shares, int evaluations,
     }
 
     private static double[] row(
-            Model model, Answer answer, List<Unknown> unknowns, List<String> groups, double[] point) {
+            Model model, Answer answer, List<UncertainQuantity> unknowns, List<String> groups, double[] point) {
         int size = unknowns.size();
         double[] pointA = java.util.Arrays.copyOfRange(point, 0, size);
         double[] pointB = java.util.Arrays.copyOfRange(point, size, 2 * size);

@@ -1,5 +1,7 @@
 package org.coldpleat.model.evidence;
 
+import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -30,8 +32,6 @@ public record EvidenceCombination(
         double birgeRatio,
         boolean conflict,
         List<ResistanceEvidence> disagreeing) {
-    private static final double COVERAGE_95 = 1.96;
-
     /** Level of the chi-square test [1]. */
     @Source("common practice, no source")
     private static final double CONFLICT_LEVEL = 0.05;

@@ -1,5 +1,7 @@
 package org.coldpleat.model.evidence;
 
+import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
+
 import java.util.List;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.source.Source;
@@ -15,7 +17,7 @@ public final class PoreEvidence {
     /** Standard uncertainty of ln R from a mean flow pore [1]: factor 3 as 95 % band. */
     @Source(
             "common practice, no source; derived here: typical cellulose lies at 0.8, typical glass at 3.6 times the bundle")
-    public static final double BUNDLE_LN_SIGMA = Math.log(3) / 1.96;
+    public static final double BUNDLE_LN_SIGMA = Math.log(3) / COVERAGE_95;
 
     /** Largest pore over mean flow pore [1]. */
     @Source("common practice, no source: 1.5 to 3 for filter papers")
@@ -26,7 +28,7 @@ public final class PoreEvidence {
 
     /** Standard uncertainty of ln of mean flow pore over rating size [1]: factor 2 either way. */
     @Source("common practice, no source: nominal ratings lie below, absolute ratings about at the mean flow pore")
-    private static final double RATING_LN_SIGMA = Math.log(2) / 1.96;
+    private static final double RATING_LN_SIGMA = Math.log(2) / COVERAGE_95;
 
     private PoreEvidence() {}
 

@@ -1,5 +1,7 @@
 package org.coldpleat.model.evidence;
 
+import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
+
 import java.util.List;
 import java.util.Objects;
 import org.coldpleat.model.medium.FiberFamily;
@@ -70,12 +72,12 @@ public record ResistanceEvidence(
 
     /** Lower end of the 95 % band [1/m]. */
     public double low() {
-        return median * Math.exp(-1.96 * lnSigma);
+        return median * Math.exp(-COVERAGE_95 * lnSigma);
     }
 
     /** Upper end of the 95 % band [1/m]. */
     public double high() {
-        return median * Math.exp(1.96 * lnSigma);
+        return median * Math.exp(COVERAGE_95 * lnSigma);
     }
 
     static double relative(Measured value) {

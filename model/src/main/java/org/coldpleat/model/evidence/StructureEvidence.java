@@ -1,5 +1,7 @@
 package org.coldpleat.model.evidence;
 
+import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
+
 import java.util.List;
 import org.coldpleat.model.medium.DaviesPermeability;
 import org.coldpleat.model.medium.HappelPerpendicularPermeability;
@@ -18,7 +20,7 @@ import org.coldpleat.shared.source.Validity;
 public final class StructureEvidence {
     /** Standard uncertainty of ln k of any such law for a real sheet [1]: a factor two as 95 % band. */
     @Source("derived here: C. E. Wheat 1963, Can. J. Chem. Eng. (glass papers) and Davies 1952 agree within a factor 2")
-    public static final double LAW_LN_SIGMA = Math.log(2) / 1.96;
+    public static final double LAW_LN_SIGMA = Math.log(2) / COVERAGE_95;
 
     /** Step of the logarithm for the slopes [1]; small against any spread, large against rounding. */
     private static final double STEP = 1e-4;

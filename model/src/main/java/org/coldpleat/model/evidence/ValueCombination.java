@@ -1,5 +1,7 @@
 package org.coldpleat.model.evidence;
 
+import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -22,8 +24,6 @@ import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
  */
 public record ValueCombination(
         Measured value, List<Member> members, List<Double> weights, double birgeRatio, boolean conflict) {
-    private static final double COVERAGE_95 = 1.96;
-
     @Source("common practice, no source")
     private static final double CONFLICT_LEVEL = 0.05;
 

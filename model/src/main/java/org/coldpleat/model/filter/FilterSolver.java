@@ -2,10 +2,10 @@ package org.coldpleat.model.filter;
 
 import java.util.EnumMap;
 import java.util.Map;
-import org.coldpleat.model.flow.BracketedNewton;
 import org.coldpleat.model.flow.Drop;
+import org.coldpleat.model.flow.FlowWithSlope;
 import org.coldpleat.model.flow.Fluid;
-import org.coldpleat.model.flow.Passage;
+import org.coldpleat.model.numerics.BracketedNewton;
 import org.coldpleat.model.valve.SpringValve;
 import org.coldpleat.shared.source.Source;
 
@@ -66,7 +66,7 @@ final class FilterSolver {
         BracketedNewton newton = new BracketedNewton(Math.min(0, flow), Math.max(0, flow), startOfFilterFlow(flow));
         for (int i = 0; ; i++) {
             solveFilter(newton.point());
-            Passage block = blockValve.passage(drop, fluid);
+            FlowWithSlope block = blockValve.passage(drop, fluid);
             double miss = flow - block.flowRate() - filterFlow;
             if (Math.abs(miss) <= TOLERANCE * Math.abs(flow) || newton.isExhausted()) {
                 break;
@@ -117,7 +117,7 @@ final class FilterSolver {
         BracketedNewton newton = new BracketedNewton(Math.min(0, shut), Math.max(0, shut), start(shut));
         for (int i = 0; ; i++) {
             double y = newton.point();
-            Passage valve = elementValve.passage(y, fluid);
+            FlowWithSlope valve = elementValve.passage(y, fluid);
             elementValveFlow = valve.flowRate();
             mediumFlow = flow - elementValveFlow;
             elementValveDifference = y;

@@ -90,11 +90,11 @@ public record AdditiveLaw(double laminar, double inertial) implements PressureDr
     }
 
     @Override
-    public Passage passage(double pressureDifference, Fluid fluid) {
+    public FlowWithSlope passage(double pressureDifference, Fluid fluid) {
         double root = root(pressureDifference, fluid);
         double flow =
                 pressureDifference == 0 ? 0 : 2 * pressureDifference / (fluid.dynamicViscosity() * laminar + root);
-        return new Passage(flow, 1 / root);
+        return new FlowWithSlope(flow, 1 / root);
     }
 
     private double root(double pressureDifference, Fluid fluid) {

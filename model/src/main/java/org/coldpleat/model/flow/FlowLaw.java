@@ -29,7 +29,7 @@ public interface FlowLaw {
      * @param pressureDifference pressure before minus pressure after [Pa], any sign
      * @param fluid oil at the temperature of the part
      */
-    default Passage passage(double pressureDifference, Fluid fluid) {
-        return new Passage(flowRate(pressureDifference, fluid), flowSlope(pressureDifference, fluid));
+    default FlowWithSlope passage(double pressureDifference, Fluid fluid) {
+        return new FlowWithSlope(flowRate(pressureDifference, fluid), flowSlope(pressureDifference, fluid));
     }
 }

@@ -1,11 +1,9 @@
 package org.coldpleat.model.loading;
 
-import static org.coldpleat.model.loading.Limits.above;
-import static org.coldpleat.model.loading.Limits.atLeast;
-
 import java.util.Locale;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
@@ -42,8 +40,8 @@ public record BlockingLaw(double exponent, double coefficient) {
     public static final double COEFFICIENT_SCATTER = 0.18;
 
     public BlockingLaw {
-        atLeast(exponent, 0, "exponent", "[1]");
-        atLeast(coefficient, 0, "coefficient", "m2/kg");
+        Require.notNegative("exponent", exponent, "1");
+        Require.notNegative("coefficient", coefficient, "m2/kg");
     }
 
     /**
@@ -54,8 +52,8 @@ public record BlockingLaw(double exponent, double coefficient) {
      * @param endRatio R/R0 there [1], above 1
      */
     public static BlockingLaw reaching(double exponent, double massPerArea, double endRatio) {
-        above(massPerArea, 0, "massPerArea", "kg/m2");
-        above(endRatio, 1, "endRatio", "[1]");
+        Require.positive("massPerArea", massPerArea, "kg/m2");
+        Require.above("endRatio", endRatio, 1, "1");
         return new BlockingLaw(exponent, scaledMass(exponent, Math.log(endRatio)) / massPerArea);
     }
 
@@ -71,9 +69,9 @@ public record BlockingLaw(double exponent, double coefficient) {
      */
     public static BlockingLaw fromMultiPass(
             double exponent, double retainedMass, double area, double cleanPressureDrop, double terminalPressureDrop) {
-        above(area, 0, "area", "m2");
-        above(cleanPressureDrop, 0, "cleanPressureDrop", "Pa");
-        above(terminalPressureDrop, cleanPressureDrop, "terminalPressureDrop", "Pa");
+        Require.positive("area", area, "m2");
+        Require.positive("cleanPressureDrop", cleanPressureDrop, "Pa");
+        Require.above("terminalPressureDrop", terminalPressureDrop, cleanPressureDrop, "Pa");
         return reaching(exponent, retainedMass / area, terminalPressureDrop / cleanPressureDrop);
     }
 
@@ -92,7 +90,7 @@ public record BlockingLaw(double exponent, double coefficient) {
 
     /** Dirt mass per area [kg/m2] at which a resistance ratio [1, at least 1] is reached; infinite if K is 0. */
     public double massPerArea(double resistanceRatio) {
-        atLeast(resistanceRatio, 1, "resistanceRatio", "[1]");
+        Require.atLeast("resistanceRatio", resistanceRatio, 1, "1");
         double scaled = scaledMass(exponent, Math.log(resistanceRatio));
         return scaled == 0 ? 0 : scaled / coefficient;
     }
@@ -110,9 +108,9 @@ public record BlockingLaw(double exponent, double coefficient) {
      * @param terminalPressureDrop [Pa], at least the clean one
      */
     public double capacity(double area, double cleanPressureDrop, double terminalPressureDrop) {
-        above(area, 0, "area", "m2");
-        above(cleanPressureDrop, 0, "cleanPressureDrop", "Pa");
-        atLeast(terminalPressureDrop, cleanPressureDrop, "terminalPressureDrop", "Pa");
+        Require.positive("area", area, "m2");
+        Require.positive("cleanPressureDrop", cleanPressureDrop, "Pa");
+        Require.atLeast("terminalPressureDrop", terminalPressureDrop, cleanPressureDrop, "Pa");
         return area * massPerArea(terminalPressureDrop / cleanPressureDrop);
     }
 
@@ -124,9 +122,9 @@ public record BlockingLaw(double exponent, double coefficient) {
      * @param concentration dirt caught per volume of liquid [kg/m3], at least 0
      */
     public double ratioAtConstantFlow(double time, double faceVelocity, double concentration) {
-        atLeast(time, 0, "time", "s");
-        atLeast(faceVelocity, 0, "faceVelocity", "m/s");
-        atLeast(concentration, 0, "concentration", "kg/m3");
+        Require.notNegative("time", time, "s");
+        Require.notNegative("faceVelocity", faceVelocity, "m/s");
+        Require.notNegative("concentration", concentration, "kg/m3");
         return resistanceRatio(concentration * faceVelocity * time);
     }
 
@@ -138,9 +136,9 @@ public record BlockingLaw(double exponent, double coefficient) {
      * @param concentration dirt caught per volume [kg/m3], at least 0
      */
     public double timeAtConstantPressure(double volumePerArea, double cleanFaceVelocity, double concentration) {
-        atLeast(volumePerArea, 0, "volumePerArea", "m");
-        above(cleanFaceVelocity, 0, "cleanFaceVelocity", "m/s");
-        atLeast(concentration, 0, "concentration", "kg/m3");
+        Require.notNegative("volumePerArea", volumePerArea, "m");
+        Require.positive("cleanFaceVelocity", cleanFaceVelocity, "m/s");
+        Require.notNegative("concentration", concentration, "kg/m3");
         double rate = coefficient * concentration;
         if (rate == 0) {
             return volumePerArea / cleanFaceVelocity;
@@ -159,9 +157,9 @@ public record BlockingLaw(double exponent, double coefficient) {
      * @param concentration dirt caught per volume [kg/m3], at least 0
      */
     public double volumeAtConstantPressure(double time, double cleanFaceVelocity, double concentration) {
-        atLeast(time, 0, "time", "s");
-        above(cleanFaceVelocity, 0, "cleanFaceVelocity", "m/s");
-        atLeast(concentration, 0, "concentration", "kg/m3");
+        Require.notNegative("time", time, "s");
+        Require.positive("cleanFaceVelocity", cleanFaceVelocity, "m/s");
+        Require.notNegative("concentration", concentration, "kg/m3");
         double rate = coefficient * concentration;
         if (rate == 0) {
             return cleanFaceVelocity * time;
@@ -181,7 +179,7 @@ public record BlockingLaw(double exponent, double coefficient) {
 
     /** ln(R/R0). */
     private double logRatio(double massPerArea) {
-        atLeast(massPerArea, 0, "massPerArea", "kg/m2");
+        Require.notNegative("massPerArea", massPerArea, "kg/m2");
         return logarithm(1 - exponent, coefficient * massPerArea);
     }
 

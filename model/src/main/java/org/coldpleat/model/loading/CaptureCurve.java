@@ -1,10 +1,9 @@
 package org.coldpleat.model.loading;
 
-import static org.coldpleat.model.loading.Limits.above;
-
+import org.coldpleat.model.numerics.StandardNormal;
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
-import org.hipparchus.special.Erf;
 
 /**
  * Share of particles caught in one pass, rising with size from 0 to 1. Three families of two parameters stand side by
@@ -49,15 +48,15 @@ public sealed interface CaptureCurve {
      */
     record LogNormal(double medianSize, double geometricSpread) implements CaptureCurve {
         public LogNormal {
-            above(medianSize, 0, "medianSize", "m");
-            above(geometricSpread, 1, "geometricSpread", "[1]");
+            Require.positive("medianSize", medianSize, "m");
+            Require.above("geometricSpread", geometricSpread, 1, "1");
         }
 
         @Override
         public double efficiency(double size) {
-            Limits.atLeast(size, 0, "size", "m");
+            Require.notNegative("size", size, "m");
             double z = Math.log(size / medianSize) / Math.log(geometricSpread);
-            return 0.5 * Erf.erfc(-z / Math.sqrt(2));
+            return StandardNormal.probability(z);
         }
 
         @Override
@@ -74,13 +73,13 @@ public sealed interface CaptureCurve {
      */
     record Weibull(double scale, double shape) implements CaptureCurve {
         public Weibull {
-            above(scale, 0, "scale", "m");
-            above(shape, 0, "shape", "[1]");
+            Require.positive("scale", scale, "m");
+            Require.positive("shape", shape, "1");
         }
 
         @Override
         public double efficiency(double size) {
-            Limits.atLeast(size, 0, "size", "m");
+            Require.notNegative("size", size, "m");
             return -Math.expm1(-Math.pow(size / scale, shape));
         }
 
@@ -103,13 +102,13 @@ public sealed interface CaptureCurve {
      */
     record PowerLawBeta(double medianSize, double power) implements CaptureCurve {
         public PowerLawBeta {
-            above(medianSize, 0, "medianSize", "m");
-            above(power, 0, "power", "[1]");
+            Require.positive("medianSize", medianSize, "m");
+            Require.positive("power", power, "1");
         }
 
         @Override
         public double efficiency(double size) {
-            Limits.atLeast(size, 0, "size", "m");
+            Require.notNegative("size", size, "m");
             return 1 / (1 + Math.pow(medianSize / size, power));
         }
 

@@ -1,12 +1,11 @@
 package org.coldpleat.model.loading;
 
-import static org.coldpleat.model.loading.Limits.above;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 
 /**
@@ -32,9 +31,9 @@ public record CaptureEstimate(
 
     public CaptureEstimate {
         curves = List.copyOf(curves);
-        Limits.atLeast(curves.size(), 1, "number of curves", "[1]");
-        above(smallestRated, 0, "smallestRated", "m");
-        Limits.atLeast(largestRated, smallestRated, "largestRated", "m");
+        Require.atLeast("number of curves", curves.size(), 1, "1");
+        Require.positive("smallestRated", smallestRated, "m");
+        Require.atLeast("largestRated", largestRated, smallestRated, "m");
     }
 
     /**
@@ -70,8 +69,8 @@ public record CaptureEstimate(
      * @param flatSpread highest geometric spread [1], at least the lowest
      */
     public static CaptureEstimate from(RatingPair pair, double steepSpread, double flatSpread) {
-        above(steepSpread, 1, "steepSpread", "[1]");
-        Limits.atLeast(flatSpread, steepSpread, "flatSpread", "[1]");
+        Require.above("steepSpread", steepSpread, 1, "1");
+        Require.atLeast("flatSpread", flatSpread, steepSpread, "1");
         List<CaptureCurve> curves = new ArrayList<>();
         double middle = Math.exp(Math.sqrt(Math.log(steepSpread) * Math.log(flatSpread)));
         curves.add(CaptureFamily.LOG_NORMAL.through(pair, middle));

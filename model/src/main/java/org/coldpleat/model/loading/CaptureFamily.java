@@ -1,9 +1,8 @@
 package org.coldpleat.model.loading;
 
-import static org.coldpleat.model.loading.Limits.above;
-
+import org.coldpleat.model.numerics.StandardNormal;
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
-import org.hipparchus.special.Erf;
 
 /** Families of capture curves, each fitted exactly to two ratings or to one rating and a slope. */
 public enum CaptureFamily {
@@ -11,7 +10,8 @@ public enum CaptureFamily {
     LOG_NORMAL {
         @Override
         double steepness(RatingPair one, RatingPair other) {
-            return (normalQuantile(other.efficiency()) - normalQuantile(one.efficiency())) / span(one, other);
+            return (StandardNormal.score(other.efficiency()) - StandardNormal.score(one.efficiency()))
+                    / span(one, other);
         }
 
         @Override
@@ -21,7 +21,7 @@ public enum CaptureFamily {
 
         @Override
         CaptureCurve curve(RatingPair pair, double steepness) {
-            double median = pair.size() * Math.exp(-normalQuantile(pair.efficiency()) / steepness);
+            double median = pair.size() * Math.exp(-StandardNormal.score(pair.efficiency()) / steepness);
             return new CaptureCurve.LogNormal(median, Math.exp(1 / steepness));
         }
     },
@@ -86,8 +86,8 @@ public enum CaptureFamily {
     public CaptureCurve through(RatingPair one, RatingPair other) {
         RatingPair small = one.size() <= other.size() ? one : other;
         RatingPair large = one.size() <= other.size() ? other : one;
-        above(large.size(), small.size(), "size of the second rating", "m");
-        above(large.efficiency(), small.efficiency(), "efficiency at the larger size", "[1]");
+        Require.above("size of the second rating", large.size(), small.size(), "m");
+        Require.above("efficiency at the larger size", large.efficiency(), small.efficiency(), "1");
         return curve(small, steepness(small, large));
     }
 
@@ -100,15 +100,11 @@ public enum CaptureFamily {
      */
     @Source("derived here")
     public CaptureCurve through(RatingPair pair, double geometricSpread) {
-        above(geometricSpread, 1, "geometricSpread", "[1]");
+        Require.above("geometricSpread", geometricSpread, 1, "1");
         return curve(pair, steepness(geometricSpread));
     }
 
     private static double span(RatingPair small, RatingPair large) {
         return Math.log(large.size() / small.size());
-    }
-
-    private static double normalQuantile(double probability) {
-        return -Math.sqrt(2) * Erf.erfcInv(2 * probability);
     }
 }

@@ -1,9 +1,8 @@
 package org.coldpleat.model.loading;
 
-import static org.coldpleat.model.loading.Limits.atLeast;
-
 import java.util.Arrays;
 import java.util.Objects;
+import org.coldpleat.shared.quantity.Require;
 
 /**
  * Dirt that comes into the oil: wear, soot lumps, road dust past the air cleaner, or dust injected on a stand.
@@ -14,7 +13,7 @@ import java.util.Objects;
 public record DirtSource(double rate, ParticleSizes sizes) {
     public DirtSource {
         Objects.requireNonNull(sizes, "sizes");
-        atLeast(rate, 0, "rate", "kg/s");
+        Require.notNegative("rate", rate, "kg/s");
     }
 
     /** The rate by size class [kg/s], double[classes.count()]; the classes must hold all of the dirt. */
@@ -24,7 +23,7 @@ public record DirtSource(double rate, ParticleSizes sizes) {
 
     /** A lot of dirt [kg] of this kind by size class [kg], double[classes.count()]. */
     public double[] lot(double mass, SizeClasses classes) {
-        return times(sizes.shares(classes), atLeast(mass, 0, "mass", "kg"));
+        return times(sizes.shares(classes), Require.notNegative("mass", mass, "kg"));
     }
 
     private static double[] times(double[] shares, double factor) {

@@ -1,13 +1,11 @@
 package org.coldpleat.model.loading;
 
-import static org.coldpleat.model.loading.Limits.above;
-import static org.coldpleat.model.loading.Limits.atLeast;
-
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 
 /**
@@ -35,19 +33,19 @@ public record ElementLoad(double[] cellAreas, double[][] massPerArea, double[] f
         cellAreas = cellAreas.clone();
         massPerArea = copy(massPerArea);
         foldMass = foldMass.clone();
-        atLeast(cellAreas.length, 1, "number of cells", "[1]");
-        Limits.sameLength(cellAreas.length, massPerArea.length, "massPerArea");
+        Require.atLeast("number of cells", cellAreas.length, 1, "1");
+        Require.entries("massPerArea", massPerArea.length, cellAreas.length);
         for (double cellArea : cellAreas) {
-            above(cellArea, 0, "cellAreas", "m2");
+            Require.positive("cellAreas", cellArea, "m2");
         }
         for (double[] cell : massPerArea) {
-            Limits.sameLength(foldMass.length, cell.length, "massPerArea of a cell");
+            Require.entries("massPerArea of a cell", cell.length, foldMass.length);
             for (double mass : cell) {
-                atLeast(mass, 0, "massPerArea", "kg/m2");
+                Require.notNegative("massPerArea", mass, "kg/m2");
             }
         }
         for (double mass : foldMass) {
-            atLeast(mass, 0, "foldMass", "kg");
+            Require.notNegative("foldMass", mass, "kg");
         }
     }
 
@@ -96,8 +94,8 @@ public record ElementLoad(double[] cellAreas, double[][] massPerArea, double[] f
      * @param effectiveArea area that the mean is taken over [m2], above 0
      */
     public double[] flowShares(double[] relativeFaceVelocities, double effectiveArea) {
-        Limits.sameLength(cells(), relativeFaceVelocities.length, "relativeFaceVelocities");
-        above(effectiveArea, 0, "effectiveArea", "m2");
+        Require.entries("relativeFaceVelocities", relativeFaceVelocities.length, cells());
+        Require.positive("effectiveArea", effectiveArea, "m2");
         double[] shares = new double[cells()];
         for (int cell = 0; cell < shares.length; cell++) {
             shares[cell] = Math.max(0, relativeFaceVelocities[cell]) * cellAreas[cell] / effectiveArea;
@@ -118,11 +116,11 @@ public record ElementLoad(double[] cellAreas, double[][] massPerArea, double[] f
      * @param mass dirt caught by the whole element [kg], double[classes], at least 0
      */
     public ElementLoad deposit(double[] localFlowShare, double[] mass) {
-        Limits.sameLength(cells(), localFlowShare.length, "localFlowShare");
-        Limits.sameLength(classes(), mass.length, "mass");
+        Require.entries("localFlowShare", localFlowShare.length, cells());
+        Require.entries("mass", mass.length, classes());
         double sum = 0;
         for (double share : localFlowShare) {
-            sum += atLeast(share, 0, "localFlowShare", "[1]");
+            sum += Require.notNegative("localFlowShare", share, "1");
         }
         if (sum > 1 + SUM_TOLERANCE) {
             throw new IllegalArgumentException("localFlowShare must sum to at most 1 [1], sum was " + sum);
@@ -130,7 +128,7 @@ public record ElementLoad(double[] cellAreas, double[][] massPerArea, double[] f
         double[][] loaded = copy(massPerArea);
         double[] outside = foldMass.clone();
         for (int i = 0; i < mass.length; i++) {
-            atLeast(mass[i], 0, "mass", "kg");
+            Require.notNegative("mass", mass[i], "kg");
             for (int cell = 0; cell < loaded.length; cell++) {
                 loaded[cell][i] += mass[i] * localFlowShare[cell] / cellAreas[cell];
             }

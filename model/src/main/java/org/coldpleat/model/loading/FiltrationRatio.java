@@ -1,8 +1,6 @@
 package org.coldpleat.model.loading;
 
-import static org.coldpleat.model.loading.Limits.atLeast;
-import static org.coldpleat.model.loading.Limits.share;
-
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 
 /** Filtration ratio, efficiency, and what a leak past the medium does to them. */
@@ -20,7 +18,7 @@ public final class FiltrationRatio {
 
     /** Filtration ratio [1] of an efficiency [0..1]; infinite for 1. */
     public static double beta(double efficiency) {
-        return 1 / (1 - share(efficiency, "efficiency"));
+        return 1 / (1 - Require.within("efficiency", efficiency, 0, 1, "1"));
     }
 
     /**
@@ -31,13 +29,14 @@ public final class FiltrationRatio {
      */
     @Source("derived here from the mass balance; topic of Tessman 1975, SAE 750846 (abstract only)")
     public static double withLeak(double beta, double bypassShare) {
-        atLeast(beta, 1, "beta", "[1]");
-        share(bypassShare, "bypassShare");
+        Require.atLeast("beta", beta, 1, "1");
+        Require.within("bypassShare", bypassShare, 0, 1, "1");
         return beta / (1 + bypassShare * (beta - 1));
     }
 
     /** Efficiency of a filter with a leak, {@code (1 - l) E} [1]. */
     public static double efficiencyWithLeak(double efficiency, double bypassShare) {
-        return (1 - share(bypassShare, "bypassShare")) * share(efficiency, "efficiency");
+        return (1 - Require.within("bypassShare", bypassShare, 0, 1, "1"))
+                * Require.within("efficiency", efficiency, 0, 1, "1");
     }
 }

@@ -1,8 +1,6 @@
 package org.coldpleat.model.loading;
 
-import static org.coldpleat.model.loading.Limits.above;
-import static org.coldpleat.model.loading.Limits.atLeast;
-
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 import org.coldpleat.shared.table.CsvTable;
@@ -44,7 +42,7 @@ public record Iso4406(int at4, int at6, int at14) {
 
     /** Scale number of a count [1/mL, at least 0]; {@link #ABOVE_TABLE} beyond the table. */
     public static int scale(double countPerMilliliter) {
-        atLeast(countPerMilliliter, 0, "countPerMilliliter", "1/mL");
+        Require.notNegative("countPerMilliliter", countPerMilliliter, "1/mL");
         int scale = 0;
         while (scale < LIMITS.length && countPerMilliliter > LIMITS[scale]) {
             scale++;
@@ -84,16 +82,16 @@ public record Iso4406(int at4, int at6, int at14) {
      */
     @Source("derived here")
     public static double count(SizeClasses classes, double[] concentration, double grainDensity, double size) {
-        Limits.sameLength(classes.count(), concentration.length, "concentration");
-        above(grainDensity, 0, "grainDensity", "kg/m3");
-        above(size, 0, "size", "m");
+        Require.entries("concentration", concentration.length, classes.count());
+        Require.positive("grainDensity", grainDensity, "kg/m3");
+        Require.positive("size", size, "m");
         double sum = 0;
         for (int i = 0; i < concentration.length; i++) {
             double from = Math.max(size, classes.lower(i));
             double to = classes.upper(i);
             if (from < to) {
                 double spheres = (Math.pow(from, -3) - Math.pow(to, -3)) / (3 * Math.log(to / classes.lower(i)));
-                sum += atLeast(concentration[i], 0, "concentration", "kg/m3") * spheres;
+                sum += Require.notNegative("concentration", concentration[i], "kg/m3") * spheres;
             }
         }
         return 6 * sum / (Math.PI * grainDensity);

@@ -1,8 +1,7 @@
 package org.coldpleat.model.loading;
 
-import static org.coldpleat.model.loading.Limits.share;
-
 import java.util.Objects;
+import org.coldpleat.shared.quantity.Require;
 
 /**
  * Flow that goes round the medium during a test.
@@ -24,8 +23,8 @@ public record Leak(double cleanShare, Kind kind) {
 
     public Leak {
         Objects.requireNonNull(kind, "kind");
-        share(cleanShare, "cleanShare");
-        Limits.above(1 - cleanShare, 0, "share through the medium", "[1]");
+        Require.within("cleanShare", cleanShare, 0, 1, "1");
+        Require.positive("share through the medium", 1 - cleanShare, "1");
     }
 
     /** Share of the flow that leaks [0..1] once the medium resists {@code resistanceRatio} [1] times its clean value. */

@@ -1,7 +1,6 @@
 package org.coldpleat.model.loading;
 
-import static org.coldpleat.model.loading.Limits.above;
-
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
@@ -18,7 +17,8 @@ public final class LoadingFactor {
      * @param cleanDrop across the valve with a clean element [Pa], above 0
      */
     public static double hot(double openingPressure, double cleanDrop) {
-        return above(openingPressure, 0, "openingPressure", "Pa") / above(cleanDrop, 0, "cleanDrop", "Pa");
+        return Require.positive("openingPressure", openingPressure, "Pa")
+                / Require.positive("cleanDrop", cleanDrop, "Pa");
     }
 
     /**
@@ -29,6 +29,6 @@ public final class LoadingFactor {
      * @param cleanRatio resistance of the clean filter over that of the gallery [1], above 0
      */
     public static double cold(double criticalRatio, double cleanRatio) {
-        return above(criticalRatio, 0, "criticalRatio", "[1]") / above(cleanRatio, 0, "cleanRatio", "[1]");
+        return Require.positive("criticalRatio", criticalRatio, "1") / Require.positive("cleanRatio", cleanRatio, "1");
     }
 }

@@ -1,11 +1,8 @@
 package org.coldpleat.model.loading;
 
-import static org.coldpleat.model.loading.Limits.above;
-import static org.coldpleat.model.loading.Limits.atLeast;
-import static org.coldpleat.model.loading.Limits.share;
-
 import java.util.Arrays;
 import java.util.Objects;
+import org.coldpleat.shared.quantity.Require;
 
 /**
  * Conditions of a virtual multi-pass test.
@@ -46,23 +43,23 @@ public record MultiPassSetup(
         shares = shares.clone();
         efficiency = efficiency.clone();
         betaSizes = betaSizes.clone();
-        Limits.sameLength(classes.count(), shares.length, "shares");
-        Limits.sameLength(classes.count(), efficiency.length, "efficiency");
+        Require.entries("shares", shares.length, classes.count());
+        Require.entries("efficiency", efficiency.length, classes.count());
         for (int i = 0; i < shares.length; i++) {
-            share(shares[i], "shares");
-            share(efficiency[i], "efficiency");
+            Require.within("shares", shares[i], 0, 1, "1");
+            Require.within("efficiency", efficiency[i], 0, 1, "1");
         }
         double sum = Arrays.stream(shares).sum();
         if (Math.abs(sum - 1) > SUM_TOLERANCE) {
             throw new IllegalArgumentException("shares must sum to 1 [1], sum was " + sum);
         }
-        above(grainDensity, 0, "grainDensity", "kg/m3");
-        above(injectionRate, 0, "injectionRate", "kg/s");
-        above(area, 0, "area", "m2");
-        above(cleanPressureDrop, 0, "cleanPressureDrop", "Pa");
-        above(terminalPressureDrop, cleanPressureDrop, "terminalPressureDrop", "Pa");
+        Require.positive("grainDensity", grainDensity, "kg/m3");
+        Require.positive("injectionRate", injectionRate, "kg/s");
+        Require.positive("area", area, "m2");
+        Require.positive("cleanPressureDrop", cleanPressureDrop, "Pa");
+        Require.above("terminalPressureDrop", terminalPressureDrop, cleanPressureDrop, "Pa");
         for (double size : betaSizes) {
-            atLeast(size, classes.lower(0), "betaSizes", "m");
+            Require.atLeast("betaSizes", size, classes.lower(0), "m");
             if (!(size < classes.upper(classes.count() - 1))) {
                 throw new IllegalArgumentException("betaSizes must lie below the highest class edge "
                         + classes.upper(classes.count() - 1) + " m, was " + size);

@@ -1,11 +1,9 @@
 package org.coldpleat.model.loading;
 
-import static org.coldpleat.model.loading.Limits.above;
-import static org.coldpleat.model.loading.Limits.atLeast;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
@@ -35,8 +33,8 @@ public final class MultiPassTest {
      * @param timeLimit longest time [s], at least one step
      */
     public static MultiPassResult run(MultiPassSetup setup, double step, double timeLimit) {
-        above(step, 0, "step", "s");
-        atLeast(timeLimit, step, "timeLimit", "s");
+        Require.positive("step", step, "s");
+        Require.atLeast("timeLimit", timeLimit, step, "s");
         SumpState state = SumpState.clean(setup.classes().count());
         List<MultiPassResult.Point> series = new ArrayList<>();
         series.add(point(setup, state, 0));

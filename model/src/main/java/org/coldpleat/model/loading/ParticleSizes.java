@@ -1,9 +1,7 @@
 package org.coldpleat.model.loading;
 
-import static org.coldpleat.model.loading.Limits.above;
-import static org.coldpleat.model.loading.Limits.share;
-
 import java.util.Arrays;
+import org.coldpleat.shared.quantity.Require;
 
 /**
  * A size distribution of a dust by volume (for one density also by mass): the share that is finer than a size, straight
@@ -16,11 +14,11 @@ public record ParticleSizes(double[] size, double[] finer) {
     public ParticleSizes {
         size = size.clone();
         finer = finer.clone();
-        Limits.sameLength(size.length, finer.length, "finer");
-        Limits.atLeast(size.length, 2, "number of points", "[1]");
+        Require.entries("finer", finer.length, size.length);
+        Require.atLeast("number of points", size.length, 2, "1");
         for (int i = 0; i < size.length; i++) {
-            above(size[i], i == 0 ? 0 : size[i - 1], "size " + i, "m");
-            share(finer[i], "finer " + i);
+            Require.above("size " + i, size[i], i == 0 ? 0 : size[i - 1], "m");
+            Require.within("finer " + i, finer[i], 0, 1, "1");
             if (i > 0 && finer[i] < finer[i - 1]) {
                 throw new IllegalArgumentException(
                         "finer must not fall with size, fell from " + finer[i - 1] + " to " + finer[i] + " [1]");
@@ -62,7 +60,7 @@ public record ParticleSizes(double[] size, double[] finer) {
 
     /** Volume share finer than a size [m, above 0]: 0 below the finest, 1 above the coarsest. */
     public double finerThan(double diameter) {
-        above(diameter, 0, "diameter", "m");
+        Require.positive("diameter", diameter, "m");
         if (diameter <= size[0]) {
             return 0;
         }
@@ -79,7 +77,7 @@ public record ParticleSizes(double[] size, double[] finer) {
 
     /** Size that a volume share [0..1] is finer than [m]. */
     public double quantile(double volumeShare) {
-        share(volumeShare, "volumeShare");
+        Require.within("volumeShare", volumeShare, 0, 1, "1");
         int i = 1;
         while (i < size.length - 1 && finer[i] < volumeShare) {
             i++;

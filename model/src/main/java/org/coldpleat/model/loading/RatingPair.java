@@ -1,7 +1,6 @@
 package org.coldpleat.model.loading;
 
-import static org.coldpleat.model.loading.Limits.above;
-
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 
 /**
@@ -20,7 +19,7 @@ public record RatingPair(double size, double efficiency) {
     public static final double ABSOLUTE = 1 - 1.0 / 75;
 
     public RatingPair {
-        above(size, 0, "size", "m");
+        Require.positive("size", size, "m");
         if (!(efficiency > 0 && efficiency < 1)) {
             throw new IllegalArgumentException("efficiency must lie between 0 and 1 [1], was " + efficiency);
         }

@@ -2,6 +2,7 @@ package org.coldpleat.model.loading;
 
 import java.util.HashMap;
 import java.util.Map;
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
@@ -29,8 +30,8 @@ public final class RatioCurve implements ServicePlan.HotDuty {
      */
     public RatioCurve(ServicePlan.HotDuty exact, double openingRatio, double step) {
         this.exact = exact;
-        origin = Math.log(Limits.above(openingRatio, 0, "openingRatio", "[1]"));
-        this.step = Limits.above(step, 0, "step", "[1]");
+        origin = Math.log(Require.positive("openingRatio", openingRatio, "1"));
+        this.step = Require.positive("step", step, "1");
     }
 
     @Override

@@ -1,12 +1,11 @@
 package org.coldpleat.model.loading;
 
-import static org.coldpleat.model.loading.Limits.above;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import org.coldpleat.model.pleat.PackResult;
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
@@ -70,7 +69,7 @@ public final class ServiceLife {
      * @param ratios resistance ratios of the pack to be met exactly [1]; those up to 1 are met at once
      */
     public static ServiceCourse runWith(ServicePlan plan, double tolerance, double longestStep, double... ratios) {
-        above(tolerance, 0, "tolerance", "[1]");
+        Require.positive("tolerance", tolerance, "1");
         if (!(longestStep > 0)) {
             throw new IllegalArgumentException("longestStep must be above 0 s, was " + longestStep);
         }

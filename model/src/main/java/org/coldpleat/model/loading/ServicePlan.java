@@ -1,11 +1,8 @@
 package org.coldpleat.model.loading;
 
-import static org.coldpleat.model.loading.Limits.above;
-import static org.coldpleat.model.loading.Limits.atLeast;
-import static org.coldpleat.model.loading.Limits.share;
-
 import java.util.Objects;
 import org.coldpleat.model.pleat.PackModel;
+import org.coldpleat.shared.quantity.Require;
 
 /**
  * What an element goes through in service. Cycle after cycle the engine starts, which takes {@code startDuration}, and
@@ -80,31 +77,31 @@ public record ServicePlan(
         source = source.clone();
         startTemperatures = startTemperatures.clone();
         hotDurations = hotDurations.clone();
-        Limits.sameLength(classes.count(), efficiency.length, "efficiency");
-        Limits.sameLength(classes.count(), source.length, "source");
+        Require.entries("efficiency", efficiency.length, classes.count());
+        Require.entries("source", source.length, classes.count());
         for (int i = 0; i < source.length; i++) {
-            share(efficiency[i], "efficiency");
-            atLeast(source[i], 0, "source", "kg/s");
+            Require.within("efficiency", efficiency[i], 0, 1, "1");
+            Require.notNegative("source", source[i], "kg/s");
         }
-        above(sumpVolume, 0, "sumpVolume", "m3");
+        Require.positive("sumpVolume", sumpVolume, "m3");
         if (!(oilLife > 0)) {
             throw new IllegalArgumentException("oilLife must be above 0 s, was " + oilLife);
         }
-        atLeast(topUp, 0, "topUp", "m3/s");
+        Require.notNegative("topUp", topUp, "m3/s");
         Objects.requireNonNull(pack, "pack");
-        above(mediumResistance, 0, "mediumResistance", "1/m");
+        Require.positive("mediumResistance", mediumResistance, "1/m");
         Objects.requireNonNull(law, "law");
         Objects.requireNonNull(hot, "hot");
         Objects.requireNonNull(starts, "starts");
-        atLeast(startDuration, 0, "startDuration", "s");
-        atLeast(hotDurations.length, 1, "number of hotDurations", "[1]");
+        Require.notNegative("startDuration", startDuration, "s");
+        Require.atLeast("number of hotDurations", hotDurations.length, 1, "1");
         for (double duration : hotDurations) {
-            above(duration, 0, "hotDurations", "s");
+            Require.positive("hotDurations", duration, "s");
         }
         if (startDuration > 0) {
-            Limits.sameLength(hotDurations.length, startTemperatures.length, "startTemperatures");
+            Require.entries("startTemperatures", startTemperatures.length, hotDurations.length);
         }
-        above(horizon, 0, "horizon", "s");
+        Require.positive("horizon", horizon, "s");
     }
 
     /** The same service with another blocking law. */

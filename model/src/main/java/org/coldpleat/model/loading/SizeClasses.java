@@ -1,8 +1,7 @@
 package org.coldpleat.model.loading;
 
-import static org.coldpleat.model.loading.Limits.above;
-
 import java.util.Arrays;
+import org.coldpleat.shared.quantity.Require;
 
 /**
  * Classes of particle size between ascending edges. Inside a class the dust volume is taken as spread evenly over the
@@ -13,10 +12,10 @@ import java.util.Arrays;
 public record SizeClasses(double[] edges) {
     public SizeClasses {
         edges = edges.clone();
-        Limits.atLeast(edges.length, 2, "number of edges", "[1]");
-        above(edges[0], 0, "lowest edge", "m");
+        Require.atLeast("number of edges", edges.length, 2, "1");
+        Require.positive("lowest edge", edges[0], "m");
         for (int i = 1; i < edges.length; i++) {
-            above(edges[i], edges[i - 1], "edge " + i, "m");
+            Require.above("edge " + i, edges[i], edges[i - 1], "m");
         }
     }
 
@@ -28,9 +27,9 @@ public record SizeClasses(double[] edges) {
      * @param count number of classes, at least 1
      */
     public static SizeClasses logSpaced(double low, double high, int count) {
-        above(low, 0, "low", "m");
-        above(high, low, "high", "m");
-        Limits.atLeast(count, 1, "count", "[1]");
+        Require.positive("low", low, "m");
+        Require.above("high", high, low, "m");
+        Require.atLeast("count", count, 1, "1");
         double[] edges = new double[count + 1];
         for (int i = 0; i <= count; i++) {
             edges[i] = low * Math.pow(high / low, (double) i / count);

@@ -1,8 +1,6 @@
 package org.coldpleat.model.loading;
 
-import static org.coldpleat.model.loading.Limits.atLeast;
-import static org.coldpleat.model.loading.Limits.share;
-
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
@@ -32,17 +30,17 @@ public final class SumpBalance {
     public static SumpState advance(
             SumpState state, SumpFlows flows, double[] efficiency, double[] source, double duration) {
         int classes = state.classes();
-        Limits.sameLength(classes, efficiency.length, "efficiency");
-        Limits.sameLength(classes, source.length, "source");
-        atLeast(duration, 0, "duration", "s");
+        Require.entries("efficiency", efficiency.length, classes);
+        Require.entries("source", source.length, classes);
+        Require.notNegative("duration", duration, "s");
         double[] suspended = state.suspended();
         double[] retained = state.retained();
         double[] sampled = state.sampled();
         double[] removed = state.removed();
         double[] supplied = state.supplied();
         for (int i = 0; i < classes; i++) {
-            share(efficiency[i], "efficiency");
-            atLeast(source[i], 0, "source", "kg/s");
+            Require.within("efficiency", efficiency[i], 0, 1, "1");
+            Require.notNegative("source", source[i], "kg/s");
             double x = flows.clearedFlow(efficiency[i]) * duration / flows.volume();
             double added = source[i] * duration;
             // exposure: integral of the concentration over time [kg s/m3]
@@ -64,18 +62,18 @@ public final class SumpBalance {
      * @param source dirt coming in [kg/s], at least 0
      */
     public static double steadyConcentration(SumpFlows flows, double efficiency, double source) {
-        atLeast(source, 0, "source", "kg/s");
-        return source == 0 ? 0 : source / flows.clearedFlow(share(efficiency, "efficiency"));
+        Require.notNegative("source", source, "kg/s");
+        return source == 0 ? 0 : source / flows.clearedFlow(Require.within("efficiency", efficiency, 0, 1, "1"));
     }
 
     /** Time in which the distance from rest falls to 1/e [s]; infinite if nothing is taken out. */
     public static double timeConstant(SumpFlows flows, double efficiency) {
-        return flows.volume() / flows.clearedFlow(share(efficiency, "efficiency"));
+        return flows.volume() / flows.clearedFlow(Require.within("efficiency", efficiency, 0, 1, "1"));
     }
 
     /** Concentration behind the filter [kg/m3] for one before it [kg/m3, at least 0]. */
     public static double downstream(SumpFlows flows, double efficiency, double upstream) {
-        atLeast(upstream, 0, "upstream", "kg/m3");
+        Require.notNegative("upstream", upstream, "kg/m3");
         return upstream * (1 - FiltrationRatio.efficiencyWithLeak(efficiency, flows.bypassShare()));
     }
 

@@ -1,8 +1,6 @@
 package org.coldpleat.model.loading;
 
-import static org.coldpleat.model.loading.Limits.above;
-import static org.coldpleat.model.loading.Limits.atLeast;
-import static org.coldpleat.model.loading.Limits.share;
+import org.coldpleat.shared.quantity.Require;
 
 /**
  * Oil flows about a well-mixed sump of constant volume. Of the flow Q that leaves it, the upstream sample is taken off,
@@ -24,12 +22,12 @@ public record SumpFlows(
         double downstreamSample,
         double replacement) {
     public SumpFlows {
-        above(volume, 0, "volume", "m3");
-        atLeast(flowRate, 0, "flowRate", "m3/s");
-        share(bypassShare, "bypassShare");
-        atLeast(upstreamSample, 0, "upstreamSample", "m3/s");
-        atLeast(downstreamSample, 0, "downstreamSample", "m3/s");
-        atLeast(replacement, 0, "replacement", "m3/s");
+        Require.positive("volume", volume, "m3");
+        Require.notNegative("flowRate", flowRate, "m3/s");
+        Require.within("bypassShare", bypassShare, 0, 1, "1");
+        Require.notNegative("upstreamSample", upstreamSample, "m3/s");
+        Require.notNegative("downstreamSample", downstreamSample, "m3/s");
+        Require.notNegative("replacement", replacement, "m3/s");
         if (upstreamSample + downstreamSample > flowRate) {
             throw new IllegalArgumentException("samples " + upstreamSample + " and " + downstreamSample
                     + " m3/s must not exceed flowRate " + flowRate + " m3/s");

@@ -1,9 +1,7 @@
 package org.coldpleat.model.loading;
 
-import static org.coldpleat.model.loading.Limits.atLeast;
-import static org.coldpleat.model.loading.Limits.share;
-
 import java.util.Arrays;
+import org.coldpleat.shared.quantity.Require;
 
 /**
  * Where the dirt is, by size class, and where it went since the start. All arrays double[classes] [kg].
@@ -22,7 +20,7 @@ public record SumpState(double[] suspended, double[] retained, double[] sampled,
         removed = removed.clone();
         supplied = supplied.clone();
         for (double[] part : new double[][] {retained, sampled, removed, supplied}) {
-            Limits.sameLength(suspended.length, part.length, "each array of the state");
+            Require.entries("each array of the state", part.length, suspended.length);
         }
     }
 
@@ -69,7 +67,7 @@ public record SumpState(double[] suspended, double[] retained, double[] sampled,
 
     /** Dirt per volume of oil by class [kg/m3], for a sump volume [m3, above 0]. */
     public double[] concentration(double volume) {
-        Limits.above(volume, 0, "volume", "m3");
+        Require.positive("volume", volume, "m3");
         return scaled(suspended, 1 / volume);
     }
 
@@ -85,9 +83,9 @@ public record SumpState(double[] suspended, double[] retained, double[] sampled,
 
     /** The state after a lot of dirt [kg], double[classes], at least 0 each, fell into the oil. */
     public SumpState withAdded(double[] dirt) {
-        Limits.sameLength(classes(), dirt.length, "dirt");
+        Require.entries("dirt", dirt.length, classes());
         for (double mass : dirt) {
-            atLeast(mass, 0, "dirt", "kg");
+            Require.notNegative("dirt", mass, "kg");
         }
         return new SumpState(plus(suspended, dirt), retained, sampled, removed, plus(supplied, dirt));
     }
@@ -99,7 +97,7 @@ public record SumpState(double[] suspended, double[] retained, double[] sampled,
      * @param freshDirt dirt that the new oil brings [kg], double[classes]
      */
     public SumpState afterOilChange(double drainedShare, double[] freshDirt) {
-        share(drainedShare, "drainedShare");
+        Require.within("drainedShare", drainedShare, 0, 1, "1");
         double[] gone = scaled(suspended, drainedShare);
         double[] left = plus(suspended, scaled(gone, -1));
         return new SumpState(left, retained, sampled, plus(removed, gone), supplied).withAdded(freshDirt);

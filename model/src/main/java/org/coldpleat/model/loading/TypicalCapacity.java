@@ -1,12 +1,13 @@
 package org.coldpleat.model.loading;
 
-import static org.coldpleat.model.loading.Limits.above;
+import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
 
 import java.util.Locale;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
+import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.quantity.Spread;
 import org.coldpleat.shared.source.Provenance;
 import org.coldpleat.shared.source.Source;
@@ -26,9 +27,6 @@ public enum TypicalCapacity {
     BLEND(0.08, 0.20),
     /** Glass micro-fiber, 15 to 35 mg/cm2. */
     GLASS(0.15, 0.35);
-
-    /** Two-sided 95 % quantile of the standard normal distribution (JCGM 100:2008, table G.1). */
-    private static final double COVERAGE_95 = 1.96;
 
     /** mg/cm2 in a kg/m2. */
     private static final double MG_PER_CM2 = 100;
@@ -71,7 +69,7 @@ public enum TypicalCapacity {
      * @param endRatio terminal over clean pressure drop of the element in such a test [1], above 1
      */
     public BlockingLaw law(double exponent, double endRatio) {
-        above(endRatio, 1, "endRatio", "[1]");
+        Require.above("endRatio", endRatio, 1, "1");
         return BlockingLaw.reaching(exponent, capacity().value(), endRatio);
     }
 

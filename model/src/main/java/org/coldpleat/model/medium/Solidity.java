@@ -71,7 +71,8 @@ public final class Solidity {
                 / DaviesPermeability.normalizedPermeability(after);
     }
 
-    static double require(double solidity) {
+    /** The solidity [1], which must lie above 0 and below 1. */
+    public static double require(double solidity) {
         if (!(solidity > 0 && solidity < 1)) {
             throw new IllegalArgumentException("solidity must be above 0 and below 1 [1], was " + solidity);
         }

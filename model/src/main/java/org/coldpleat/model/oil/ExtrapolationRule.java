@@ -1,5 +1,8 @@
 package org.coldpleat.model.oil;
 
+import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
+
+import org.coldpleat.model.numerics.MonotoneCubic;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
@@ -18,9 +21,6 @@ import org.coldpleat.shared.source.Validity;
         + " its points is common practice, no source")
 @Validity("-40..150 degrees C; goes on linearly outside")
 final class ExtrapolationRule {
-    /** Two-sided 95 % of a normal distribution. */
-    static final double COVERAGE_95 = 1.96;
-
     /** Half-width of ln(nu) wherever the line is good [1]. */
     static final double FLOOR = Math.log(1.03);
 
@@ -35,7 +35,7 @@ final class ExtrapolationRule {
     private static final double HOT_REACH = 50;
 
     /** Half-widths of ln(nu) at -40, -20, 0, 17.5, 25 and 150 degrees C. */
-    private static final SmoothTable HALF_WIDTH = new SmoothTable(
+    private static final MonotoneCubic HALF_WIDTH = new MonotoneCubic(
             new double[] {233.15, 253.15, 273.15, 290.65, 298.15, 423.15},
             new double[] {Math.log(2), Math.log(1.4 / 0.7) / 2, Math.log(1.15), Math.log(1.06), FLOOR, FLOOR});
 

@@ -1,5 +1,7 @@
 package org.coldpleat.model.oil;
 
+import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -30,7 +32,7 @@ final class IndexCheck {
             variance += square(moved.orElse(computed.getAsDouble()) - computed.getAsDouble());
         }
         double difference = computed.getAsDouble() - stated.value();
-        double explained = ExtrapolationRule.COVERAGE_95 * Math.sqrt(variance);
+        double explained = COVERAGE_95 * Math.sqrt(variance);
         return Math.abs(difference) <= explained
                 ? Optional.empty()
                 : Optional.of(Notice.of(

@@ -1,5 +1,7 @@
 package org.coldpleat.model.oil;
 
+import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,7 +29,7 @@ public final class OilNotices {
     public static List<Notice> at(Oil oil, double temperature) {
         List<Notice> notices = new ArrayList<>();
         if (oil.isBelowAnchors(temperature)) {
-            double factor = Math.exp(ExtrapolationRule.COVERAGE_95 * oil.viscositySpread(temperature));
+            double factor = Math.exp(COVERAGE_95 * oil.viscositySpread(temperature));
             notices.add(Notice.of(
                     "oil.extrapolated",
                     Severity.WARNING,

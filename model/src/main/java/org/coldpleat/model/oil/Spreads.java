@@ -1,5 +1,7 @@
 package org.coldpleat.model.oil;
 
+import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -69,7 +71,7 @@ final class Spreads {
         if (points.size() == 2 || temperature >= low || temperature <= coldest) {
             return ExtrapolationRule.lnSigma(temperature, coldest, high, viscosity40);
         }
-        double floor = ExtrapolationRule.FLOOR / ExtrapolationRule.COVERAGE_95;
+        double floor = ExtrapolationRule.FLOOR / COVERAGE_95;
         double beyondFloor = ExtrapolationRule.lnSigma(temperature, low, high, viscosity40) - floor;
         return Math.hypot(floor, beyondFloor * (temperature - coldest) / (low - coldest));
     }
@@ -81,8 +83,8 @@ final class Spreads {
         }
         if (points.size() == 3) {
             double low = points.get(1).temperature();
-            rivals.add(new Rival(secondOpinion(points), ExtrapolationRule.COVERAGE_95, low));
-            rivals.add(new Rival(fadedLine(points), ExtrapolationRule.COVERAGE_95, low));
+            rivals.add(new Rival(secondOpinion(points), COVERAGE_95, low));
+            rivals.add(new Rival(fadedLine(points), COVERAGE_95, low));
         }
         return rivals;
     }

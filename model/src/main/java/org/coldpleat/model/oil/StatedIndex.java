@@ -4,11 +4,11 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
+import org.coldpleat.model.numerics.BracketedRoot;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Provenance;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
-import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /**
  * A viscosity index as a data sheet states it: with one viscosity it makes the second point of a Walther line, with two
@@ -32,8 +32,6 @@ public record StatedIndex(double value, double standardUncertainty, Provenance p
 
     private static final double STEEPEST = 8;
     private static final double SLOPE_TOLERANCE = 1e-12;
-    private static final int MOST_EVALUATIONS = 200;
-    private static final int ORDER = 5;
 
     public StatedIndex {
         if (!Double.isFinite(value)) {
@@ -84,9 +82,8 @@ public record StatedIndex(double value, double standardUncertainty, Provenance p
         if (!(steepest > FLATTEST && excess.applyAsDouble(FLATTEST) > 0 && excess.applyAsDouble(steepest) < 0)) {
             return Optional.empty();
         }
-        double slope = new BracketingNthOrderBrentSolver(SLOPE_TOLERANCE, ORDER)
-                .solve(MOST_EVALUATIONS, excess::applyAsDouble, FLATTEST, steepest);
-        return Optional.of(slopeLine(w, x, slope));
+        OptionalDouble slope = BracketedRoot.brent(excess, FLATTEST, steepest, SLOPE_TOLERANCE);
+        return slope.isPresent() ? Optional.of(slopeLine(w, x, slope.getAsDouble())) : Optional.empty();
     }
 
     private static WaltherCurve slopeLine(double w, double x, double slope) {

@@ -3,6 +3,7 @@ package org.coldpleat.model.oil;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import org.coldpleat.model.numerics.MonotoneCubic;
 
 /**
  * What is not known about a viscosity curve: the standard uncertainty of ln(nu) as a smooth function of temperature,
@@ -17,9 +18,9 @@ public final class ViscosityBand {
     /** Least distance of a regular node from a kink [K]. */
     private static final double LEAST_STEP = 0.5;
 
-    private final SmoothTable table;
+    private final MonotoneCubic table;
 
-    private ViscosityBand(SmoothTable table) {
+    private ViscosityBand(MonotoneCubic table) {
         this.table = table;
     }
 
@@ -43,7 +44,7 @@ public final class ViscosityBand {
                 .sorted()
                 .toArray();
         return new ViscosityBand(
-                new SmoothTable(x, DoubleStream.of(x).map(lnSigma).toArray()));
+                new MonotoneCubic(x, DoubleStream.of(x).map(lnSigma).toArray()));
     }
 
     /** Standard uncertainty of ln(nu) [1] at a temperature [K]. */

@@ -1,5 +1,7 @@
 package org.coldpleat.model.run;
 
+import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
+
 /**
  * A computed value with its standard uncertainty, in coherent SI.
  *
@@ -7,9 +9,6 @@ package org.coldpleat.model.run;
  * @param standardUncertainty first-order propagated standard uncertainty [SI], at least 0
  */
 public record Band(double value, double standardUncertainty) {
-    /** Two-sided 95 % coverage factor of the normal distribution (JCGM 100:2008, table G.1). */
-    private static final double COVERAGE_95 = 1.96;
-
     /** Half-width over value from which on the band of a positive value is told by a factor [1]. */
     private static final double WIDE = 0.3;
 

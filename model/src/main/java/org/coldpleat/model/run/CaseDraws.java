@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.coldpleat.model.coldstart.OpenTemperatures;
 import org.coldpleat.model.coldstart.OpeningFinder;
-import org.coldpleat.model.coldstart.Openings;
 
 /** Evaluates a case for values of its unknowns that differ from the best estimates. Knows no distributions. Immutable. */
 public final class CaseDraws {
@@ -182,7 +182,7 @@ public final class CaseDraws {
             if (!model.hasValve()) {
                 return Double.NEGATIVE_INFINITY;
             }
-            Openings all = new OpeningFinder(resolved.from(), resolved.to(), 4, 0.1, 1e-8).find(at -> {
+            OpenTemperatures all = new OpeningFinder(resolved.from(), resolved.to(), 4, 0.1, 1e-8).find(at -> {
                 SolvedPoint point = model.heldShutAt(at, Optional.empty());
                 return point.isAnswer() ? model.ratio(point) : Double.NaN;
             });

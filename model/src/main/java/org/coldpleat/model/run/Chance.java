@@ -1,6 +1,6 @@
 package org.coldpleat.model.run;
 
-import org.hipparchus.special.Erf;
+import org.coldpleat.model.numerics.StandardNormal;
 
 /** Chances of normally distributed values. */
 final class Chance {
@@ -11,6 +11,6 @@ final class Chance {
         if (sigma == 0) {
             return mean > 0 ? 1 : 0;
         }
-        return 0.5 * Erf.erfc(-mean / sigma / Math.sqrt(2));
+        return StandardNormal.probability(mean / sigma);
     }
 }

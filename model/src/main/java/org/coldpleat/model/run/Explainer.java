@@ -3,7 +3,7 @@ package org.coldpleat.model.run;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.coldpleat.model.coldstart.Openings;
+import org.coldpleat.model.coldstart.OpenTemperatures;
 import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.shared.quantity.Kind;
 
@@ -89,8 +89,9 @@ final class Explainer {
             return Leaves.link(
                     "noValve", Kind.TEMPERATURE, Double.NaN, List.of(points.drop("coldDrop", resolved.from())));
         }
-        Openings openings = resolved.openingFinder().find(at -> model.ratio(model.heldShutAt(at, Optional.empty())));
-        boolean opens = openings.kind() == Openings.Kind.BELOW;
+        OpenTemperatures openings =
+                resolved.openingFinder().find(at -> model.ratio(model.heldShutAt(at, Optional.empty())));
+        boolean opens = openings.kind() == OpenTemperatures.Kind.BELOW;
         double at = opens ? openings.warmestOpen() : openings.greatestAt();
         List<Explanation> inputs = new ArrayList<>();
         inputs.add(points.valveRatio(at));

@@ -103,7 +103,7 @@ final class FilterBuilder {
         double preload = orAssumed(
                 lip, "openingPressure", Measured.factor(Kind.PRESSURE_DIFFERENCE, 1200, 0.4, Provenance.TYPICAL));
         double edge = Math.PI * inputs.value(lip, "lipDiameter").orElseThrow();
-        return new FlapValve(compliance, preload, freeLength / 2, edge, 0, FLAP_LEAK);
+        return new FlapValve(compliance, preload, freeLength / 2, edge, FLAP_LEAK);
     }
 
     private double orAssumed(Section section, String key, Measured typical) {

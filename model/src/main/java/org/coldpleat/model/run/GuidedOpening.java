@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.coldpleat.model.circuit.OperatingPoint;
-import org.coldpleat.model.coldstart.Crossing;
+import org.coldpleat.model.numerics.BracketedRoot;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
@@ -19,7 +19,7 @@ import org.coldpleat.shared.source.Validity;
 @Validity("draws whose curve differs from the unmoved one by a function that turns less than it changes between looks;"
         + " agrees with the search on a grid to 1e-6 K over thousands of draws of all demo cases")
 final class GuidedOpening {
-    private static final double TOLERANCE = 1e-7;
+    private static final BracketedRoot.Stop STOP = BracketedRoot.Stop.atWidth(1e-7);
     private static final int MOST_LOOKS = 250;
 
     /** Width of a stretch with one end open in which one crossing is taken to lie [K]. */
@@ -229,8 +229,8 @@ final class GuidedOpening {
     }
 
     private double crossing(Look cold, Look warm) {
-        double found = Crossing.between(
-                this::look, cold.temperature(), cold.value(), warm.temperature(), warm.value(), TOLERANCE);
+        double found = BracketedRoot.illinois(
+                this::look, cold.temperature(), cold.value(), warm.temperature(), warm.value(), STOP);
         return looks.stream().anyMatch(one -> Double.isNaN(one.value())) ? Double.NaN : found;
     }
 }

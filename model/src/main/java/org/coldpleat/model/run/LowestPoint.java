@@ -1,7 +1,7 @@
 package org.coldpleat.model.run;
 
 import java.util.function.DoubleUnaryOperator;
-import org.coldpleat.model.flow.GoldenSection;
+import org.coldpleat.model.numerics.GoldenSection;
 
 /** The lowest value near a place that is lower than its neighbors. */
 public final class LowestPoint {

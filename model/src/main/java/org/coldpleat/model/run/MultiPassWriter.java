@@ -1,5 +1,7 @@
 package org.coldpleat.model.run;
 
+import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
+
 import java.util.ArrayList;
 import java.util.List;
 import org.coldpleat.model.loading.BlockingLaw;
@@ -36,7 +38,6 @@ final class MultiPassWriter {
     private static final int CLASSES = 40;
     private static final int STEPS = 240;
     private static final double LONGEST = 500 * 3600.0;
-    private static final double COVERAGE_95 = 1.96;
 
     private MultiPassWriter() {}
 

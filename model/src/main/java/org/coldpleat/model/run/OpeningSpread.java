@@ -1,5 +1,7 @@
 package org.coldpleat.model.run;
 
+import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
+
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +21,6 @@ import org.coldpleat.shared.source.Source;
 record OpeningSpread(ResolvedCase resolved, Duty duty, double[] temperature, double[] lnSigma) {
     private static final int POINTS = 9;
     private static final double SMALLEST_RATIO = 1e-12;
-    private static final double COVERAGE_95 = 1.96;
 
     static OpeningSpread of(ResolvedCase resolved, Variants variants, int position, Duty duty) {
         double[] at = new double[POINTS];

@@ -1,5 +1,7 @@
 package org.coldpleat.model.run;
 
+import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
+
 import java.util.ArrayList;
 import java.util.List;
 import org.coldpleat.model.evidence.EvidenceCombination;
@@ -23,8 +25,6 @@ import org.coldpleat.shared.source.Validity;
 @Source("conditioning by kriging of a Gaussian: Matheron; gain of R. E. Kalman 1960, J. Basic Eng. 82:35 (from memory)")
 @Validity("logarithms nearly linear in the unknowns and nearly normal")
 record PackBlend(double share, Measured reading) {
-    private static final double COVERAGE_95 = 1.96;
-
     /** Path below a candidate under which the error of the reading is known as an unknown. */
     static final String READING = "tests.packReading";
 

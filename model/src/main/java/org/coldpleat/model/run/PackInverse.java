@@ -1,5 +1,7 @@
 package org.coldpleat.model.run;
 
+import java.util.function.DoubleUnaryOperator;
+import org.coldpleat.model.numerics.BracketedRoot;
 import org.coldpleat.model.pleat.PackModel;
 import org.coldpleat.shared.source.Source;
 
@@ -9,8 +11,10 @@ final class PackInverse {
     @Source("derived here: the reading then says nothing of the medium")
     private static final double LEAST_SHARE = 0.02;
 
-    private static final double TOLERANCE = 1e-9;
-    private static final int MOST_STEPS = 60;
+    /** First upper end above the resistance without channels, in logarithms [1]. */
+    private static final double MARGIN = 0.2;
+
+    private static final BracketedRoot.Stop STOP = BracketedRoot.Stop.atValue(1e-9, 60);
 
     private PackInverse() {}
 
@@ -23,38 +27,23 @@ final class PackInverse {
      */
     record Medium(double mediumResistance, double slope, boolean resolved) {}
 
-    /** Solves by regula falsi (Illinois) in logarithms. */
+    /** Solves in logarithms. */
     static Medium of(PackModel pack, double packResistance) {
         double area = pack.solve(1e8).effectiveArea();
-        double wanted = Math.log(packResistance);
-        double high = Math.log(packResistance * area) + 0.2;
+        double high = Math.log(packResistance * area) + MARGIN;
         double low = high + Math.log(LEAST_SHARE);
-        double above = Math.log(pack.resistance(Math.exp(high))) - wanted;
-        double below = Math.log(pack.resistance(Math.exp(low))) - wanted;
+        DoubleUnaryOperator excess = ln -> Math.log(pack.resistance(Math.exp(ln))) - Math.log(packResistance);
+        double above = excess.applyAsDouble(high);
+        double below = excess.applyAsDouble(low);
         if (below >= 0) {
             return new Medium(Math.exp(low), slope(pack, low), false);
         }
-        double middle = high;
-        int side = 0;
-        for (int i = 0; i < MOST_STEPS; i++) {
-            middle = (low * above - high * below) / (above - below);
-            double at = Math.log(pack.resistance(Math.exp(middle))) - wanted;
-            if (Math.abs(at) < TOLERANCE) {
-                break;
-            }
-            if (at > 0) {
-                high = middle;
-                above = at;
-                below = side == 1 ? below / 2 : below;
-                side = 1;
-            } else {
-                low = middle;
-                below = at;
-                above = side == -1 ? above / 2 : above;
-                side = -1;
-            }
+        while (above < 0) {
+            high += MARGIN;
+            above = excess.applyAsDouble(high);
         }
-        return new Medium(Math.exp(middle), slope(pack, middle), true);
+        double root = BracketedRoot.illinois(excess, low, below, high, above, STOP);
+        return new Medium(Math.exp(root), slope(pack, root), true);
     }
 
     private static double slope(PackModel pack, double lnResistance) {

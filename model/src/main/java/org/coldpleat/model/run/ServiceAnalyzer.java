@@ -1,5 +1,7 @@
 package org.coldpleat.model.run;
 
+import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -29,9 +31,6 @@ final class ServiceAnalyzer {
 
     /** Most oil changes that are shown one by one [1]. */
     private static final int MOST_OIL_CHANGES = 40;
-
-    @Source("JCGM 100:2008, table G.1")
-    private static final double COVERAGE_95 = 1.96;
 
     private final ResolvedCase resolved;
     private final Variants variants;

@@ -1,5 +1,7 @@
 package org.coldpleat.model.run;
 
+import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -11,15 +13,11 @@ import org.coldpleat.model.loading.BlockingLaw;
 import org.coldpleat.model.loading.ServiceLife;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
-import org.coldpleat.shared.source.Source;
 
 /** Service life of all candidates, their order and the reasons for it. */
 final class ServiceWriter {
     /** Least difference of the logarithm that is worth a sentence [1]. */
     private static final double WORTH_SAYING = 0.05;
-
-    @Source("JCGM 100:2008, table G.1")
-    private static final double COVERAGE_95 = 1.96;
 
     private final ResolvedCase resolved;
     private final DutyCycle cycle;

@@ -1,5 +1,7 @@
 package org.coldpleat.model.run;
 
+import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -23,7 +25,6 @@ import org.coldpleat.shared.source.Source;
 @Source("JCGM 100:2008 (GUM), 5.1.3 note 2; the sides kept apart: derived here")
 final class StartBands {
     private static final int STRONGEST = 8;
-    private static final double COVERAGE_95 = 1.96;
     private static final List<StartQuantity> QUANTITIES = List.of(StartQuantity.values());
     private static final List<FilterPart> PARTS = List.of(FilterPart.values());
 

@@ -1,12 +1,14 @@
 package org.coldpleat.model.run;
 
+import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.coldpleat.model.circuit.OperatingPoint;
-import org.coldpleat.model.coldstart.Openings;
+import org.coldpleat.model.coldstart.OpenTemperatures;
 import org.coldpleat.shared.source.Source;
 
 /** Finds openings, shares, curve and bands of one candidate in one duty. */
@@ -16,10 +18,6 @@ final class StateAnalyzer {
 
     /** Standard uncertainties beyond which a valve counts as shut whatever is not known [1]. */
     private static final double FAR = 5;
-
-    /** Two-sided 95 % quantile of the normal distribution [1]. */
-    @Source("JCGM 100:2008, table G.1")
-    private static final double COVERAGE_95 = 1.96;
 
     private final ResolvedCase resolved;
     private final Variants variants;
@@ -44,7 +42,7 @@ final class StateAnalyzer {
         if (!model.hasValve()) {
             return withoutValve(curve);
         }
-        Openings openings = resolved.openingFinder().find(this::ratio);
+        OpenTemperatures openings = resolved.openingFinder().find(this::ratio);
         StateResult.Answer answer = answer(openings);
         double reference = answer == StateResult.Answer.BELOW ? openings.warmestOpen() : openings.greatestAt();
         double coldestAt = resolved.coldestNamed();
@@ -118,7 +116,7 @@ final class StateAnalyzer {
         return point.isAnswer() ? model.ratio(point) : Double.NaN;
     }
 
-    private static StateResult.Answer answer(Openings openings) {
+    private static StateResult.Answer answer(OpenTemperatures openings) {
         if (openings.unresolved() > 0) {
             return StateResult.Answer.UNRESOLVED;
         }
@@ -222,7 +220,7 @@ final class StateAnalyzer {
         }
         EngineModel engine = resolved.shared().engine().orElseThrow();
         double flow = engine.pump().displacement() * duty.drive() * engine.pumpTurns();
-        Openings naive = resolved.openingFinder().find(at -> model.ratioAtFlow(flow, at));
-        return naive.kind() == Openings.Kind.BELOW ? naive.warmestOpen() : Double.NaN;
+        OpenTemperatures naive = resolved.openingFinder().find(at -> model.ratioAtFlow(flow, at));
+        return naive.kind() == OpenTemperatures.Kind.BELOW ? naive.warmestOpen() : Double.NaN;
     }
 }

@@ -81,7 +81,6 @@ final class ValveBuilder {
                 lift,
                 curtain,
                 SpringValve.CURTAIN_DISCHARGE,
-                0,
                 port(section, inputs),
                 leak,
                 flowForceFactor,

@@ -2,8 +2,8 @@ package org.coldpleat.model.run;
 
 import java.util.Optional;
 import org.coldpleat.model.circuit.OperatingPoint;
-import org.coldpleat.model.coldstart.Crossing;
-import org.coldpleat.model.flow.GoldenSection;
+import org.coldpleat.model.numerics.BracketedRoot;
+import org.coldpleat.model.numerics.GoldenSection;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
@@ -17,7 +17,7 @@ import org.coldpleat.shared.source.Validity;
                 + "verifies a sample of draws")
 final class WarmestOpening {
     private static final int CELLS = 16;
-    private static final double TOLERANCE = 1e-7;
+    private static final BracketedRoot.Stop STOP = BracketedRoot.Stop.atWidth(1e-7);
     private static final double SMALLEST_RATIO = 1e-12;
 
     /** Stretch below which a highest point is not followed any further [K]. */
@@ -96,7 +96,7 @@ final class WarmestOpening {
     /** Crossing between an open and a warmer shut temperature [K]; NaN if a point on the way has no answer. */
     private double crossing(double open, double atOpen, double shut, double atShut) {
         unanswered = false;
-        double found = Crossing.between(this::look, open, atOpen, shut, atShut, TOLERANCE);
+        double found = BracketedRoot.illinois(this::look, open, atOpen, shut, atShut, STOP);
         return unanswered ? Double.NaN : found;
     }
 }

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.coldpleat.model.confidence.CandidateDraws;
-import org.coldpleat.model.confidence.Unknown;
+import org.coldpleat.model.confidence.UncertainQuantity;
 import org.coldpleat.model.run.Design;
 import org.coldpleat.model.run.DirtLoad;
 import org.coldpleat.model.run.Progress;
@@ -86,7 +86,7 @@ public final class CaseSizing {
         });
         int position = resolved.requirePosition(request.candidate());
         Design clean = Design.of(resolved, position);
-        Trials trials = Trials.of(resolved, request.target());
+        TargetTrials trials = TargetTrials.of(resolved, request.target());
         List<Draw> draws = draws(resolved, request, position);
         List<Optional<DirtLoad>> loads = new ArrayList<>(List.of(Optional.empty()));
         if (request.loadedAfter().isPresent() || request.loadedShare().isPresent()) {
@@ -119,7 +119,8 @@ public final class CaseSizing {
 
     private static List<Draw> draws(ResolvedCase resolved, SizingRequest request, int position) {
         Measured dirt = Measured.exact(Kind.RATIO, 0, Provenance.MEASURED).withSpread(1, Spread.NORMAL);
-        CandidateDraws draws = new CandidateDraws(resolved, position, List.of(Unknown.of(DIRT, dirt)), request.seed());
+        CandidateDraws draws =
+                new CandidateDraws(resolved, position, List.of(UncertainQuantity.of(DIRT, dirt)), request.seed());
         return IntStream.range(0, request.draws())
                 .parallel()
                 .mapToObj(i -> draw(resolved, position, draws.values(i)))

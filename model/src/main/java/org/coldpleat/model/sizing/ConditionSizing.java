@@ -15,7 +15,7 @@ import org.coldpleat.model.run.SizingResult.Option;
 
 /** Sizes a candidate under one condition, clean or with dirt, on the best estimate and over the draws. */
 final class ConditionSizing {
-    private final Trials trials;
+    private final TargetTrials trials;
     private final SizingRequest request;
     private final double present;
     private final Design design;
@@ -26,7 +26,7 @@ final class ConditionSizing {
     private OptionalDouble optimum = OptionalDouble.empty();
 
     ConditionSizing(
-            Trials trials,
+            TargetTrials trials,
             SizingRequest request,
             double present,
             Design clean,

@@ -16,13 +16,13 @@ final class ContinuousSizing {
     /** Options reach so far beyond present value and answer, in logarithms [1]. */
     private static final double BEYOND = 0.5;
 
-    private final Trials trials;
+    private final TargetTrials trials;
     private final Lever lever;
     private final double present;
     private final Design design;
     private final Search.Found found;
 
-    ContinuousSizing(Trials trials, Lever lever, double present, Design design) {
+    ContinuousSizing(TargetTrials trials, Lever lever, double present, Design design) {
         this.trials = trials;
         this.lever = lever;
         this.present = present;

@@ -20,14 +20,14 @@ import org.coldpleat.model.run.SizingResult.Status;
  * still meets it: thinner ones meet it too, and the engine maker says which hot grade may be used.
  */
 final class GradeSizing {
-    private final Trials trials;
+    private final TargetTrials trials;
     private final Design design;
     private final List<Grade> grades;
 
     /** A grade with its typical oil. */
     private record Grade(String label, Oil oil, double viscosity) {}
 
-    GradeSizing(Trials trials, Design design, double temperature) {
+    GradeSizing(TargetTrials trials, Design design, double temperature) {
         this.trials = trials;
         this.design = design;
         List<Grade> all = new ArrayList<>();

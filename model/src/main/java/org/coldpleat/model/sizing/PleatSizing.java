@@ -32,7 +32,7 @@ final class PleatSizing {
     /** Counts from one solved pack of a draw to the next; between them ln R is taken as straight, good to 0.1 %. */
     private static final int DRAWN_STEP = 3;
 
-    private final Trials trials;
+    private final TargetTrials trials;
     private final Design design;
     private final int first;
     private final int last;
@@ -40,7 +40,7 @@ final class PleatSizing {
     private final double allowed;
     private final Status unresolved;
 
-    PleatSizing(Trials trials, Lever lever, Design design) {
+    PleatSizing(TargetTrials trials, Lever lever, Design design) {
         this.trials = trials;
         this.design = design;
         double now = design.pleats().orElseThrow();

@@ -5,9 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
+import org.coldpleat.model.numerics.BracketedRoot;
 import org.coldpleat.shared.source.Source;
-import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
-import org.hipparchus.exception.MathRuntimeException;
 
 /**
  * Looks for the places at which a curve passes 0. The curve need not be monotone; two crossings in one cell of the first
@@ -18,11 +17,8 @@ import org.hipparchus.exception.MathRuntimeException;
  * @param cells of the first look, at least 1
  * @param tolerance of a crossing, above 0
  */
-@Source("bracketing by a first look; Brent with inverse interpolation of higher order, as in Hipparchus")
+@Source("bracketing by a first look, derived here")
 record Search(double low, double high, int cells, double tolerance) {
-    private static final int MOST_EVALUATIONS = 100;
-    private static final int ORDER = 5;
-
     /**
      * What was found.
      *
@@ -66,7 +62,7 @@ record Search(double low, double high, int cells, double tolerance) {
                 greatestAt = place(i);
             }
             if (i > 0 && !Double.isNaN(values[i - 1]) && values[i - 1] >= 0 != values[i] >= 0) {
-                root(curve, place(i - 1), place(i)).ifPresent(crossings::add);
+                BracketedRoot.brent(curve, place(i - 1), place(i), tolerance).ifPresent(crossings::add);
             }
         }
         return new Found(crossings, values[0], values[cells], greatest, greatestAt, unanswered);
@@ -98,22 +94,13 @@ record Search(double low, double high, int cells, double tolerance) {
                 return Double.NaN;
             }
             if (there >= 0 != value >= 0) {
-                return root(curve, Math.min(at, next), Math.max(at, next)).orElse(Double.NaN);
+                return BracketedRoot.brent(curve, Math.min(at, next), Math.max(at, next), tolerance)
+                        .orElse(Double.NaN);
             }
             at = next;
             value = there;
             reach *= 2;
         }
         return Double.NaN;
-    }
-
-    private OptionalDouble root(DoubleUnaryOperator curve, double left, double right) {
-        try {
-            double root = new BracketingNthOrderBrentSolver(0, tolerance, 0, ORDER)
-                    .solve(MOST_EVALUATIONS, curve::applyAsDouble, left, right);
-            return Double.isNaN(root) ? OptionalDouble.empty() : OptionalDouble.of(root);
-        } catch (MathRuntimeException noAnswer) {
-            return OptionalDouble.empty();
-        }
     }
 }

@@ -1,13 +1,13 @@
 package org.coldpleat.model.valve;
 
 import org.coldpleat.model.flow.AdditiveLaw;
-import org.coldpleat.model.flow.BracketedNewton;
-import org.coldpleat.model.flow.Corner;
 import org.coldpleat.model.flow.Drop;
 import org.coldpleat.model.flow.FlowLaw;
+import org.coldpleat.model.flow.FlowWithSlope;
 import org.coldpleat.model.flow.Fluid;
-import org.coldpleat.model.flow.Passage;
 import org.coldpleat.model.flow.PressureDropLaw;
+import org.coldpleat.model.numerics.BracketedNewton;
+import org.coldpleat.model.numerics.Corner;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
@@ -20,17 +20,15 @@ import org.coldpleat.shared.source.Validity;
  * @param preload p0, pressure difference that just lifts the lip [Pa], at least 0
  * @param maximumLift [m], above 0
  * @param edgeLength length of the lifted edge [m], above 0
- * @param landWidth width of the lip's contact [m], at least 0
  * @param leak laminar leak when shut, flow times viscosity over pressure difference [m3], above 0
  */
 @Source("thin-plate bending; slit law derived here")
 @Validity("small deflection; rubber modulus 2-8 MPa at room temperature, stiffer when cold (common practice)")
-public record FlapValve(
-        double compliance, double preload, double maximumLift, double edgeLength, double landWidth, double leak)
+public record FlapValve(double compliance, double preload, double maximumLift, double edgeLength, double leak)
         implements PressureDropLaw, FlowLaw {
     private static final double ROUNDING = 1e-3;
     private static final int MAX_STEPS = 200;
-    private static final int SHARP_STEPS = 4;
+    private static final int CORNERLESS_STEPS = 4;
 
     /** Miss, over the flow, from which one more Newton step leaves nothing but rounding [1]: it about squares. */
     private static final double LAST_STEP = 1e-8;
@@ -40,7 +38,6 @@ public record FlapValve(
         Require.notNegative("preload", preload, "Pa");
         Require.positive("maximumLift", maximumLift, "m");
         Require.positive("edgeLength", edgeLength, "m");
-        Require.notNegative("landWidth", landWidth, "m");
         Require.positive("leak", leak, "m3");
     }
 
@@ -88,15 +85,15 @@ public record FlapValve(
     }
 
     @Override
-    public Passage passage(double pressureDifference, Fluid fluid) {
+    public FlowWithSlope passage(double pressureDifference, Fluid fluid) {
         double dp = Math.abs(pressureDifference);
         double seep = leak / fluid.dynamicViscosity();
         double free = compliance * Corner.ramp(dp - preload, rounding());
         double rounded = ROUNDING * maximumLift;
         double liftSlope =
                 compliance * Corner.slope(dp - preload, rounding()) * Corner.cappedSlope(free, maximumLift, rounded);
-        Passage lifted = slit().passage(Corner.capped(free, maximumLift, rounded), liftSlope, dp, fluid);
-        return new Passage(
+        FlowWithSlope lifted = slit().passage(Corner.capped(free, maximumLift, rounded), liftSlope, dp, fluid);
+        return new FlowWithSlope(
                 seep * pressureDifference + Math.copySign(lifted.flowRate(), pressureDifference),
                 seep + lifted.slope());
     }
@@ -118,11 +115,11 @@ public record FlapValve(
             return new Drop(0, 1 / flowSlope(0, fluid));
         }
         BracketedNewton newton =
-                new BracketedNewton(0, wanted * fluid.dynamicViscosity() / leak, sharpEdged(wanted, fluid));
+                new BracketedNewton(0, wanted * fluid.dynamicViscosity() / leak, cornerless(wanted, fluid));
         double before = Double.NaN;
         for (int i = 0; ; i++) {
             double dp = newton.point();
-            Passage found = passage(dp, fluid);
+            FlowWithSlope found = passage(dp, fluid);
             double miss = wanted - found.flowRate();
             if (Math.abs(miss) <= LAST_STEP * wanted || dp == before || newton.isExhausted() || i == MAX_STEPS) {
                 double last = Math.max(0, dp + miss / found.slope());
@@ -134,20 +131,19 @@ public record FlapValve(
     }
 
     /**
-     * Difference [Pa] if the lip had a sharp edge, no corners and no leak. Both losses of a sharp slit go with the inverse
-     * square of its lift, {@code dp x^2 = A}, so a lip in between stands where {@code y^2 (y + p0) = A/C^2} with
+     * Difference [Pa] if the lip had no corners and no leak. Both losses of its slit go with the inverse square of the lift, {@code dp x^2 = A}, so a lip in between stands where {@code y^2 (y + p0) = A/C^2} with
      * {@code y = dp - p0}; from above, Newton steps close in on that from one side.
      */
-    double sharpEdged(double flowRate, Fluid fluid) {
+    double cornerless(double flowRate, Fluid fluid) {
         LiftedSlit slit = slit();
-        double load = slit.sharpDropTimesSquaredLift(flowRate, fluid);
+        double load = slit.dropTimesSquaredLift(flowRate, fluid);
         double full = load / (maximumLift * maximumLift);
         if (full >= preload + maximumLift / compliance) {
             return full;
         }
         double volume = load / (compliance * compliance);
         double y = Math.min(Math.cbrt(volume), Math.sqrt(volume / preload));
-        for (int i = 0; i < SHARP_STEPS; i++) {
+        for (int i = 0; i < CORNERLESS_STEPS; i++) {
             y -= (y * y * (y + preload) - volume) / (y * (3 * y + 2 * preload));
         }
         return preload + y;
@@ -159,6 +155,6 @@ public record FlapValve(
     }
 
     private LiftedSlit slit() {
-        return new LiftedSlit(edgeLength, landWidth, SpringValve.CURTAIN_DISCHARGE, AdditiveLaw.NONE);
+        return new LiftedSlit(edgeLength, SpringValve.CURTAIN_DISCHARGE, AdditiveLaw.NONE);
     }
 }

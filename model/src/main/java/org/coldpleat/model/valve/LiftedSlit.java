@@ -1,31 +1,28 @@
 package org.coldpleat.model.valve;
 
 import org.coldpleat.model.flow.AdditiveLaw;
+import org.coldpleat.model.flow.FlowWithSlope;
 import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.flow.Openings;
-import org.coldpleat.model.flow.Passage;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 
 /**
  * Slit that a lifted part opens around its edge, in series with a fixed port: flow for a given lift.
  *
- * <p>Laminar: {@code [32/(pi x^2) + 12 s/x^3]/P + psi_port}; inertial: {@code 1/(2 (Cd P x)^2) + b_port}, with lift x, edge
- * length P and land width s.
+ * <p>Laminar: {@code 32/(pi x^2)/P + psi_port}; inertial: {@code 1/(2 (Cd P x)^2) + b_port}, with lift x and edge length P.
  *
  * @param edgeLength P [m], above 0
- * @param landWidth s, width of the sealing land in the direction of flow [m], at least 0; 0 is a sharp seat
  * @param dischargeCoefficient Cd of the slit [1], 0 to 1
  * @param port fixed opening in series
  */
-@Source("additive law for a slit: Hasimoto 1958 entrance, plane Poiseuille land, sharp-edge inertia; derived here")
-record LiftedSlit(double edgeLength, double landWidth, double dischargeCoefficient, AdditiveLaw port) {
+@Source("additive law for a sharp slit: Hasimoto 1958 entrance, sharp-edge inertia; derived here")
+record LiftedSlit(double edgeLength, double dischargeCoefficient, AdditiveLaw port) {
     /** Below this lift [m], the size of an atom, the slit is shut. */
     private static final double SHUT = 1e-10;
 
     LiftedSlit {
         Require.positive("edgeLength", edgeLength, "m");
-        Require.notNegative("landWidth", landWidth, "m");
         Require.within("dischargeCoefficient", dischargeCoefficient, 1e-3, 1, "1");
     }
 
@@ -35,36 +32,32 @@ record LiftedSlit(double edgeLength, double landWidth, double dischargeCoefficie
     }
 
     /** Flow and its slope when the lift changes with the pressure difference by liftSlope [m/Pa]. */
-    Passage passage(double lift, double liftSlope, double pressureDifference, Fluid fluid) {
+    FlowWithSlope passage(double lift, double liftSlope, double pressureDifference, Fluid fluid) {
         if (lift < SHUT) {
-            return new Passage(0, 0);
+            return new FlowWithSlope(0, 0);
         }
-        Passage fixed = law(lift).passage(pressureDifference, fluid);
+        FlowWithSlope fixed = law(lift).passage(pressureDifference, fluid);
         double q = fixed.flowRate();
-        double laminarFall = 2 * entrance(lift) / lift + 3 * land(lift) / lift;
+        double laminarFall = 2 * entrance(lift) / lift;
         double inertialFall = 2 * inertial(lift) / lift;
         double relief = q * (fluid.dynamicViscosity() * laminarFall + fluid.density() * inertialFall * Math.abs(q));
-        return new Passage(q, fixed.slope() * (1 + relief * liftSlope));
+        return new FlowWithSlope(q, fixed.slope() * (1 + relief * liftSlope));
     }
 
     /**
-     * Pressure difference times squared lift [Pa m2] at a flow [m3/s] for a sharp seat without port, where neither loss
-     * depends on the lift in any other way.
+     * Pressure difference times squared lift [Pa m2] at a flow [m3/s] without port, where neither loss depends on the
+     * lift in any other way.
      */
-    double sharpDropTimesSquaredLift(double flowRate, Fluid fluid) {
+    double dropTimesSquaredLift(double flowRate, Fluid fluid) {
         return (fluid.dynamicViscosity() * entrance(1) + fluid.density() * inertial(1) * flowRate) * flowRate;
     }
 
     private AdditiveLaw law(double lift) {
-        return new AdditiveLaw(entrance(lift) + land(lift) + port.laminar(), inertial(lift) + port.inertial());
+        return new AdditiveLaw(entrance(lift) + port.laminar(), inertial(lift) + port.inertial());
     }
 
     private double entrance(double lift) {
         return Openings.thinSlit(lift) / edgeLength;
-    }
-
-    private double land(double lift) {
-        return 12 * landWidth / (lift * lift * lift * edgeLength);
     }
 
     private double inertial(double lift) {

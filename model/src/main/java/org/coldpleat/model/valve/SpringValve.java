@@ -1,11 +1,11 @@
 package org.coldpleat.model.valve;
 
 import org.coldpleat.model.flow.AdditiveLaw;
-import org.coldpleat.model.flow.BracketedNewton;
-import org.coldpleat.model.flow.Corner;
 import org.coldpleat.model.flow.FlowLaw;
+import org.coldpleat.model.flow.FlowWithSlope;
 import org.coldpleat.model.flow.Fluid;
-import org.coldpleat.model.flow.Passage;
+import org.coldpleat.model.numerics.BracketedNewton;
+import org.coldpleat.model.numerics.Corner;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
@@ -29,7 +29,6 @@ import org.coldpleat.shared.source.Validity;
  * @param maximumLift [m], above 0
  * @param curtainWidthFactor w, share of the seat's edge that opens [1], 0 to 1; below 1 for a leaf hinged at one side
  * @param dischargeCoefficient Cd of the curtain [1]
- * @param landWidth width of the sealing land [m], at least 0
  * @param port bore or windows in series; {@link AdditiveLaw#NONE} when wide
  * @param leak laminar leak of the shut valve, flow times viscosity over pressure difference [m3], at least 0
  * @param flowForceFactor z [1], 0 to 1; 0 is no flow force, 0-0.3 is the range for flat lids
@@ -45,7 +44,6 @@ public record SpringValve(
         double maximumLift,
         double curtainWidthFactor,
         double dischargeCoefficient,
-        double landWidth,
         AdditiveLaw port,
         double leak,
         double flowForceFactor,
@@ -67,14 +65,13 @@ public record SpringValve(
         Require.positive("maximumLift", maximumLift, "m");
         Require.within("curtainWidthFactor", curtainWidthFactor, 1e-3, 1, "1");
         Require.within("dischargeCoefficient", dischargeCoefficient, 1e-3, 1, "1");
-        Require.notNegative("landWidth", landWidth, "m");
         Require.notNegative("leak", leak, "m3");
         Require.within("flowForceFactor", flowForceFactor, 0, 1, "1");
         Require.within("closingPressure", closingPressure, 0, openingPressure, "Pa");
     }
 
     /**
-     * Valve with a sharp seat, whole curtain, no friction and no flow force.
+     * Valve with a whole curtain, no friction and no flow force.
      *
      * @param openingPressure [Pa]
      * @param seatDiameter [m]
@@ -91,7 +88,6 @@ public record SpringValve(
                 maximumLift,
                 1,
                 CURTAIN_DISCHARGE,
-                0,
                 AdditiveLaw.NONE,
                 leak,
                 0,
@@ -123,7 +119,6 @@ public record SpringValve(
                 maximumLift,
                 curtainWidthFactor,
                 dischargeCoefficient,
-                landWidth,
                 newPort,
                 leak,
                 flowForceFactor,
@@ -169,11 +164,11 @@ public record SpringValve(
     }
 
     @Override
-    public Passage passage(double pressureDifference, Fluid fluid) {
+    public FlowWithSlope passage(double pressureDifference, Fluid fluid) {
         double seep = leak / fluid.dynamicViscosity();
         double free = freeLift(pressureDifference);
         if (free == 0) {
-            return new Passage(seep * pressureDifference, seep);
+            return new FlowWithSlope(seep * pressureDifference, seep);
         }
         double y = pressureDifference - openingPressure;
         double rounding = ROUNDING * openingPressure;
@@ -181,8 +176,8 @@ public record SpringValve(
         double freeSlope = (seatArea() * Corner.slope(y, rounding) - free * flowForceRate()) / stiffness;
         double limit = countedLift();
         double liftSlope = freeSlope * Corner.cappedSlope(free, limit, ROUNDING * limit);
-        Passage lifted = slit().passage(capped(free, limit), liftSlope, pressureDifference, fluid);
-        return new Passage(seep * pressureDifference + lifted.flowRate(), seep + lifted.slope());
+        FlowWithSlope lifted = slit().passage(capped(free, limit), liftSlope, pressureDifference, fluid);
+        return new FlowWithSlope(seep * pressureDifference + lifted.flowRate(), seep + lifted.slope());
     }
 
     /**
@@ -196,7 +191,7 @@ public record SpringValve(
         Require.positive("flowRate", flowRate, "m3/s");
         BracketedNewton newton = new BracketedNewton(0, Double.POSITIVE_INFINITY, 1.01 * openingPressure);
         for (int i = 0; i < 200; i++) {
-            Passage found = passage(newton.point(), fluid);
+            FlowWithSlope found = passage(newton.point(), fluid);
             double miss = flowRate - found.flowRate();
             if (Math.abs(miss) <= 1e-13 * flowRate || newton.isExhausted()) {
                 break;
@@ -225,6 +220,6 @@ public record SpringValve(
     }
 
     private LiftedSlit slit() {
-        return new LiftedSlit(curtainWidthFactor * Math.PI * seatDiameter, landWidth, dischargeCoefficient, port);
+        return new LiftedSlit(curtainWidthFactor * Math.PI * seatDiameter, dischargeCoefficient, port);
     }
 }

@@ -107,12 +107,4 @@ class RobustFitTest {
                         new double[] {1, 1},
                         RobustFit.Loss.HUBER));
     }
-
-    @Test
-    void readingsNeededGrowWithTheWantedCertainty() {
-        assertEquals(2, Repeats.needed(1, 9));
-        assertEquals(3, Repeats.needed(1, 2.5));
-        assertEquals(5, Repeats.needed(1, 1.25));
-        assertThrows(IllegalArgumentException.class, () -> Repeats.needed(1, 0));
-    }
 }

@@ -137,19 +137,6 @@ class SmallTestsTest {
         assertTrue(GaugeCheck.of(fine, fine, 5 * PSI).notices().isEmpty());
     }
 
-    @Test
-    void repeatsShowTheirNumber() {
-        assertTrue(Repeats.of(3).halfWidth().isEmpty());
-        assertEquals("bench.repeats.single", Repeats.of(3).notices().get(0).code());
-        assertEquals(9.0, Repeats.halfWidthFactor(2), 0.05);
-        assertEquals(2.5, Repeats.halfWidthFactor(3), 0.05);
-        assertEquals(1.2, Repeats.halfWidthFactor(5), 0.05);
-        Repeats five = Repeats.of(1, 2, 3, 4, 5);
-        assertEquals(5, five.count());
-        assertEquals(1.2417 * Math.sqrt(2.5), five.halfWidth().orElseThrow(), 1e-3);
-        assertThrows(IllegalArgumentException.class, Repeats::of);
-    }
-
     private static final Air AIR = new Air(101_325, 1.82e-5, 1.2, 0.066e-6);
 
     private static AirTest.Readings air(

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.coldpleat.model.coldstart.Openings.Kind;
+import org.coldpleat.model.coldstart.OpenTemperatures.Kind;
 import org.junit.jupiter.api.Test;
 
 class OpeningFinderTest {
@@ -19,7 +19,7 @@ class OpeningFinderTest {
 
     @Test
     void oneColdHalfLineEndsWhereTheCurveCrosses() {
-        Openings found = FINDER.find(t -> Math.exp((268.123 - t) / 15));
+        OpenTemperatures found = FINDER.find(t -> Math.exp((268.123 - t) / 15));
         assertEquals(Kind.BELOW, found.kind());
         assertEquals(268.123, found.warmestOpen(), 1e-3);
         assertTrue(found.isOpenAt(250) && !found.isOpenAt(270));
@@ -28,7 +28,7 @@ class OpeningFinderTest {
 
     @Test
     void secondWarmIntervalIsFound() {
-        Openings found = FINDER.find(t -> Math.max(Math.exp((250 - t) / 10), 1.1 - Math.abs(t - 371.3) / 40));
+        OpenTemperatures found = FINDER.find(t -> Math.max(Math.exp((250 - t) / 10), 1.1 - Math.abs(t - 371.3) / 40));
         assertEquals(Kind.INTERVALS, found.kind());
         assertEquals(2, found.intervals().size());
         assertEquals(371.3 - 4, found.intervals().get(1).low(), 2e-3);
@@ -40,7 +40,7 @@ class OpeningFinderTest {
         for (double at = 240; at < 420; at += 0.731) {
             double center = at;
             // a parabola 0.4 K wide at the limit, on a hump some 20 K wide
-            Openings found = FINDER.find(t -> 1 + (0.04 - (t - center) * (t - center)) / 400);
+            OpenTemperatures found = FINDER.find(t -> 1 + (0.04 - (t - center) * (t - center)) / 400);
             assertEquals(1, found.intervals().size(), () -> "at " + center);
             assertEquals(0.4, found.intervals().get(0).width(), 3e-3);
         }
@@ -50,7 +50,7 @@ class OpeningFinderTest {
     void thinPeakBetweenTwoStraightBranchesIsFound() {
         for (double at = 240; at < 420; at += 0.731) {
             double center = at;
-            Openings found = FINDER.find(t -> 1.004 - (t < center ? 0.02 * (center - t) : 0.02 * (t - center)));
+            OpenTemperatures found = FINDER.find(t -> 1.004 - (t < center ? 0.02 * (center - t) : 0.02 * (t - center)));
             assertEquals(1, found.intervals().size(), () -> "at " + center);
             assertEquals(0.4, found.intervals().get(0).width(), 3e-3);
         }
@@ -60,14 +60,14 @@ class OpeningFinderTest {
     void thinGapIsFound() {
         for (double at = 240; at < 420; at += 0.731) {
             double center = at;
-            Openings found = FINDER.find(t -> 1 - (0.04 - (t - center) * (t - center)) / 400);
+            OpenTemperatures found = FINDER.find(t -> 1 - (0.04 - (t - center) * (t - center)) / 400);
             assertEquals(2, found.intervals().size(), () -> "at " + center);
         }
     }
 
     @Test
     void justFailingToOpenIsNeverWithItsMargin() {
-        Openings found = FINDER.find(t -> 0.9999 - Math.pow(t - 263.7, 2) / 400);
+        OpenTemperatures found = FINDER.find(t -> 0.9999 - Math.pow(t - 263.7, 2) / 400);
         assertEquals(Kind.NEVER, found.kind());
         assertEquals(0.9999, found.greatestRatio(), 1e-5);
         assertEquals(263.7, found.greatestAt(), 0.1);
@@ -76,7 +76,7 @@ class OpeningFinderTest {
 
     @Test
     void pointsWithoutAnswerAreCounted() {
-        Openings found = FINDER.find(t -> t < 240 ? Double.NaN : Math.exp((260 - t) / 10));
+        OpenTemperatures found = FINDER.find(t -> t < 240 ? Double.NaN : Math.exp((260 - t) / 10));
         assertTrue(found.unresolved() > 0);
         assertFalse(found.notices().isEmpty());
         assertEquals(260, found.warmestOpen(), 1e-3);

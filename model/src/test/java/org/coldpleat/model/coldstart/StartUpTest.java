@@ -40,7 +40,7 @@ class StartUpTest {
     };
 
     private static FilterAssembly filter(double resistance, double closing) {
-        SpringValve valve = new SpringValve(100e3, 11e-3, 1200, 3e-3, 1, 0.62, 0, AdditiveLaw.NONE, 1e-16, 0, closing);
+        SpringValve valve = new SpringValve(100e3, 11e-3, 1200, 3e-3, 1, 0.62, AdditiveLaw.NONE, 1e-16, 0, closing);
         return FilterAssembly.ofPack(resistance).withBypass(BypassLocation.BASE, valve);
     }
 

@@ -18,18 +18,18 @@ import org.coldpleat.shared.source.Provenance;
 import org.junit.jupiter.api.Test;
 
 class PropagationTest {
-    private static Unknown normal(String name, double mean, double sigma) {
-        return Unknown.of(
+    private static UncertainQuantity normal(String name, double mean, double sigma) {
+        return UncertainQuantity.of(
                 name, Measured.exact(Kind.RATIO, mean, Provenance.MEASURED).withSpread(sigma, Spread.NORMAL));
     }
 
-    private static Propagation run(Model model, List<Unknown> unknowns, int draws) {
+    private static Propagation run(Model model, List<UncertainQuantity> unknowns, int draws) {
         return Propagation.run(model, unknowns, draws, 1, Progress.NONE).orElseThrow();
     }
 
     @Test
     void threadsDoNotChangeTheResult() throws Exception {
-        List<Unknown> unknowns = List.of(normal("a", 1, 0.1), normal("b", 2, 0.3));
+        List<UncertainQuantity> unknowns = List.of(normal("a", 1, 0.1), normal("b", 2, 0.3));
         Model model = x -> new double[] {x[0] * x[1], Math.exp(x[0])};
         double[] here = run(model, unknowns, 500).answers(1);
         ForkJoinPool single = new ForkJoinPool(1);
@@ -105,7 +105,8 @@ class PropagationTest {
 
     @Test
     void sharedUnknownCancelsInAComparison() {
-        List<Unknown> unknowns = List.of(normal("oil", 0, 10), normal("first", 0.5, 0.1), normal("second", 0, 0.1));
+        List<UncertainQuantity> unknowns =
+                List.of(normal("oil", 0, 10), normal("first", 0.5, 0.1), normal("second", 0, 0.1));
         Propagation both = run(x -> new double[] {x[0] + x[1], x[0] + x[2]}, unknowns, 4096);
         assertTrue(both.pair(0, 1).greater() > 0.999, "gap of 3.5 joint standard uncertainties");
         assertTrue(both.pair(0, 1).separated());
@@ -123,22 +124,25 @@ class PropagationTest {
     @Test
     void quantilesOfEachShape() {
         Measured one = Measured.exact(Kind.RATIO, 2, Provenance.MEASURED);
-        assertEquals(2, Unknown.of("n", one).quantile(0.9));
+        assertEquals(2, UncertainQuantity.of("n", one).quantile(0.9));
         assertEquals(
                 2.8,
-                Unknown.of("r", Measured.between(Kind.RATIO, 1, 3, Provenance.MEASURED))
+                UncertainQuantity.of("r", Measured.between(Kind.RATIO, 1, 3, Provenance.MEASURED))
                         .quantile(0.9),
                 1e-12);
         // 1.281552: 90 % point of the normal distribution, Abramowitz and Stegun 1964, table 26.5
         assertEquals(
                 2 + 0.5 * 1.281552,
-                Unknown.of("s", one.withSpread(0.5, Spread.NORMAL)).quantile(0.9),
+                UncertainQuantity.of("s", one.withSpread(0.5, Spread.NORMAL)).quantile(0.9),
                 1e-6);
         assertEquals(
                 2 * Math.exp(0.5 * 1.281552),
-                Unknown.of("l", one.withSpread(0.5, Spread.LOG_NORMAL)).quantile(0.9),
+                UncertainQuantity.of("l", one.withSpread(0.5, Spread.LOG_NORMAL))
+                        .quantile(0.9),
                 1e-5);
-        assertThrows(IllegalArgumentException.class, () -> Unknown.of("n", one).quantile(0));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> UncertainQuantity.of("n", one).quantile(0));
     }
 
     @Test
@@ -150,7 +154,7 @@ class PropagationTest {
     /** For a sum the expected variance after a measurement is V - (1 - r^2) V_i, exactly. */
     @Test
     void gainOfAMeasurementMatchesTheSumRule() {
-        List<Unknown> unknowns = List.of(normal("a", 0, 3), normal("b", 0, 2), normal("c", 0, 1));
+        List<UncertainQuantity> unknowns = List.of(normal("a", 0, 3), normal("b", 0, 2), normal("c", 0, 1));
         List<NextMeasurement.Gain> gains = NextMeasurement.rank(
                         x -> new double[] {x[0] + x[1] + x[2]},
                         Answer.finite(),
@@ -173,8 +177,10 @@ class PropagationTest {
     @Test
     void groupOfUnknownsIsTakenTogether() {
         Measured unit = Measured.exact(Kind.RATIO, 0, Provenance.MEASURED).withSpread(1, Spread.NORMAL);
-        List<Unknown> unknowns = List.of(
-                new Unknown("x", unit, false, "pair"), new Unknown("y", unit, false, "pair"), Unknown.of("z", unit));
+        List<UncertainQuantity> unknowns = List.of(
+                new UncertainQuantity("x", unit, false, "pair"),
+                new UncertainQuantity("y", unit, false, "pair"),
+                UncertainQuantity.of("z", unit));
         SobolIndices indices = SobolIndices.estimate(
                         x -> new double[] {x[0] * x[1] + x[2]}, Answer.finite(), unknowns, 8192, 1, Progress.NONE)
                 .orElseThrow();

@@ -20,7 +20,7 @@ class FilterAssemblyTest {
     private static final SpringValve BLOCK = SpringValve.disc(140e3, 14e-3, 1500, 4e-3, 1e-16);
     private static final FilterAssembly PLAIN = new FilterAssembly(
             Openings.hole(5e-3, 3e-3, Openings.SHORT_TUBE).parallelOf(6),
-            new FlapValve(3e-7, 800, 1.5e-3, 0.12, 0.4e-3, 1e-15),
+            new FlapValve(3e-7, 800, 1.5e-3, 0.12, 1e-15),
             Passages.annulus(32.5e-3, 31e-3, 70e-3).laminar(),
             4e8,
             Openings.slot(0.8e-3, 12e-3, 0.6e-3, Openings.SHARP_EDGE).parallelOf(40),
@@ -231,7 +231,7 @@ class FilterAssemblyTest {
 
     @Test
     void openedFilterStaysOpenDownToTheClosingPressure() {
-        SpringValve sticky = new SpringValve(100e3, 11e-3, 1200, 3e-3, 1, 0.62, 0, AdditiveLaw.NONE, 0, 0, 80e3);
+        SpringValve sticky = new SpringValve(100e3, 11e-3, 1200, 3e-3, 1, 0.62, AdditiveLaw.NONE, 0, 0, 80e3);
         Fluid oil = new Fluid(1, 870);
         for (BypassLocation place : new BypassLocation[] {BypassLocation.BASE, BypassLocation.BLOCK}) {
             FilterAssembly filter = FilterAssembly.ofPack(1e9).withBypass(place, sticky);

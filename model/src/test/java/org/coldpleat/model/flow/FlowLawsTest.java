@@ -47,30 +47,6 @@ class FlowLawsTest {
     }
 
     @Test
-    void cornerIsSmoothAndStartsAtZero() {
-        assertEquals(0, Corner.ramp(0, 2));
-        assertEquals(2, Corner.ramp(2, 2));
-        assertEquals(1, Corner.slope(Math.nextDown(2.0), 2), 1e-12);
-        assertEquals(5, Corner.capped(7, 5, 0.1));
-        for (double y = 0; y < 2; y += 0.01) {
-            assertTrue(y - Corner.ramp(y, 2) < 0.15 * 2 && Corner.slope(y, 2) <= 4.0 / 3);
-        }
-    }
-
-    @Test
-    void bracketedNewtonFindsTheRootOfAwkwardFunctions() {
-        BracketedNewton newton = new BracketedNewton(0, Double.POSITIVE_INFINITY, 1e-3);
-        for (int i = 0; i < 100 && Math.abs(value(newton.point())) > 1e-14; i++) {
-            newton.step(value(newton.point()), -Math.pow(newton.point() / 3, 8) / 3);
-        }
-        assertEquals(Math.pow(9, 1.0 / 9) * 3, newton.point(), 1e-9);
-    }
-
-    private static double value(double x) {
-        return 1 - Math.pow(x / 3, 9) / 9;
-    }
-
-    @Test
     void wrongUseNamesValueLimitAndUnit() {
         IllegalArgumentException e = assertThrows(IllegalArgumentException.class, () -> Openings.hole(-1, 0, 0.6));
         assertEquals("diameter must be finite and above 0 m, was -1.0", e.getMessage());

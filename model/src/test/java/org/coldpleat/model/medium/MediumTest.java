@@ -85,12 +85,6 @@ class MediumTest {
             assertTrue(KuwabaraPermeability.normalizedPermeability(d) < KuwabaraPermeability.normalizedPermeability(c));
             assertTrue(HappelPerpendicularPermeability.normalizedPermeability(d)
                     < HappelPerpendicularPermeability.normalizedPermeability(c));
-            assertTrue(HappelParallelPermeability.normalizedPermeability(d)
-                    < HappelParallelPermeability.normalizedPermeability(c));
-            assertTrue(SpielmanGorenPermeability.normalizedPermeability(d)
-                    < SpielmanGorenPermeability.normalizedPermeability(c));
-            assertTrue(TomadakisRobertsonPermeability.normalizedPermeability(d)
-                    < TomadakisRobertsonPermeability.normalizedPermeability(c));
         }
     }
 
@@ -98,7 +92,6 @@ class MediumTest {
     void wrongUseNamesTheLimit() {
         assertThrows(IllegalArgumentException.class, () -> DaviesPermeability.normalizedPermeability(0));
         assertThrows(IllegalArgumentException.class, () -> DaviesPermeability.normalizedPermeability(1));
-        assertThrows(IllegalArgumentException.class, () -> SpielmanGorenPermeability.normalizedPermeability(0.5));
         assertThrows(IllegalArgumentException.class, () -> MediumResistance.of(-1, 1e-11));
         assertThrows(IllegalArgumentException.class, MediumResistance::ofLayers);
     }

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.text.MessageFormat;
-import java.util.Arrays;
 import java.util.Locale;
 import java.util.ResourceBundle;
 import org.coldpleat.shared.notice.Notice;
@@ -44,12 +43,6 @@ class PropertiesTest {
     }
 
     @Test
-    void barusFactorIsOneWithoutPressure() {
-        assertEquals(1, new BarusPressure(20e-9).factor(0));
-        assertEquals(1.0202, new BarusPressure(20e-9).factor(1e6), 1e-4);
-    }
-
-    @Test
     void everyFaultHasATextWithItsPlaceholders() {
         ResourceBundle texts = ResourceBundle.getBundle(Notice.class.getPackageName() + ".notices", Locale.ROOT);
         for (OilFault fault : OilFault.values()) {
@@ -57,17 +50,6 @@ class PropertiesTest {
                     .format(new Object[] {"A", "B", "C", "D", "E", "F"});
             assertEquals(-1, text.indexOf('{'), text);
         }
-    }
-
-    @Test
-    void smoothTableKeepsBetweenItsNodes() {
-        SmoothTable table = new SmoothTable(new double[] {0, 1, 2, 4}, new double[] {5, 3, 3, 1});
-        double[] values = new double[41];
-        Arrays.setAll(values, i -> table.value(i / 10.0));
-        for (int i = 1; i < values.length; i++) {
-            assertEquals(true, values[i] <= values[i - 1] + 1e-12);
-        }
-        assertEquals(7, table.value(-1), 1e-12);
     }
 
     private static double slope(MpmsDensity law, double temperature) {

@@ -2,8 +2,8 @@ package org.coldpleat.model.pleat;
 
 /**
  * The two-channel equations of one pleat, integrated by the classical Runge-Kutta rule and shot from the inlet end to the
- * condition at the outlet end: a second way to what the finite volumes and the closed form of the code find. Pressures are
- * over viscosity and flow per unit height.
+ * condition at the outlet end: a second way to what the finite volumes find. Pressures are over viscosity and flow per unit
+ * height.
  *
  * <p>With q the flow on the upstream side: {@code [q; 1 - q] = -[[C_u + m, m/2], [m/2, C_d + m]] [p_u'; p_d']} and
  * {@code q' = -2 (p_u - p_d)/(R cos)}. The folds take shares f of the flow across fold and stub,

@@ -9,7 +9,7 @@ import org.coldpleat.model.flow.Fluid;
 import org.junit.jupiter.api.Test;
 
 class FlapValveTest {
-    private static final FlapValve FLAP = new FlapValve(3e-7, 800, 1.5e-3, 0.12, 0.4e-3, 1e-15);
+    private static final FlapValve FLAP = new FlapValve(3e-7, 800, 1.5e-3, 0.12, 1e-15);
 
     @Test
     void javadocExampleStripCompliance() {
@@ -50,7 +50,7 @@ class FlapValveTest {
 
     /** Lip of a sharp edge: 0.3 mm/kPa from 0.8 kPa on, up to 1.5 mm, 120 mm long. */
     private static FlapValve lip(double leak) {
-        return new FlapValve(3e-7, 800, 1.5e-3, 0.12, 0, leak);
+        return new FlapValve(3e-7, 800, 1.5e-3, 0.12, leak);
     }
 
     @Test
@@ -146,19 +146,19 @@ class FlapValveTest {
             for (double x = 1e-6; x < 1.5e-3; x *= 1.3) {
                 // the lip stands at lift x under p0 + x/C; the flow of a slit of that lift, without corner and leak
                 double dp = 800 + x / 3e-7;
-                double q = new LiftedSlit(0.12, 0, 0.62, AdditiveLaw.NONE).flowRate(x, dp, oil);
-                assertEquals(dp, lip.sharpEdged(q, oil), 1e-9 * dp);
+                double q = new LiftedSlit(0.12, 0.62, AdditiveLaw.NONE).flowRate(x, dp, oil);
+                assertEquals(dp, lip.cornerless(q, oil), 1e-9 * dp);
             }
-            double full = new LiftedSlit(0.12, 0, 0.62, AdditiveLaw.NONE).flowRate(1.5e-3, 30e3, oil);
-            assertEquals(30e3, lip.sharpEdged(full, oil), 1e-9 * 30e3);
+            double full = new LiftedSlit(0.12, 0.62, AdditiveLaw.NONE).flowRate(1.5e-3, 30e3, oil);
+            assertEquals(30e3, lip.cornerless(full, oil), 1e-9 * 30e3);
         }
     }
 
     @Test
     void lipWithoutPreloadStartsAtTheCubeRoot() {
         // dp x^2 = A and x = C dp: dp^3 = A/C^2
-        FlapValve loose = new FlapValve(3e-7, 0, 1.5e-3, 0.12, 0, 1e-15);
-        double q = new LiftedSlit(0.12, 0, 0.62, AdditiveLaw.NONE).flowRate(3e-4, 1000, WARM);
-        assertEquals(1000, loose.sharpEdged(q, WARM), 1e-9);
+        FlapValve loose = new FlapValve(3e-7, 0, 1.5e-3, 0.12, 1e-15);
+        double q = new LiftedSlit(0.12, 0.62, AdditiveLaw.NONE).flowRate(3e-4, 1000, WARM);
+        assertEquals(1000, loose.cornerless(q, WARM), 1e-9);
     }
 }

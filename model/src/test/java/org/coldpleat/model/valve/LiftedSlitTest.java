@@ -3,8 +3,8 @@ package org.coldpleat.model.valve;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.coldpleat.model.flow.AdditiveLaw;
+import org.coldpleat.model.flow.FlowWithSlope;
 import org.coldpleat.model.flow.Fluid;
-import org.coldpleat.model.flow.Passage;
 import org.junit.jupiter.api.Test;
 
 class LiftedSlitTest {
@@ -15,7 +15,7 @@ class LiftedSlitTest {
     private static final Fluid INVISCID = new Fluid(1e-9, 870);
 
     private static LiftedSlit slit(AdditiveLaw port) {
-        return new LiftedSlit(EDGE, 0, DISCHARGE, port);
+        return new LiftedSlit(EDGE, DISCHARGE, port);
     }
 
     @Test
@@ -46,7 +46,7 @@ class LiftedSlitTest {
         Fluid oil = new Fluid(0.1, 870);
         LiftedSlit slit = slit(new AdditiveLaw(3e9, 2e9));
         assertEquals(-slit.flowRate(LIFT, 2e5, oil), slit.flowRate(LIFT, -2e5, oil));
-        Passage forward = slit.passage(LIFT, 1e-9, 2e5, oil);
+        FlowWithSlope forward = slit.passage(LIFT, 1e-9, 2e5, oil);
         assertEquals(-forward.flowRate(), slit.passage(LIFT, -1e-9, -2e5, oil).flowRate());
         assertEquals(forward.slope(), slit.passage(LIFT, -1e-9, -2e5, oil).slope(), 1e-15 * forward.slope());
     }
@@ -71,7 +71,7 @@ class LiftedSlitTest {
         Fluid oil = new Fluid(0.1, 870);
         LiftedSlit slit = slit(AdditiveLaw.NONE);
         assertEquals(0, slit.flowRate(0.9e-10, 2e5, oil));
-        assertEquals(new Passage(0, 0), slit.passage(0.9e-10, 1e-9, 2e5, oil));
+        assertEquals(new FlowWithSlope(0, 0), slit.passage(0.9e-10, 1e-9, 2e5, oil));
         assertEquals(
                 slit.flowRate(1.1e-10, 2e5, oil),
                 slit.passage(1.1e-10, 1e-9, 2e5, oil).flowRate());
@@ -81,7 +81,7 @@ class LiftedSlitTest {
     void dropTimesSquaredLiftIsTheSameAtEveryLift() {
         Fluid oil = new Fluid(0.1, 870);
         LiftedSlit slit = slit(AdditiveLaw.NONE);
-        double product = slit.sharpDropTimesSquaredLift(1e-4, oil);
+        double product = slit.dropTimesSquaredLift(1e-4, oil);
         for (double lift : new double[] {0.1e-3, 1e-3, 3e-3}) {
             assertEquals(1e-4, slit.flowRate(lift, product / (lift * lift), oil), 1e-16);
         }

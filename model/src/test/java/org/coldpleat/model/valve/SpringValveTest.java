@@ -13,18 +13,17 @@ import org.junit.jupiter.api.Test;
 class SpringValveTest {
     private static final Fluid COLD = new Fluid(1.5, 880);
     private static final Fluid HOT = new Fluid(0.01, 830);
-    private static final SpringValve LAND_AND_FORCE =
-            new SpringValve(80e3, 11e-3, 900, 4e-3, 0.7, 0.6, 0.5e-3, Openings.hole(9e-3, 2e-3, 0.7), 1e-16, 0.3, 70e3);
+    private static final SpringValve WITH_FORCE =
+            new SpringValve(80e3, 11e-3, 900, 4e-3, 0.7, 0.6, Openings.hole(9e-3, 2e-3, 0.7), 1e-16, 0.3, 70e3);
 
     @Test
     void slopeIsTheDerivativeOfTheFlow() {
         for (Fluid oil : new Fluid[] {COLD, HOT}) {
             for (double dp = -50e3; dp < 900e3; dp += 1234.5) {
                 double h = 0.5;
-                double numeric =
-                        (LAND_AND_FORCE.flowRate(dp + h, oil) - LAND_AND_FORCE.flowRate(dp - h, oil)) / (2 * h);
+                double numeric = (WITH_FORCE.flowRate(dp + h, oil) - WITH_FORCE.flowRate(dp - h, oil)) / (2 * h);
                 // second-order difference across a corner of 80 Pa half-width misses by h/80 at most
-                assertEquals(numeric, LAND_AND_FORCE.flowSlope(dp, oil), 1e-2 * numeric + 1e-22);
+                assertEquals(numeric, WITH_FORCE.flowSlope(dp, oil), 1e-2 * numeric + 1e-22);
             }
         }
     }
@@ -34,7 +33,7 @@ class SpringValveTest {
         for (Fluid oil : new Fluid[] {COLD, HOT}) {
             double last = Double.NEGATIVE_INFINITY;
             for (double dp = -200e3; dp < 900e3; dp += 37) {
-                double flow = LAND_AND_FORCE.flowRate(dp, oil);
+                double flow = WITH_FORCE.flowRate(dp, oil);
                 assertTrue(flow >= last);
                 last = flow;
             }
@@ -43,23 +42,23 @@ class SpringValveTest {
 
     @Test
     void shutValveOnlyLeaks() {
-        assertEquals(1e-16 * 50e3 / 1.5, LAND_AND_FORCE.flowRate(50e3, COLD), 1e-25);
-        assertFalse(LAND_AND_FORCE.isOpen(80e3));
-        assertTrue(LAND_AND_FORCE.isOpen(80.001e3));
+        assertEquals(1e-16 * 50e3 / 1.5, WITH_FORCE.flowRate(50e3, COLD), 1e-25);
+        assertFalse(WITH_FORCE.isOpen(80e3));
+        assertTrue(WITH_FORCE.isOpen(80.001e3));
     }
 
     @Test
     void pressureAtFlowInvertsTheFlow() {
         for (double q : new double[] {1e-9, 8e-6, 1e-4, 1e-3}) {
-            double dp = LAND_AND_FORCE.pressureAtFlow(q, COLD);
-            assertEquals(q, LAND_AND_FORCE.flowRate(dp, COLD), 1e-10 * q);
+            double dp = WITH_FORCE.pressureAtFlow(q, COLD);
+            assertEquals(q, WITH_FORCE.flowRate(dp, COLD), 1e-10 * q);
         }
     }
 
     @Test
     void frictionHoldsAnOpenedValveDownToTheClosingPressure() {
-        assertEquals(70e3, LAND_AND_FORCE.afterOpening().openingPressure());
-        assertTrue(LAND_AND_FORCE.afterOpening().flowRate(75e3, HOT) > LAND_AND_FORCE.flowRate(75e3, HOT));
+        assertEquals(70e3, WITH_FORCE.afterOpening().openingPressure());
+        assertTrue(WITH_FORCE.afterOpening().flowRate(75e3, HOT) > WITH_FORCE.flowRate(75e3, HOT));
     }
 
     @Test
@@ -80,7 +79,7 @@ class SpringValveTest {
 
     /** Plate of 12 mm seat, 100 kPa, 1.5 N/mm, with a share z of the full flow force. */
     private static SpringValve plate(double maximumLift, double curtain, AdditiveLaw port, double leak, double force) {
-        return new SpringValve(100e3, 12e-3, 1500, maximumLift, curtain, 0.62, 0, port, leak, force, 90e3);
+        return new SpringValve(100e3, 12e-3, 1500, maximumLift, curtain, 0.62, port, leak, force, 90e3);
     }
 
     private static SpringValve plate(double force) {
@@ -201,7 +200,7 @@ class SpringValveTest {
 
     @Test
     void valveWithoutKnownClosingPressureStaysAsItIs() {
-        SpringValve unknown = new SpringValve(100e3, 12e-3, 1500, 3e-3, 1, 0.62, 0, AdditiveLaw.NONE, 0, 0, 0);
+        SpringValve unknown = new SpringValve(100e3, 12e-3, 1500, 3e-3, 1, 0.62, AdditiveLaw.NONE, 0, 0, 0);
         assertEquals(unknown, unknown.afterOpening());
     }
 

@@ -16,7 +16,7 @@ record BrokenLines(String text, List<CaseProblem> problems) {
         List<String> lines = new ArrayList<>(List.of(text.split("(?<=\n)|(?<=\r)(?!\n)", -1)));
         List<CaseProblem> found = new ArrayList<>();
         while (true) {
-            Problems problems = new Problems(file);
+            FileProblems problems = new FileProblems(file);
             String now = String.join("", lines);
             FileText.check(now, problems);
             Optional<Tree> tree = problems.isEmpty() ? TreeBuilder.build(now, problems) : Optional.empty();

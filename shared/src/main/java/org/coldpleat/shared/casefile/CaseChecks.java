@@ -13,9 +13,9 @@ import org.coldpleat.shared.quantity.Measured;
 final class CaseChecks {
     private static final List<String> DISC = List.of("seatDiameter", "springRate", "maximumLift");
 
-    private final Problems problems;
+    private final FileProblems problems;
 
-    CaseChecks(Problems problems) {
+    CaseChecks(FileProblems problems) {
         this.problems = problems;
     }
 

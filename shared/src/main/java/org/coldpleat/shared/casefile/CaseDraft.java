@@ -62,7 +62,7 @@ public final class CaseDraft {
     }
 
     private static Optional<CaseDraft> parsed(String mark, String body) {
-        Problems problems = new Problems("");
+        FileProblems problems = new FileProblems("");
         FileText.check(body, problems);
         Optional<Tree> tree = problems.isEmpty() ? TreeBuilder.build(body, problems) : Optional.empty();
         boolean readable =
@@ -92,12 +92,12 @@ public final class CaseDraft {
 
     /** What was typed for a field; of a quantity that is spelled out, its value. Empty if it is unknown. */
     public Optional<String> value(String path) {
-        return Optional.ofNullable(values.get(leaf(FieldPath.of(path)).toString()));
+        return Optional.ofNullable(values.get(leaf(CasePath.of(path)).toString()));
     }
 
     /** Number of entries of a list; 0 if it is not there. */
     public int count(String list) {
-        return items(FieldPath.of(list)).map(found -> found.items().size()).orElse(0);
+        return items(CasePath.of(list)).map(found -> found.items().size()).orElse(0);
     }
 
     /** Names of the entries of a list, in its order; a blank text for one without a name. */
@@ -119,7 +119,7 @@ public final class CaseDraft {
      * @throws IllegalArgumentException if the catalog has no such field
      */
     public CaseDraft set(String path, String typed) {
-        FieldPath field = FieldPath.of(path);
+        CasePath field = CasePath.of(path);
         SchemaNode node = field.schema(CaseSchema.ROOT)
                 .filter(found -> found.type() != SchemaNode.Type.SECTION && found.type() != SchemaNode.Type.LIST)
                 .orElseThrow(() -> new IllegalArgumentException("path must name a field of the catalog, was " + path));
@@ -132,7 +132,7 @@ public final class CaseDraft {
 
     /** Takes a field out of the text, and the section around it if nothing else is in there. A remark beside it stays. */
     public CaseDraft clear(String path) {
-        FieldPath field = FieldPath.of(path);
+        CasePath field = CasePath.of(path);
         if (DraftRemover.find(root, field).isEmpty()) {
             return this;
         }
@@ -145,7 +145,7 @@ public final class CaseDraft {
 
     /** Adds an empty entry at the end of a list. */
     public CaseDraft add(String list) {
-        FieldPath path = listPath(list);
+        CasePath path = listPath(list);
         return after(new DraftWriter(body, path.entry(count(list)), "{}").written(root), list);
     }
 
@@ -160,7 +160,7 @@ public final class CaseDraft {
      * @return the draft with it; empty if its text does not read the same here
      */
     Optional<CaseDraft> withCandidateOf(CaseDraft other) {
-        FieldPath list = FieldPath.of("candidates");
+        CasePath list = CasePath.of("candidates");
         Optional<Items> there = items(list);
         if (there.isPresent() && !there.get().raw().isEmpty()) {
             return Optional.empty();
@@ -172,7 +172,7 @@ public final class CaseDraft {
         String raw = other.body
                 .substring(entry.start(), entry.end())
                 .replace("\n" + DraftLines.blanks(before), lines.lineBreak() + DraftLines.blanks(column));
-        FieldPath place = list.entry(count("candidates"));
+        CasePath place = list.entry(count("candidates"));
         Map<String, String> wanted = new HashMap<>(values);
         other.values.forEach((path, typed) -> {
             if (path.startsWith("candidates[0]")) {
@@ -212,8 +212,8 @@ public final class CaseDraft {
         return from == to ? this : after(new DraftRemover(body).reordered(items, order), list);
     }
 
-    private FieldPath listPath(String list) {
-        FieldPath path = FieldPath.of(list);
+    private CasePath listPath(String list) {
+        CasePath path = CasePath.of(list);
         boolean known = path.schema(CaseSchema.ROOT)
                 .map(node -> node.type() == SchemaNode.Type.LIST)
                 .orElse(false);
@@ -229,12 +229,12 @@ public final class CaseDraft {
         return items;
     }
 
-    private Optional<Items> items(FieldPath list) {
+    private Optional<Items> items(CasePath list) {
         return DraftRemover.find(root, list).filter(Items.class::isInstance).map(Items.class::cast);
     }
 
     /** The path under which the value of a field stands: that of its value if the quantity is spelled out. */
-    private FieldPath leaf(FieldPath field) {
+    private CasePath leaf(CasePath field) {
         boolean quantity = field.schema(CaseSchema.ROOT)
                         .map(node -> node.type() == SchemaNode.Type.QUANTITY)
                         .orElse(false)
@@ -245,8 +245,8 @@ public final class CaseDraft {
     }
 
     /** Turns a bare quantity into one that is spelled out, so that a part can stand beside its value. */
-    private CaseDraft spelledOut(FieldPath part) {
-        FieldPath quantity = part.head(part.steps().size() - 1);
+    private CaseDraft spelledOut(CasePath part) {
+        CasePath quantity = part.head(part.steps().size() - 1);
         Optional<Tree> there = DraftRemover.find(root, quantity);
         if (there.isEmpty() || there.get() instanceof Keys) {
             return this;
@@ -267,7 +267,7 @@ public final class CaseDraft {
         throw new IllegalStateException("could not spell out " + quantity);
     }
 
-    private CaseDraft put(FieldPath leaf, String value) {
+    private CaseDraft put(CasePath leaf, String value) {
         String path = leaf.toString();
         boolean there = DraftRemover.find(root, leaf).isPresent();
         if (Optional.ofNullable(values.get(path)).orElse("").equals(value) && (there || value.isEmpty())) {
@@ -290,7 +290,7 @@ public final class CaseDraft {
     }
 
     /** True if a value stands there in one piece, and all else is as wanted. */
-    private boolean reads(FieldPath leaf, String value, Map<String, String> wanted) {
+    private boolean reads(CasePath leaf, String value, Map<String, String> wanted) {
         String whole = DraftRemover.find(root, leaf).map(DraftValues::typed).orElse("");
         return whole.equals(value) && values.equals(wanted);
     }

@@ -30,7 +30,7 @@ public final class CaseReader {
     /** Reads a file. */
     public static CaseReading read(Path path) {
         String file = path.toString();
-        Problems problems = new Problems(file);
+        FileProblems problems = new FileProblems(file);
         try {
             if (Files.isDirectory(path)) {
                 problems.add(0, 0, "file.isDirectory");
@@ -59,7 +59,7 @@ public final class CaseReader {
      * @param text the content of a case file
      */
     public static CaseReading read(String fileName, String text) {
-        Problems problems = new Problems(fileName);
+        FileProblems problems = new FileProblems(fileName);
         String body = text.startsWith("\ufeff") ? text.substring(1) : text;
         if (body.length() > LARGEST_FILE) {
             problems.add(0, 0, "file.tooLarge", body.length() + "", LARGEST_FILE + "");
@@ -87,7 +87,7 @@ public final class CaseReader {
     }
 
     private static CaseReading read(String fileName, String body, Optional<Tree> tree, Optional<Section> before) {
-        Problems problems = new Problems(fileName);
+        FileProblems problems = new FileProblems(fileName);
         if (tree.isEmpty() || (tree.get() instanceof Scalar scalar && scalar.isBlank())) {
             problems.add(0, 0, "file.empty");
             return CaseReading.of(problems);
@@ -109,7 +109,8 @@ public final class CaseReader {
     }
 
     /** The logged temperatures of a start; as far as they were understood. */
-    private static List<LoggedTemperature> startTrace(Section root, String file, Problems problems, CaseChecks checks) {
+    private static List<LoggedTemperature> startTrace(
+            Section root, String file, FileProblems problems, CaseChecks checks) {
         Optional<Section> trace = root.section("start").flatMap(start -> start.section("trace"));
         if (trace.isEmpty()) {
             return List.of();
@@ -130,7 +131,7 @@ public final class CaseReader {
     }
 
     /** False if the file is of a version whose other fields cannot be judged. */
-    private static boolean checkVersion(Keys keys, Problems problems) {
+    private static boolean checkVersion(Keys keys, FileProblems problems) {
         for (Pair pair : keys.pairs()) {
             if (!pair.key().text().equals("formatVersion")) {
                 continue;

@@ -21,7 +21,7 @@ public record CaseReading(Optional<CaseDocument> document, List<CaseProblem> pro
         return new CaseReading(Optional.of(document), List.of());
     }
 
-    static CaseReading of(Problems problems) {
+    static CaseReading of(FileProblems problems) {
         return new CaseReading(Optional.empty(), problems.inFileOrder());
     }
 }

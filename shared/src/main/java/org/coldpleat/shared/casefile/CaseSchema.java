@@ -34,7 +34,7 @@ final class CaseSchema {
                 throw new IllegalStateException("resource " + RESOURCE + " is missing");
             }
             String json = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            Problems problems = new Problems(RESOURCE);
+            FileProblems problems = new FileProblems(RESOURCE);
             Optional<Tree> tree = TreeBuilder.build(json, problems);
             if (tree.isEmpty() || !problems.isEmpty()) {
                 throw new IllegalStateException("resource " + RESOURCE + " is broken: " + problems.inFileOrder());

@@ -21,10 +21,10 @@ final class CaseWalker {
     private static final List<String> NO = List.of("false", "no");
     private static final int SHOWN = 60;
 
-    private final Problems problems;
+    private final FileProblems problems;
     private final QuantityNode quantities;
 
-    CaseWalker(Problems problems) {
+    CaseWalker(FileProblems problems) {
         this.problems = problems;
         this.quantities = new QuantityNode(problems);
     }

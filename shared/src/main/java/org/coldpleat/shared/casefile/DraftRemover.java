@@ -3,7 +3,7 @@ package org.coldpleat.shared.casefile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.coldpleat.shared.casefile.FieldPath.Step;
+import org.coldpleat.shared.casefile.CasePath.Step;
 import org.coldpleat.shared.casefile.Tree.Items;
 import org.coldpleat.shared.casefile.Tree.Keys;
 import org.coldpleat.shared.casefile.Tree.Scalar;
@@ -19,7 +19,7 @@ final class DraftRemover {
     }
 
     /** The node at a path; empty if nothing stands there. */
-    static Optional<Tree> find(Optional<Tree> root, FieldPath path) {
+    static Optional<Tree> find(Optional<Tree> root, CasePath path) {
         Tree at = root.orElse(null);
         for (Step step : path.steps()) {
             if (step.isEntry()) {
@@ -44,9 +44,9 @@ final class DraftRemover {
     }
 
     /** The text without a field; without the section around it if nothing else is in there. */
-    String without(Optional<Tree> root, FieldPath path) {
+    String without(Optional<Tree> root, CasePath path) {
         int last = path.steps().size() - 1;
-        FieldPath around = path.head(last);
+        CasePath around = path.head(last);
         Keys keys = (Keys) find(root, around).orElseThrow();
         if (keys.pairs().size() == 1
                 && last > 0

@@ -2,7 +2,7 @@ package org.coldpleat.shared.casefile;
 
 import java.util.List;
 import java.util.Optional;
-import org.coldpleat.shared.casefile.FieldPath.Step;
+import org.coldpleat.shared.casefile.CasePath.Step;
 import org.coldpleat.shared.casefile.Tree.Items;
 import org.coldpleat.shared.casefile.Tree.Keys;
 import org.coldpleat.shared.casefile.Tree.Pair;
@@ -12,11 +12,11 @@ import org.coldpleat.shared.casefile.Tree.Scalar;
 final class DraftWriter {
     private final String text;
     private final DraftLines lines;
-    private final FieldPath path;
+    private final CasePath path;
     private final String raw;
 
     /** @param raw the value as YAML wants it at its place */
-    DraftWriter(String text, FieldPath path, String raw) {
+    DraftWriter(String text, CasePath path, String raw) {
         this.text = text;
         this.lines = new DraftLines(text);
         this.path = path;

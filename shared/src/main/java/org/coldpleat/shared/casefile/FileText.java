@@ -13,7 +13,7 @@ final class FileText {
     private FileText() {}
 
     /** The text of UTF-8 bytes; empty with a problem noted if they are anything else. */
-    static Optional<String> decode(byte[] bytes, Problems problems) {
+    static Optional<String> decode(byte[] bytes, FileProblems problems) {
         if (bytes.length >= 2 && ((bytes[0] == -1 && bytes[1] == -2) || (bytes[0] == -2 && bytes[1] == -1))) {
             problems.add(1, 0, "file.utf16");
             return Optional.empty();
@@ -39,7 +39,7 @@ final class FileText {
     }
 
     /** Notes control characters and tabs in indentation. */
-    static void check(String text, Problems problems) {
+    static void check(String text, FileProblems problems) {
         int line = 1;
         int column = 1;
         boolean indent = true;

@@ -25,9 +25,9 @@ final class QuantityNode {
 
     static final List<String> PROVENANCES = List.of("measured", "printed", "maker", "published", "typical", "guessed");
 
-    private final Problems problems;
+    private final FileProblems problems;
 
-    QuantityNode(Problems problems) {
+    QuantityNode(FileProblems problems) {
         this.problems = problems;
     }
 

@@ -15,6 +15,8 @@ import org.coldpleat.shared.quantity.QuantityReading;
 import org.coldpleat.shared.quantity.QuantityText;
 import org.coldpleat.shared.source.Provenance;
 import org.coldpleat.shared.source.Source;
+import org.coldpleat.shared.table.CsvReader;
+import org.coldpleat.shared.table.CsvWriter;
 
 /**
  * Bench sheets as a table: a row a filter, a column a field. A bare number gets the unit of its column; a blank cell is
@@ -23,7 +25,6 @@ import org.coldpleat.shared.source.Source;
  */
 @Source("RFC 4180 (2005), section 2; the apostrophe is common practice, no source")
 public final class SheetCsv {
-    private static final String FORMULA = "=+-@\t\r'";
     private static final Pattern BARE = Pattern.compile("[-+\u2212]?(?:\\d+(?:[.,]\\d*)?|[.,]\\d+)(?:[eE][-+]?\\d+)?");
 
     /**
@@ -57,7 +58,7 @@ public final class SheetCsv {
 
     /** A table without rows, to be filled in. */
     public static String template() {
-        return header(SheetColumns.template());
+        return header(SheetColumns.template()).finished();
     }
 
     /** All candidates of a draft as a table. */
@@ -78,23 +79,22 @@ public final class SheetCsv {
             paths.addAll(row.keySet());
         }
         List<String> columns = SheetColumns.sorted(List.copyOf(paths));
-        StringBuilder text = new StringBuilder(header(columns));
+        CsvWriter csv = header(columns);
         for (Map<String, String> row : rows) {
-            List<String> cells = new ArrayList<>();
             for (String path : columns) {
-                cells.add(cell(
+                csv.cell(cell(
                         row.getOrDefault(path, ""), SheetColumns.ofPath(path).orElseThrow()));
             }
-            text.append(CsvCells.line(cells));
+            csv.endRow();
         }
-        return text.toString();
+        return csv.finished();
     }
 
-    private static String header(List<String> paths) {
-        List<String> names = new ArrayList<>();
+    private static CsvWriter header(List<String> paths) {
+        CsvWriter csv = new CsvWriter();
         paths.forEach(
-                path -> names.add(SheetColumns.name(SheetColumns.ofPath(path).orElseThrow())));
-        return CsvCells.line(names);
+                path -> csv.cell(SheetColumns.name(SheetColumns.ofPath(path).orElseThrow())));
+        return csv.endRow();
     }
 
     /** How a value stands in its column. */
@@ -108,8 +108,8 @@ public final class SheetCsv {
             }
         }
         boolean bare = !column.unit().isEmpty() && BARE.matcher(typed).matches();
-        boolean formula = !typed.isEmpty() && FORMULA.indexOf(typed.charAt(0)) >= 0;
-        return bare || formula ? "'" + typed : typed;
+        boolean quoted = typed.startsWith("'") || CsvWriter.startsFormula(typed);
+        return bare || quoted ? "'" + typed : typed;
     }
 
     /** What a cell of a column says. */
@@ -129,8 +129,10 @@ public final class SheetCsv {
      * @param file name to use in messages
      */
     public static Reading read(String file, String text) {
-        Problems problems = new Problems(file);
-        List<CsvCells.Line> lines = CsvCells.read(text, problems);
+        FileProblems problems = new FileProblems(file);
+        CsvReader.Table table = CsvReader.read(text);
+        table.openQuote().ifPresent(line -> problems.add(line, 0, "sheet.quoteOpen"));
+        List<CsvReader.Line> lines = table.lines();
         if (lines.isEmpty()) {
             problems.add(0, 0, "sheet.empty");
             return new Reading(List.of(), problems.inFileOrder());
@@ -138,7 +140,7 @@ public final class SheetCsv {
         List<Optional<SheetColumns.Column>> columns = columns(lines.get(0), problems);
         List<Row> rows = new ArrayList<>();
         Map<String, Integer> names = new LinkedHashMap<>();
-        for (CsvCells.Line line : lines.subList(1, lines.size())) {
+        for (CsvReader.Line line : lines.subList(1, lines.size())) {
             Row row = row(line, columns, problems);
             Integer before = row.name().isEmpty() ? null : names.putIfAbsent(row.name(), row.line());
             if (row.name().isEmpty()) {
@@ -154,7 +156,7 @@ public final class SheetCsv {
         return new Reading(rows, problems.inFileOrder());
     }
 
-    private static List<Optional<SheetColumns.Column>> columns(CsvCells.Line header, Problems problems) {
+    private static List<Optional<SheetColumns.Column>> columns(CsvReader.Line header, FileProblems problems) {
         List<Optional<SheetColumns.Column>> columns = new ArrayList<>();
         Set<String> seen = new LinkedHashSet<>();
         for (int i = 0; i < header.cells().size(); i++) {
@@ -175,7 +177,7 @@ public final class SheetCsv {
         return columns;
     }
 
-    private static Row row(CsvCells.Line line, List<Optional<SheetColumns.Column>> columns, Problems problems) {
+    private static Row row(CsvReader.Line line, List<Optional<SheetColumns.Column>> columns, FileProblems problems) {
         Map<String, String> values = new LinkedHashMap<>();
         if (line.cells().size() > columns.size()) {
             problems.add(
@@ -208,7 +210,7 @@ public final class SheetCsv {
         return new Row(line.number(), values.getOrDefault("name", ""), values);
     }
 
-    private static void check(String typed, SheetColumns.Column column, int line, int at, Problems problems) {
+    private static void check(String typed, SheetColumns.Column column, int line, int at, FileProblems problems) {
         boolean quantity = column.field().kind().isPresent() && !column.part();
         boolean typical = typed.equalsIgnoreCase("typical") && column.field().typicalOffered();
         if (quantity && !typical) {

@@ -21,13 +21,13 @@ final class TraceFile {
     private static final int COLUMNS = 2;
     private static final Pattern HEADER = Pattern.compile("\\s*\"?([A-Za-z]+)[\\s_]*[\\[(]?([^\\])\"]+)[\\])]?\"?\\s*");
 
-    private final Problems problems;
+    private final FileProblems problems;
     private final int timeColumn;
     private final Unit time;
     private final Unit temperature;
     private final String separator;
 
-    private TraceFile(Problems problems, int timeColumn, Unit time, Unit temperature, String separator) {
+    private TraceFile(FileProblems problems, int timeColumn, Unit time, Unit temperature, String separator) {
         this.problems = problems;
         this.timeColumn = timeColumn;
         this.time = time;
@@ -36,7 +36,7 @@ final class TraceFile {
     }
 
     /** The readings of the file a trace names; none with a problem noted if they cannot be had. */
-    static List<LoggedTemperature> read(Section trace, String caseFile, Problems problems, CaseChecks checks) {
+    static List<LoggedTemperature> read(Section trace, String caseFile, FileProblems problems, CaseChecks checks) {
         String name = trace.text("file").orElseThrow();
         Path path;
         try {
@@ -50,7 +50,7 @@ final class TraceFile {
             checks.atKey(trace, "file", "trace.fileMissing", name);
             return List.of();
         }
-        Problems inside = new Problems(path.normalize().toString());
+        FileProblems inside = new FileProblems(path.normalize().toString());
         List<LoggedTemperature> readings = List.of();
         try {
             if (Files.size(path) > CaseReader.LARGEST_FILE) {
@@ -66,7 +66,7 @@ final class TraceFile {
         return readings;
     }
 
-    private static List<LoggedTemperature> rows(String text, Problems problems) {
+    private static List<LoggedTemperature> rows(String text, FileProblems problems) {
         String[] lines = text.replaceFirst("^\ufeff", "").split("\\R", -1);
         List<LoggedTemperature> readings = new ArrayList<>();
         Optional<TraceFile> table = Optional.empty();
@@ -93,7 +93,7 @@ final class TraceFile {
         return readings;
     }
 
-    private static Optional<TraceFile> header(String line, int at, Problems problems) {
+    private static Optional<TraceFile> header(String line, int at, FileProblems problems) {
         String separator = line.contains(";") ? ";" : ",";
         String[] names = line.split(separator, -1);
         int timeColumn = -1;

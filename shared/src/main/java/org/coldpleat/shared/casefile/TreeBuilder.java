@@ -31,12 +31,12 @@ final class TreeBuilder {
     private static final int DEEPEST = 30;
 
     private final PlainLists source;
-    private final Problems problems;
+    private final FileProblems problems;
     private final Iterator<Event> events;
     private boolean anchorNamed;
     private boolean tagNamed;
 
-    private TreeBuilder(PlainLists source, Problems problems) {
+    private TreeBuilder(PlainLists source, FileProblems problems) {
         this.source = source;
         this.problems = problems;
         LoaderOptions options = new LoaderOptions();
@@ -45,7 +45,7 @@ final class TreeBuilder {
     }
 
     /** The tree of the text; empty if it holds nothing or is no YAML, or is refused, with the problems noted. */
-    static Optional<Tree> build(String text, Problems problems) {
+    static Optional<Tree> build(String text, FileProblems problems) {
         PlainLists source = PlainLists.of(text);
         try {
             return new TreeBuilder(source, problems).document();
@@ -165,7 +165,7 @@ final class TreeBuilder {
         return source.column(mark);
     }
 
-    private static void syntax(MarkedYAMLException e, PlainLists source, Problems problems) {
+    private static void syntax(MarkedYAMLException e, PlainLists source, FileProblems problems) {
         Mark mark = e.getProblemMark() == null ? e.getContextMark() : e.getProblemMark();
         String problem = String.valueOf(e.getProblem());
         String context = String.valueOf(e.getContext());

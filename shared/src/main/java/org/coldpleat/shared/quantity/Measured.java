@@ -1,5 +1,7 @@
 package org.coldpleat.shared.quantity;
 
+import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
+
 import java.util.Objects;
 import org.coldpleat.shared.source.Provenance;
 import org.coldpleat.shared.source.Source;
@@ -95,8 +97,4 @@ public record Measured(
     public Measured withSpread(double newHalfWidth, Spread newSpread) {
         return new Measured(kind, value, newHalfWidth, newSpread, provenance, repeats, written);
     }
-
-    /** Two-sided 95 % quantile of the standard normal distribution. */
-    @Source("JCGM 100:2008 (GUM), table G.1")
-    private static final double COVERAGE_95 = 1.96;
 }

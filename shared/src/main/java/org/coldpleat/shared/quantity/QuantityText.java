@@ -1,5 +1,7 @@
 package org.coldpleat.shared.quantity;
 
+import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -23,7 +25,6 @@ public final class QuantityText {
     private static final Pattern RANGE =
             Pattern.compile("(?<![A-Za-z])to(?![A-Za-z])|\\.{2,}|\u2026|[\u2013\u2014]|-(?=\\s*[+-]?\\s*[\\d.,])");
     private static final String PERCENT = "%";
-    private static final double COVERAGE_95 = 1.96;
 
     private QuantityText() {}
 

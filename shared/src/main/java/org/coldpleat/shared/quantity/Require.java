@@ -28,4 +28,30 @@ public final class Require {
         }
         return value;
     }
+
+    /** The value, which must be finite and above a limit. */
+    public static double above(String name, double value, double limit, String unit) {
+        if (!(value > limit) || Double.isInfinite(value)) {
+            throw new IllegalArgumentException(
+                    name + " must be finite and above " + limit + " " + unit + ", was " + value);
+        }
+        return value;
+    }
+
+    /** The value, which must be finite and at least a limit. */
+    public static double atLeast(String name, double value, double limit, String unit) {
+        if (!(value >= limit) || Double.isInfinite(value)) {
+            throw new IllegalArgumentException(
+                    name + " must be finite and at least " + limit + " " + unit + ", was " + value);
+        }
+        return value;
+    }
+
+    /** The number of entries of a list or array, which must be as expected. */
+    public static int entries(String name, int count, int expected) {
+        if (count != expected) {
+            throw new IllegalArgumentException(name + " must have " + expected + " entries, had " + count);
+        }
+        return count;
+    }
 }

@@ -1,22 +1,22 @@
 package org.coldpleat.shared.table;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 
 /**
  * Reads a small table that lies beside a class: comment lines beginning with {@code #}, one header line, rows. Text with
  * commas stands in quotes.
  */
 public final class CsvTable {
+    private static final Pattern COMMENT = Pattern.compile("(?m)^#.*\\R?");
+
     private CsvTable() {}
 
     /**
@@ -56,14 +56,13 @@ public final class CsvTable {
             if (stream == null) {
                 throw new IllegalStateException("missing table " + resource + " beside " + beside.getName());
             }
-            BufferedReader lines = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8));
-            List<String> rows = lines.lines()
-                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
+            String text = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+            List<List<String>> rows = CsvReader.read(COMMENT.matcher(text).replaceAll("")).lines().stream()
+                    .map(line -> line.cells().stream().map(String::strip).toList())
                     .toList();
-            List<String> header = cells(rows.get(0));
             return rows.stream()
                     .skip(1)
-                    .map(line -> reader.apply(row(header, cells(line))))
+                    .map(cells -> reader.apply(row(rows.get(0), cells)))
                     .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -98,24 +97,5 @@ public final class CsvTable {
             byName.put(header.get(i), cells.get(i));
         }
         return new Row(byName);
-    }
-
-    private static List<String> cells(String line) {
-        List<String> cells = new ArrayList<>();
-        StringBuilder cell = new StringBuilder();
-        boolean quoted = false;
-        for (int i = 0; i < line.length(); i++) {
-            char character = line.charAt(i);
-            if (character == '"') {
-                quoted = !quoted;
-            } else if (character == ',' && !quoted) {
-                cells.add(cell.toString().strip());
-                cell.setLength(0);
-            } else {
-                cell.append(character);
-            }
-        }
-        cells.add(cell.toString().strip());
-        return cells;
     }
 }

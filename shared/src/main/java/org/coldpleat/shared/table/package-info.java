@@ -1,2 +1,2 @@
-/** Small tables of numbers shipped as comma-separated resources. */
+/** Comma-separated tables: read, written, and shipped as small resources beside a class. */
 package org.coldpleat.shared.table;

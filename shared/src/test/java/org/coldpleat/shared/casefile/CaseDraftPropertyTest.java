@@ -115,7 +115,7 @@ class CaseDraftPropertyTest {
             return set(draft, field(draft, random), TYPED[random.nextInt(TYPED.length)]);
         }
         List<String> lists = new ArrayList<>();
-        lists(draft, CaseSchema.ROOT, new FieldPath(List.of()), lists);
+        lists(draft, CaseSchema.ROOT, new CasePath(List.of()), lists);
         String list = lists.get(random.nextInt(lists.size()));
         int count = draft.count(list);
         int entry = count == 0 ? 0 : random.nextInt(count);
@@ -228,7 +228,7 @@ class CaseDraftPropertyTest {
 
     private static String field(CaseDraft draft, Random random) {
         SchemaNode at = CaseSchema.ROOT;
-        FieldPath path = new FieldPath(List.of());
+        CasePath path = new CasePath(List.of());
         while (true) {
             List<String> keys = List.copyOf(at.properties().keySet());
             String key = keys.get(random.nextInt(keys.size()));
@@ -245,9 +245,9 @@ class CaseDraftPropertyTest {
         }
     }
 
-    private static void lists(CaseDraft draft, SchemaNode node, FieldPath path, List<String> found) {
+    private static void lists(CaseDraft draft, SchemaNode node, CasePath path, List<String> found) {
         node.properties().forEach((key, below) -> {
-            FieldPath at = path.key(key);
+            CasePath at = path.key(key);
             if (below.type() == SchemaNode.Type.LIST) {
                 found.add(at.toString());
                 for (int i = 0; i < draft.count(at.toString()); i++) {

@@ -37,7 +37,7 @@ class CaseSchemaTest {
     }
 
     private static JsonNode json(Path file) throws IOException {
-        Problems problems = new Problems(file.toString());
+        FileProblems problems = new FileProblems(file.toString());
         Tree tree = TreeBuilder.build(Files.readString(file, StandardCharsets.UTF_8), problems)
                 .orElseThrow();
         return json(tree);

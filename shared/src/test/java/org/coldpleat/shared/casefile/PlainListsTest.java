@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Lists of readings with a unit behind them, and texts that only look like one. */
 class PlainListsTest {
     private static Map<String, String> read(String text) {
-        Problems problems = new Problems("test");
+        FileProblems problems = new FileProblems("test");
         Tree tree = TreeBuilder.build(text, problems)
                 .orElseThrow(() -> new AssertionError(problems.inFileOrder().toString()));
         Map<String, String> values = new LinkedHashMap<>();
@@ -73,7 +73,7 @@ class PlainListsTest {
 
     @Test
     void aTextBlockInAListEntryEndsAtTheNextKeyOfTheEntry() {
-        Problems problems = new Problems("test");
+        FileProblems problems = new FileProblems("test");
         Tree tree = TreeBuilder.build("c:\n  - notes: >\n      words\n    a: [1, 2] mm\n", problems)
                 .orElseThrow(() -> new AssertionError(problems.inFileOrder().toString()));
         Tree list = ((Keys) tree).pairs().get(0).value();
@@ -84,7 +84,7 @@ class PlainListsTest {
     @Test
     void spansPointIntoTheTextAsWritten() {
         String text = "a: [1', 2] mm # é\r\nb: {c: [3, 4] µm, d: \"𝛼\", e: x y}\r\nf: {g: 1}\r\n";
-        Problems problems = new Problems("test");
+        FileProblems problems = new FileProblems("test");
         Keys root = (Keys) TreeBuilder.build(text, problems).orElseThrow();
         Keys b = (Keys) root.pairs().get(1).value();
         assertEquals("[1', 2] mm", slice(text, root.pairs().get(0).value()));

@@ -42,6 +42,27 @@ class RequireTest {
     }
 
     @Test
+    void limitItselfIsAtLeastButNotAboveIt() {
+        assertEquals(2, Require.atLeast("ratio", 2, 2, "1"));
+        assertEquals(2.001, Require.above("ratio", 2.001, 2, "1"));
+        assertThrows(IllegalArgumentException.class, () -> Require.above("ratio", 2, 2, "1"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {1.999, Double.POSITIVE_INFINITY, Double.NaN})
+    void neitherIsBelowTheLimitOrInfinite(double value) {
+        assertThrows(IllegalArgumentException.class, () -> Require.above("ratio", value, 2, "1"));
+        assertThrows(IllegalArgumentException.class, () -> Require.atLeast("ratio", value, 2, "1"));
+    }
+
+    @Test
+    void entriesAreCountedExactly() {
+        assertEquals(3, Require.entries("shares", 3, 3));
+        assertThrows(IllegalArgumentException.class, () -> Require.entries("shares", 2, 3));
+        assertThrows(IllegalArgumentException.class, () -> Require.entries("shares", 4, 3));
+    }
+
+    @Test
     void refusalNamesQuantityLimitUnitAndValue() {
         String message = assertThrows(
                         IllegalArgumentException.class, () -> Require.within("faceVelocity", 9, 2, 3, "m/s"))

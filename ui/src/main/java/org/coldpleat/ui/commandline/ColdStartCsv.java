@@ -4,6 +4,7 @@ import org.coldpleat.model.run.ColdStart;
 import org.coldpleat.model.run.ColdStartCandidate;
 import org.coldpleat.model.run.ColdStartCandidate.Moment;
 import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.shared.table.CsvWriter;
 
 /** A cold start over time for a spreadsheet: one row for each candidate and moment. */
 final class ColdStartCsv {
@@ -13,7 +14,7 @@ final class ColdStartCsv {
         ShownUnits units = ShownUnits.of(system);
         String degree = units.temperature().symbol();
         String pressure = units.pressure().symbol();
-        CsvText csv = new CsvText();
+        CsvWriter csv = new CsvWriter();
         csv.text(Texts.get("csv.candidate"))
                 .text(Texts.get("csv.time"))
                 .text(Texts.get("csv.temperature", degree))

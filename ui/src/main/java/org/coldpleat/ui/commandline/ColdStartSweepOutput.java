@@ -6,6 +6,7 @@ import java.util.function.ToDoubleFunction;
 import org.coldpleat.model.run.ColdStartSweep;
 import org.coldpleat.model.run.ColdStartSweep.Row;
 import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.shared.table.CsvWriter;
 
 /** Cold starts from a range of temperatures: page, JSON ({@code coldstart-sweep-v1.schema.json}), table. */
 final class ColdStartSweepOutput {
@@ -83,7 +84,7 @@ final class ColdStartSweepOutput {
 
     static String csv(ColdStartSweep sweep, UnitSystem system) {
         ShownUnits units = ShownUnits.of(system);
-        CsvText csv = new CsvText();
+        CsvWriter csv = new CsvWriter();
         csv.text(Texts.get("csv.candidate"))
                 .text(Texts.get("csv.startTemperature", units.temperature().symbol()))
                 .text(Texts.get("csv.openFilling"))

@@ -10,11 +10,12 @@ import org.coldpleat.model.run.Comparison;
 import org.coldpleat.model.run.NamedTemperature;
 import org.coldpleat.model.run.StateResult;
 import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.shared.table.CsvWriter;
 
 /** A comparison for a spreadsheet: one row a candidate and state, units in the header, full precision. */
 final class CompareCsv {
     private final ShownUnits units;
-    private final CsvText csv = new CsvText();
+    private final CsvWriter csv = new CsvWriter();
 
     private CompareCsv(UnitSystem units) {
         this.units = ShownUnits.of(units);

@@ -2,6 +2,7 @@ package org.coldpleat.ui.commandline;
 
 import org.coldpleat.model.run.ConfidenceResult;
 import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.shared.table.CsvWriter;
 
 /** Confidence for a spreadsheet: one row a candidate and state; an end without a number is never or always. */
 final class ConfidenceCsv {
@@ -9,7 +10,7 @@ final class ConfidenceCsv {
 
     static String of(ConfidenceResult result, UnitSystem system) {
         ShownUnit unit = ShownUnits.of(system).temperature();
-        CsvText csv = new CsvText()
+        CsvWriter csv = new CsvWriter()
                 .text(Texts.get("csv.state"))
                 .text(Texts.get("csv.candidate"))
                 .text(Texts.get("confidence.median", unit.symbol()))

@@ -2,6 +2,7 @@ package org.coldpleat.ui.commandline;
 
 import org.coldpleat.model.run.MapResult;
 import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.shared.table.CsvWriter;
 
 /** A map of the bypass share, as JSON described by {@code map-v1.schema.json} or as a table for a spreadsheet. */
 final class MapOutput {
@@ -27,7 +28,7 @@ final class MapOutput {
     static String csv(MapResult map, UnitSystem system) {
         ShownUnits units = ShownUnits.of(system);
         ShownUnit drive = isEngine(map) ? units.rotation() : units.flow();
-        CsvText csv = new CsvText()
+        CsvWriter csv = new CsvWriter()
                 .text("candidate")
                 .text(Texts.get("csv.temperature", units.temperature().symbol()))
                 .text(Texts.get(isEngine(map) ? "csv.speed" : "csv.flow", drive.symbol()))

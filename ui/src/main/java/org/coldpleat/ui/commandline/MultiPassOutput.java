@@ -3,6 +3,7 @@ package org.coldpleat.ui.commandline;
 import java.util.ArrayList;
 import java.util.List;
 import org.coldpleat.model.run.MultiPassReport;
+import org.coldpleat.shared.table.CsvWriter;
 
 /** A virtual multi-pass test as a page, for a spreadsheet, and as JSON described by {@code multipass-v1.schema.json}. */
 final class MultiPassOutput {
@@ -47,7 +48,7 @@ final class MultiPassOutput {
     }
 
     static String csv(MultiPassReport report) {
-        CsvText csv = new CsvText();
+        CsvWriter csv = new CsvWriter();
         csv.text(Texts.get("csv.time"))
                 .text(Texts.get("csv.elementDrop"))
                 .text(Texts.get("csv.retained"))

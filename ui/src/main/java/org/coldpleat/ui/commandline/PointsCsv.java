@@ -5,6 +5,7 @@ import java.util.function.ToDoubleFunction;
 import org.coldpleat.model.run.PointResult;
 import org.coldpleat.model.run.PointResult.Bypass;
 import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.shared.table.CsvWriter;
 
 /** Operating points for a spreadsheet: one row each, units in the header, full precision; blank where there is no valve. */
 final class PointsCsv {
@@ -13,7 +14,7 @@ final class PointsCsv {
     static String of(List<PointResult> points, UnitSystem system) {
         ShownUnits units = ShownUnits.of(system);
         String pressure = units.pressure().symbol();
-        CsvText csv = new CsvText()
+        CsvWriter csv = new CsvWriter()
                 .text(Texts.get("csv.candidate"))
                 .text(Texts.get("csv.setting"))
                 .text(Texts.get("csv.state"))

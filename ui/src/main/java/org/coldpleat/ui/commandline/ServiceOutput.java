@@ -6,6 +6,7 @@ import org.coldpleat.model.run.ServiceResult;
 import org.coldpleat.model.run.ServiceResult.Event;
 import org.coldpleat.model.run.ServiceResult.Moment;
 import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.shared.table.CsvWriter;
 import org.coldpleat.ui.service.Sentences;
 
 /** A service life for a spreadsheet, and as JSON described by {@code service-v1.schema.json}. */
@@ -16,7 +17,7 @@ final class ServiceOutput {
 
     static String csv(ServiceResult result, UnitSystem system) {
         ShownUnits units = ShownUnits.of(system);
-        CsvText csv = new CsvText();
+        CsvWriter csv = new CsvWriter();
         csv.text(Texts.get("csv.candidate"))
                 .text(Texts.get("csv.hours"))
                 .text(Texts.get("csv.ratio"))

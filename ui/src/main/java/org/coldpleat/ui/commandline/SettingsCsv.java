@@ -6,6 +6,7 @@ import org.coldpleat.model.run.SettingsResult.AfterStart;
 import org.coldpleat.model.run.SettingsResult.Candidate;
 import org.coldpleat.model.run.SettingsResult.Row;
 import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.shared.table.CsvWriter;
 
 /** Settings for a spreadsheet: one row for a candidate, a setting and a state. */
 final class SettingsCsv {
@@ -16,7 +17,7 @@ final class SettingsCsv {
     static String of(SettingsResult result, UnitSystem system) {
         ShownUnits units = ShownUnits.of(system);
         String pressure = units.pressure().symbol();
-        CsvText csv = new CsvText();
+        CsvWriter csv = new CsvWriter();
         csv.text(Texts.get("csv.candidate"))
                 .text(Texts.get("csv.settingPressure", pressure))
                 .text(Texts.get("csv.asMeasured"))

@@ -6,10 +6,11 @@ import org.coldpleat.model.run.SizingResult.Condition;
 import org.coldpleat.model.run.SizingResult.Option;
 import org.coldpleat.model.run.SizingResult.Status;
 import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.shared.table.CsvWriter;
 
 /** A size for a spreadsheet: one row a value, the answers among them. */
 final class SizeCsv {
-    private final CsvText csv = new CsvText();
+    private final CsvWriter csv = new CsvWriter();
     private final ShownUnits units;
     private final ShownUnit unit;
     private final SizingResult result;

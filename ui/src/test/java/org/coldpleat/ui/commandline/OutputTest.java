@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.coldpleat.model.run.Band;
 import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.shared.table.CsvWriter;
 import org.coldpleat.ui.commandline.CommandLineTest.Run;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.FixtureCase;
@@ -197,14 +198,14 @@ class OutputTest {
             quoteCharacter = '"',
             value = {"=1+1; '=1+1", "+1; '+1", "-1; '-1", "@x; '@x", "a=b; a=b"})
     void textThatLooksLikeAFormulaIsMadeHarmless(String text, String expected) {
-        assertEquals(expected + "\n", new CsvText().text(text).endRow().finished());
+        assertEquals(expected + "\n", new CsvWriter().text(text).endRow().finished());
     }
 
     @Test
     void negativeNumberInCsvStaysANumber() {
         assertEquals(
                 "-12.5,,\n",
-                new CsvText()
+                new CsvWriter()
                         .number(-12.5)
                         .number(Double.NaN)
                         .number(1 / 0.0)

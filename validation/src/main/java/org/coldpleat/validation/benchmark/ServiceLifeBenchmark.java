@@ -74,7 +74,6 @@ public class ServiceLifeBenchmark {
                             3e-3,
                             1,
                             SpringValve.CURTAIN_DISCHARGE,
-                            0,
                             AdditiveLaw.NONE,
                             1e-16,
                             0,

@@ -47,7 +47,7 @@ public class StartUpBenchmark {
 
     private static StartUpSpec spec() {
         SpringValve valve = new SpringValve(
-                100e3, 11e-3, 1200, 3e-3, 1, SpringValve.CURTAIN_DISCHARGE, 0, AdditiveLaw.NONE, 1e-16, 0, 90e3);
+                100e3, 11e-3, 1200, 3e-3, 1, SpringValve.CURTAIN_DISCHARGE, AdditiveLaw.NONE, 1e-16, 0, 90e3);
         FilterAssembly filter = new FilterAssembly(
                         Openings.hole(5e-3, 3e-3, Openings.SHORT_TUBE).parallelOf(6),
                         AdditiveLaw.NONE,

@@ -1,5 +1,7 @@
 package org.coldpleat.validation.coverage;
 
+import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
+
 import java.util.List;
 import java.util.Locale;
 
@@ -8,7 +10,6 @@ final class ReliabilityPicture {
     private static final int SIDE = 520;
     private static final int LEFT = 80;
     private static final int TOP = 60;
-    private static final double TWO_SIDED_95 = 1.96;
 
     private ReliabilityPicture() {}
 
@@ -54,7 +55,7 @@ final class ReliabilityPicture {
     }
 
     private static void point(StringBuilder svg, Coverage.Tenth tenth) {
-        double reach = TWO_SIDED_95 * tenth.error();
+        double reach = COVERAGE_95 * tenth.error();
         double low = Math.max(0, tenth.stated() - reach);
         double high = Math.min(1, tenth.stated() + reach);
         double at = x(tenth.stated());

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.SplittableRandom;
-import org.coldpleat.model.pleat.ChannelFactor;
 import org.coldpleat.model.pleat.PackResult;
 import org.coldpleat.model.pleat.PleatClosure;
 import org.coldpleat.model.pleat.PleatEnds;
@@ -12,6 +11,7 @@ import org.coldpleat.model.pleat.PleatGeometry;
 import org.coldpleat.model.pleat.PleatPack;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;
+import org.coldpleat.validation.reference.ChannelFactor;
 import org.junit.jupiter.api.Test;
 
 /**

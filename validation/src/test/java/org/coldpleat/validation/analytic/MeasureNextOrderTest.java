@@ -7,17 +7,17 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.coldpleat.model.confidence.Answer;
-import org.coldpleat.model.confidence.FirstOrder;
 import org.coldpleat.model.confidence.Model;
 import org.coldpleat.model.confidence.NextMeasurement;
 import org.coldpleat.model.confidence.SobolIndices;
-import org.coldpleat.model.confidence.Unknown;
+import org.coldpleat.model.confidence.UncertainQuantity;
 import org.coldpleat.model.run.Progress;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.source.Provenance;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;
+import org.coldpleat.validation.reference.FirstOrder;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -31,11 +31,11 @@ class MeasureNextOrderTest {
     private static final double PSI = 6894.757;
     private static final List<String> ORDER = List.of("permeability", "label", "viscosity", "depth", "count");
 
-    private static Unknown between(String name, double low, double high) {
-        return Unknown.of(name, Measured.between(Kind.RATIO, low, high, Provenance.GUESSED));
+    private static UncertainQuantity between(String name, double low, double high) {
+        return UncertainQuantity.of(name, Measured.between(Kind.RATIO, low, high, Provenance.GUESSED));
     }
 
-    private static final List<Unknown> UNKNOWNS = List.of(
+    private static final List<UncertainQuantity> UNKNOWNS = List.of(
             between("count", 54, 56),
             between("depth", 13.5e-3, 14.5e-3),
             between("viscosity", 0.85 * 0.6665, 1.15 * 0.6665),
@@ -54,7 +54,7 @@ class MeasureNextOrderTest {
         Map<String, Double> expected =
                 Map.of("permeability", 4.0, "label", 2.4, "viscosity", 2.2, "depth", 0.55, "count", 0.28);
         for (int i = 0; i < UNKNOWNS.size(); i++) {
-            Unknown unknown = UNKNOWNS.get(i);
+            UncertainQuantity unknown = UNKNOWNS.get(i);
             double[] middle =
                     UNKNOWNS.stream().mapToDouble(u -> u.value().value()).toArray();
             double[] high = middle.clone();
@@ -109,7 +109,7 @@ class MeasureNextOrderTest {
     void spreadLeftMatchesTheVarianceOfTheSum() {
         double all = 0;
         double label = 0;
-        for (Unknown unknown : UNKNOWNS) {
+        for (UncertainQuantity unknown : UNKNOWNS) {
             double variance =
                     varianceOfLogarithm(unknown.value().low(), unknown.value().high()) / (SLOPE * SLOPE);
             all += variance;

@@ -5,14 +5,14 @@ import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 import org.coldpleat.model.medium.DaviesPermeability;
 import org.coldpleat.model.medium.HappelPerpendicularPermeability;
-import org.coldpleat.model.medium.JacksonJamesPermeability;
-import org.coldpleat.model.medium.KozenyCarmanPermeability;
 import org.coldpleat.model.medium.KuwabaraPermeability;
-import org.coldpleat.model.medium.SpielmanGorenPermeability;
-import org.coldpleat.model.medium.TomadakisRobertsonPermeability;
 import org.coldpleat.validation.TableRows;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;
+import org.coldpleat.validation.reference.JacksonJamesPermeability;
+import org.coldpleat.validation.reference.KozenyCarmanPermeability;
+import org.coldpleat.validation.reference.SpielmanGorenPermeability;
+import org.coldpleat.validation.reference.TomadakisRobertsonPermeability;
 import org.junit.jupiter.api.Test;
 
 /** The permeability laws against their formulas evaluated independently (derived here). */

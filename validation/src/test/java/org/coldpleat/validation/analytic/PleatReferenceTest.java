@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import org.coldpleat.model.pleat.ParallelLegs;
 import org.coldpleat.model.pleat.PleatClosure;
 import org.coldpleat.model.pleat.PleatEnds;
 import org.coldpleat.model.pleat.PleatGeometry;
@@ -14,6 +13,7 @@ import org.coldpleat.model.pleat.PleatPack;
 import org.coldpleat.validation.TableRows;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;
+import org.coldpleat.validation.reference.ParallelLegs;
 import org.junit.jupiter.api.Test;
 
 /**

@@ -7,7 +7,7 @@ import java.util.List;
 import org.coldpleat.model.confidence.Answer;
 import org.coldpleat.model.confidence.Model;
 import org.coldpleat.model.confidence.SobolIndices;
-import org.coldpleat.model.confidence.Unknown;
+import org.coldpleat.model.confidence.UncertainQuantity;
 import org.coldpleat.model.run.Progress;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
@@ -19,9 +19,9 @@ import org.junit.jupiter.api.Test;
 /** Variance shares against functions whose shares are known in closed form. */
 class SensitivityIndicesTest {
     private static SobolIndices estimate(Model model, int size, double low, double high) {
-        List<Unknown> unknowns = new ArrayList<>();
+        List<UncertainQuantity> unknowns = new ArrayList<>();
         for (int i = 0; i < size; i++) {
-            unknowns.add(Unknown.of("x" + i, Measured.between(Kind.RATIO, low, high, Provenance.TYPICAL)));
+            unknowns.add(UncertainQuantity.of("x" + i, Measured.between(Kind.RATIO, low, high, Provenance.TYPICAL)));
         }
         return SobolIndices.estimate(model, Answer.finite(), unknowns, 16384, 20, Progress.NONE)
                 .orElseThrow();

@@ -52,7 +52,7 @@ class StartUpClosedFormsTest {
     };
 
     private static FilterAssembly valved(double closing) {
-        SpringValve valve = new SpringValve(OPENING, 12e-3, 1500, 3e-3, 1, 0.62, 0, AdditiveLaw.NONE, 0, 0, closing);
+        SpringValve valve = new SpringValve(OPENING, 12e-3, 1500, 3e-3, 1, 0.62, AdditiveLaw.NONE, 0, 0, closing);
         return FilterAssembly.ofPack(PSI).withBypass(BypassLocation.BASE, valve);
     }
 

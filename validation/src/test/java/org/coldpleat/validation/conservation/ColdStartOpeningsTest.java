@@ -4,12 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
-import org.coldpleat.model.coldstart.BypassMap;
 import org.coldpleat.model.coldstart.FilterOnEngine;
+import org.coldpleat.model.coldstart.OpenTemperatures;
 import org.coldpleat.model.coldstart.OpeningFinder;
-import org.coldpleat.model.coldstart.Openings;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;
+import org.coldpleat.validation.reference.BypassMap;
 import org.junit.jupiter.api.Test;
 
 /** Opening temperatures of random engines against a scan of the whole range in steps of 0.5 K. */
@@ -27,11 +27,11 @@ class ColdStartOpeningsTest {
         for (long seed = 1000; seed < 1400; seed++) {
             RandomEngine random = RandomEngine.of(seed);
             FilterOnEngine engine = new FilterOnEngine(random.circuit(), random.filter());
-            Openings found = OpeningFinder.overOilRange().find(engine.ratioAt(random.speed()));
+            OpenTemperatures found = OpeningFinder.overOilRange().find(engine.ratioAt(random.speed()));
             if (found.unresolved() > 0) {
                 continue;
             }
-            patterns += found.kind() == Openings.Kind.INTERVALS ? 1 : 0;
+            patterns += found.kind() == OpenTemperatures.Kind.INTERVALS ? 1 : 0;
             OpeningFinder.Ratio scan = engine.ratioAt(random.speed());
             for (double t = 423.15; t >= 233.15; t -= STEP) {
                 double ratio = scan.at(t);
@@ -66,7 +66,7 @@ class ColdStartOpeningsTest {
         }
     }
 
-    private static boolean nearAnEnd(Openings found, double t) {
+    private static boolean nearAnEnd(OpenTemperatures found, double t) {
         return found.intervals().stream().anyMatch(i -> Math.abs(t - i.low()) < EDGE || Math.abs(t - i.high()) < EDGE);
     }
 

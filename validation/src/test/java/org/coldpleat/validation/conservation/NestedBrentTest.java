@@ -1,9 +1,14 @@
 package org.coldpleat.validation.conservation;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.coldpleat.model.circuit.EngineCircuit;
 import org.coldpleat.model.circuit.OperatingPoint;
+import org.coldpleat.model.circuit.Relief;
+import org.coldpleat.model.circuit.SolveStatus;
 import org.coldpleat.model.filter.FilterState;
+import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.validation.benchmark.NestedBrent;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;
@@ -16,6 +21,9 @@ import org.junit.jupiter.api.Test;
 class NestedBrentTest {
     private static final double TOLERANCE = 1e-9;
 
+    /** An engine without a steady state: the flows of the plain search, which ends where they jump, miss by more [1]. */
+    private static final double JUMP = 0.01;
+
     @Test
     void fastSolverAgreesWithNestedBrent() {
         for (long seed = 500_000; seed < 500_400; seed++) {
@@ -26,6 +34,10 @@ class NestedBrentTest {
             NestedBrent.Answer plain =
                     new NestedBrent(engine.circuit(), engine.filter(), engine.speed(), engine.temperature()).solve();
             String place = "seed " + seed;
+            if (point.status() == SolveStatus.NO_STEADY_STATE && point.pumpPressure() > RandomCircuitsTest.RUNAWAY) {
+                assertTrue(surplus(engine, plain) > JUMP, place);
+                continue;
+            }
             assertEquals(plain.starved(), point.galleryStarved(), place);
             same("pump pressure", "Pa", plain.pumpPressure(), point.pumpPressure(), place);
             same("filter flow", "m3/s", plain.filterFlow(), point.filterFlow(), place);
@@ -33,6 +45,20 @@ class NestedBrentTest {
             same("gallery pressure", "Pa", plain.galleryPressure(), point.galleryPressure(), place);
             same("flow of the medium", "m3/s", plain.mediumFlow(), filter.mediumFlow(), place);
         }
+    }
+
+    /** What the pump delivers beyond what goes through gallery and relief valves, over the delivery [1]; none is ideal there. */
+    private static double surplus(RandomEngine engine, NestedBrent.Answer plain) {
+        EngineCircuit circuit = engine.circuit();
+        Fluid oil = circuit.lubricant().at(engine.temperature());
+        double delivered = circuit.pump().delivery(engine.speed(), plain.pumpPressure(), oil.dynamicViscosity());
+        double left = delivered - plain.filterFlow();
+        for (Relief relief : circuit.reliefs()) {
+            boolean outlet = relief.sensing() == Relief.Sensing.PUMP_OUTLET;
+            double sensed = outlet ? plain.pumpPressure() : plain.galleryPressure();
+            left -= relief.law().orElseThrow().flowRate(sensed, oil);
+        }
+        return Math.abs(left / delivered);
     }
 
     private static void same(String quantity, String unit, double expected, double actual, String place) {

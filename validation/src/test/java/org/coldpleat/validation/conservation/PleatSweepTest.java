@@ -7,13 +7,13 @@ import java.util.Arrays;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.coldpleat.model.pleat.PackResult;
-import org.coldpleat.model.pleat.ParallelLegs;
 import org.coldpleat.model.pleat.PleatClosure;
 import org.coldpleat.model.pleat.PleatEnds;
 import org.coldpleat.model.pleat.PleatGeometry;
 import org.coldpleat.model.pleat.PleatPack;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;
+import org.coldpleat.validation.reference.ParallelLegs;
 import org.junit.jupiter.api.Test;
 
 /** Shape and conservation of the pleat pack over random geometries, media and closures, seeded; derived here. */

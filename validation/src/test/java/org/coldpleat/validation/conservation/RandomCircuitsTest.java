@@ -35,7 +35,7 @@ class RandomCircuitsTest {
      * Some engines of the sample have no relief valve that works. Above this pressure [Pa] the heat of pressing oil through a
      * film, p/(rho cp) = 12 K, can outrun the film's own cooling, and the answer "no steady state" is the right one.
      */
-    private static final double RUNAWAY = 20e6;
+    static final double RUNAWAY = 20e6;
 
     @Test
     void everyRandomEngineConvergesAndBalances() {

@@ -55,13 +55,7 @@ record RandomEngine(EngineCircuit circuit, FilterAssembly filter, double speed, 
                                 .parallelOf(4 + random.nextInt(5)),
                         random.nextBoolean()
                                 ? AdditiveLaw.NONE
-                                : new FlapValve(
-                                        log(random, 5e-8, 1e-6),
-                                        uniform(random, 0, 3e3),
-                                        1.5e-3,
-                                        0.12,
-                                        random.nextBoolean() ? 0 : 1e-3,
-                                        1e-15),
+                                : new FlapValve(log(random, 5e-8, 1e-6), uniform(random, 0, 3e3), 1.5e-3, 0.12, 1e-15),
                         Passages.annulus(32e-3, 32e-3 - log(random, 0.7e-3, 4e-3), 70e-3)
                                 .laminar(),
                         log(random, 3e7, 1e10) / size,
@@ -93,7 +87,6 @@ record RandomEngine(EngineCircuit circuit, FilterAssembly filter, double speed, 
                 log(random, 0.5e-3, 6e-3),
                 uniform(random, 0.3, 1),
                 SpringValve.CURTAIN_DISCHARGE,
-                random.nextBoolean() ? 0 : 0.5e-3,
                 random.nextBoolean() ? AdditiveLaw.NONE : Openings.hole(8e-3, 2e-3, Openings.SHORT_TUBE),
                 random.nextBoolean() ? 0 : log(random, 1e-18, 1e-14),
                 random.nextBoolean() ? 0 : uniform(random, 0, 0.3),

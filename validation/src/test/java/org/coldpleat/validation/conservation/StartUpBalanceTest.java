@@ -39,7 +39,7 @@ class StartUpBalanceTest {
     private static final String SOURCE = "conservation, derived here";
 
     private static StartUpSpec spec(double closing, double horizon, double tolerance) {
-        SpringValve valve = new SpringValve(100e3, 11e-3, 1200, 3e-3, 1, 0.62, 0, AdditiveLaw.NONE, 1e-16, 0, closing);
+        SpringValve valve = new SpringValve(100e3, 11e-3, 1200, 3e-3, 1, 0.62, AdditiveLaw.NONE, 1e-16, 0, closing);
         Restrictor jets = new Restrictor(Openings.hole(1.5e-3, 3e-3, Openings.SHORT_TUBE), 2, 0);
         EngineCircuit engine = new EngineCircuit(
                 Pump.unlimited(3e-6, 2e-12),

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
@@ -16,13 +17,13 @@ import org.apache.commons.math3.random.SobolSequenceGenerator;
 import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 import org.apache.commons.math3.stat.regression.OLSMultipleLinearRegression;
-import org.coldpleat.model.bench.Repeats;
 import org.coldpleat.model.bench.RobustFit;
 import org.coldpleat.model.confidence.Outcomes;
 import org.coldpleat.model.confidence.SobolDraws;
-import org.coldpleat.model.confidence.Unknown;
+import org.coldpleat.model.confidence.UncertainQuantity;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
+import org.coldpleat.shared.quantity.QuantityText;
 import org.coldpleat.shared.quantity.Spread;
 import org.coldpleat.shared.source.Provenance;
 import org.coldpleat.validation.checks.ExternalCheck;
@@ -121,20 +122,28 @@ class GeneralLibrariesStatisticsTest {
     }
 
     @Test
-    void intervalFactorsOfRepeats() {
+    void intervalsOfRepeats() {
         for (int n : List.of(2, 3, 5, 10, 30)) {
-            double factor = new TDistribution(n - 1).inverseCumulativeProbability(0.975) / Math.sqrt(n);
-            check("factor of the interval of repeats")
+            double[] readings = new double[n];
+            Arrays.setAll(readings, i -> 10 + i);
+            double expected = new TDistribution(n - 1).inverseCumulativeProbability(0.975)
+                    * new StandardDeviation().evaluate(readings)
+                    / Math.sqrt(n);
+            String text = Arrays.stream(readings).mapToObj(Double::toString).collect(Collectors.joining("; "));
+            Measured ours = QuantityText.parse("[" + text + "] m", Kind.LENGTH, Provenance.MEASURED)
+                    .value()
+                    .orElseThrow();
+            check("half-width of the 95 % interval of repeats")
                     .at(n + " repeats")
-                    .expected(factor, "1")
-                    .computed(Repeats.halfWidthFactor(n))
+                    .expected(expected, "m")
+                    .computed(ours.high() - ours.value())
                     .withinRelative(1e-7, "quantile of the other library");
         }
     }
 
     @Test
     void normalQuantilesDownToFarTails() {
-        Unknown unknown = Unknown.of(
+        UncertainQuantity unknown = UncertainQuantity.of(
                 "z", Measured.exact(Kind.RATIO, 0, Provenance.MEASURED).withSpread(1, Spread.NORMAL));
         NormalDistribution normal = new NormalDistribution(0, 1);
         for (double p : new double[] {1e-12, 1e-6, 0.001, 0.025, 0.3, 0.5, 0.7, 0.975, 0.999, 1 - 1e-9}) {

@@ -1,8 +1,8 @@
 package org.coldpleat.validation.published;
 
-import org.coldpleat.model.loading.CakeFiltration;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;
+import org.coldpleat.validation.reference.CakeFiltration;
 import org.junit.jupiter.api.Test;
 
 /** Worked examples of cake filtration at constant pressure. */

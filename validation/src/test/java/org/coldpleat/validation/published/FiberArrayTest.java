@@ -3,18 +3,18 @@ package org.coldpleat.validation.published;
 import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
-import org.coldpleat.model.medium.DaviesIngmansonPermeability;
 import org.coldpleat.model.medium.DaviesPermeability;
-import org.coldpleat.model.medium.DrummondTahirHexagonalPermeability;
-import org.coldpleat.model.medium.DrummondTahirSquarePermeability;
-import org.coldpleat.model.medium.GebartHexagonalPermeability;
-import org.coldpleat.model.medium.GebartSquarePermeability;
-import org.coldpleat.model.medium.HappelParallelPermeability;
 import org.coldpleat.model.medium.HappelPerpendicularPermeability;
 import org.coldpleat.model.medium.KuwabaraPermeability;
 import org.coldpleat.validation.TableRows;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;
+import org.coldpleat.validation.reference.DaviesIngmansonPermeability;
+import org.coldpleat.validation.reference.DrummondTahirHexagonalPermeability;
+import org.coldpleat.validation.reference.DrummondTahirSquarePermeability;
+import org.coldpleat.validation.reference.GebartHexagonalPermeability;
+import org.coldpleat.validation.reference.GebartSquarePermeability;
+import org.coldpleat.validation.reference.HappelParallelPermeability;
 import org.junit.jupiter.api.Test;
 
 /** Permeability laws of fiber arrays and mats against published and converged drags, Kozeny constants and experiments. */

@@ -1,13 +1,13 @@
 package org.coldpleat.validation.published;
 
 import java.util.Arrays;
-import org.coldpleat.model.pleat.ChannelFactor;
 import org.coldpleat.model.pleat.PleatClosure;
 import org.coldpleat.model.pleat.PleatEnds;
 import org.coldpleat.model.pleat.PleatGeometry;
 import org.coldpleat.model.pleat.PleatPack;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;
+import org.coldpleat.validation.reference.ChannelFactor;
 import org.junit.jupiter.api.Test;
 
 /** Trends of published pleat studies. Only directions: their numbers were not at hand. */

@@ -1,10 +1,10 @@
 package org.coldpleat.validation.published;
 
-import org.coldpleat.model.oil.BarusPressure;
 import org.coldpleat.model.oil.MpmsDensity;
 import org.coldpleat.model.oil.WaltherCurve;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;
+import org.coldpleat.validation.reference.BarusPressure;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;

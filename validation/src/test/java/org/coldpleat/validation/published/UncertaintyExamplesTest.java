@@ -2,11 +2,10 @@ package org.coldpleat.validation.published;
 
 import java.util.List;
 import org.coldpleat.model.bench.RobustFit;
-import org.coldpleat.model.confidence.FirstOrder;
 import org.coldpleat.model.confidence.Model;
 import org.coldpleat.model.confidence.Outcomes;
 import org.coldpleat.model.confidence.Propagation;
-import org.coldpleat.model.confidence.Unknown;
+import org.coldpleat.model.confidence.UncertainQuantity;
 import org.coldpleat.model.run.Progress;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
@@ -14,22 +13,23 @@ import org.coldpleat.shared.quantity.Spread;
 import org.coldpleat.shared.source.Provenance;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;
+import org.coldpleat.validation.reference.FirstOrder;
 import org.junit.jupiter.api.Test;
 
 /** Worked examples of the Guide to the Expression of Uncertainty in Measurement and its Supplement 1. */
 class UncertaintyExamplesTest {
     private static final int DRAWS = 1 << 17;
 
-    private static Unknown normal(String name, double value, double uncertainty) {
-        return Unknown.of(
+    private static UncertainQuantity normal(String name, double value, double uncertainty) {
+        return UncertainQuantity.of(
                 name, Measured.exact(Kind.RATIO, value, Provenance.PUBLISHED).withSpread(uncertainty, Spread.NORMAL));
     }
 
-    private static Unknown between(String name, double low, double high) {
-        return Unknown.of(name, Measured.between(Kind.RATIO, low, high, Provenance.PUBLISHED));
+    private static UncertainQuantity between(String name, double low, double high) {
+        return UncertainQuantity.of(name, Measured.between(Kind.RATIO, low, high, Provenance.PUBLISHED));
     }
 
-    private static Outcomes draw(Model model, List<Unknown> unknowns) {
+    private static Outcomes draw(Model model, List<UncertainQuantity> unknowns) {
         return Propagation.run(model, unknowns, DRAWS, 1, Progress.NONE)
                 .orElseThrow()
                 .outcomes(0);
@@ -39,7 +39,7 @@ class UncertaintyExamplesTest {
     @Test
     void endGauge() {
         Model length = x -> new double[] {x[0] + x[1] - x[0] * (x[4] * x[3] + x[2] * x[5])};
-        List<Unknown> unknowns = List.of(
+        List<UncertainQuantity> unknowns = List.of(
                 normal("standard", 50_000_623, 25),
                 normal("difference", 215, 9.7),
                 normal("expansion", 11.5e-6, 1.2e-6),
@@ -242,7 +242,7 @@ class UncertaintyExamplesTest {
     void sumWithOneDominantRectangular() {
         double w = Math.sqrt(3);
         Model model = x -> new double[] {x[0] + x[1] + x[2] + x[3]};
-        List<Unknown> unknowns =
+        List<UncertainQuantity> unknowns =
                 List.of(between("a", -w, w), between("b", -w, w), between("c", -w, w), between("d", -10 * w, 10 * w));
         Outcomes sum = draw(model, unknowns);
         ExternalCheck.of(
@@ -276,7 +276,7 @@ class UncertaintyExamplesTest {
     @Test
     void massCalibration() {
         Model deviation = x -> new double[] {(x[0] + x[1]) * (1 + (x[2] - 1.2) * (1 / x[3] - 1 / x[4])) - 100_000};
-        List<Unknown> unknowns = List.of(
+        List<UncertainQuantity> unknowns = List.of(
                 normal("standard", 100_000.000, 0.050),
                 normal("added", 1.234, 0.020),
                 between("airDensity", 1.10, 1.30),
@@ -412,7 +412,7 @@ class UncertaintyExamplesTest {
     @Test
     void comparisonLossAtZero() {
         Model loss = x -> new double[] {x[0] * x[0] + x[1] * x[1]};
-        List<Unknown> unknowns = List.of(normal("real", 0, 0.005), normal("imaginary", 0, 0.005));
+        List<UncertainQuantity> unknowns = List.of(normal("real", 0, 0.005), normal("imaginary", 0, 0.005));
         ExternalCheck.of(
                         Topic.CONFIDENCE,
                         "comparison loss: uncertainty, first order",
