@@ -134,7 +134,7 @@ public record FlapValve(double compliance, double preload, double maximumLift, d
      * Difference [Pa] if the lip had no corners and no leak. Both losses of its slit go with the inverse square of the lift, {@code dp x^2 = A}, so a lip in between stands where {@code y^2 (y + p0) = A/C^2} with
      * {@code y = dp - p0}; from above, Newton steps close in on that from one side.
      */
-    private double cornerless(double flowRate, Fluid fluid) {
+    double cornerless(double flowRate, Fluid fluid) {
         LiftedSlit slit = slit();
         double load = slit.dropTimesSquaredLift(flowRate, fluid);
         double full = load / (maximumLift * maximumLift);

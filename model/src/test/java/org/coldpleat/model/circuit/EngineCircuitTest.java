@@ -150,6 +150,84 @@ class EngineCircuitTest {
     }
 
     @Test
+    void starvedFilmIsWarmedByTheOilThatArrives() {
+        Bearings thirsty = new Bearings(5e-12, 1e-5, 2, 5, 0.5);
+        OperatingPoint point = circuit(Pump.unlimited(8e-6, 2e-12), thirsty).solve(30, 300);
+        double film = point.filmTemperature();
+        double omega = 2 * Math.PI * 30;
+        double heat = OIL.at(film).dynamicViscosity() * 2 * omega * omega;
+        assertEquals(heat, (870 * 1900 * point.filterFlow() + 5) * (film - 300) / 0.5, 1e-9 * heat);
+        assertTrue(film > 301);
+    }
+
+    private static GalleryFromHotReading reading(double bearingShare, Bearings habits) {
+        return new GalleryFromHotReading(
+                250e3, 363, 30, 2.1e-4, bearingShare, AdditiveLaw.laminarOnly(3e12), 0, 1e8, habits);
+    }
+
+    @Test
+    void readingOfCoolBearingsAndLaminarJetsSplitsTheConductance() {
+        // 250 kPa less the passage's mu 1e8 2.1e-4; all of it laminar, so all of the hot drop counts when cold
+        double mu = OIL.at(363).dynamicViscosity();
+        double pressure = 250e3 - mu * 1e8 * 2.1e-4;
+        GalleryFromHotReading.Resolved resolved = reading(0.6, Bearings.NONE).resolve(OIL);
+        assertEquals(0.6 * 2.1e-4 * mu / pressure, resolved.gallery().bearings().conductance(), 1e-24);
+        double jets = 0.4 * 2.1e-4 * mu * 3e12 / pressure;
+        assertEquals(jets, resolved.gallery().restrictors().get(0).count(), 1e-10 * jets);
+        assertEquals(1, resolved.laminarShare(), 1e-12);
+        assertEquals(1, resolved.filmViscosityRatio());
+        assertEquals(5e8 * mu * 2.1e-4 / 250e3, resolved.resistanceRatio(5e8), 1e-12);
+    }
+
+    @Test
+    void galleryOfBearingsAloneHasNoJetsAndOfJetsAloneNoBearings() {
+        assertEquals(List.of(), reading(1, Bearings.NONE).resolve(OIL).gallery().restrictors());
+        assertEquals(
+                Bearings.NONE,
+                reading(0, new Bearings(0, 2e-6, 0.3, 5, 0.5))
+                        .resolve(OIL)
+                        .gallery()
+                        .bearings());
+    }
+
+    @Test
+    void readingInWhichJournalsPumpMoreThanTheirShareIsRefused() {
+        // 0.6 x 2.1e-4 m3/s are 4.2e-6 m3 a revolution
+        Bearings most = new Bearings(0, 4.1e-6, 0, 0, 0);
+        double mu = OIL.at(363).dynamicViscosity();
+        double pressed = (1.26e-4 - 1.23e-4) * mu / (250e3 - mu * 1e8 * 2.1e-4);
+        assertEquals(
+                pressed, reading(0.6, most).resolve(OIL).gallery().bearings().conductance(), 1e-9 * pressed);
+        Bearings more = new Bearings(0, 4.3e-6, 0, 0, 0);
+        IllegalArgumentException thrown = assertThrows(
+                IllegalArgumentException.class, () -> reading(0.6, more).resolve(OIL));
+        assertTrue(thrown.getMessage().contains("side flow"), thrown.getMessage());
+    }
+
+    @Test
+    void filmOfAHotReadingCarriesOffItsHeat() {
+        Bearings habits = new Bearings(0, 2e-8, 0.3, 5, 0.5);
+        GalleryFromHotReading.Resolved resolved = reading(0.6, habits).resolve(OIL);
+        double mu = OIL.at(363).dynamicViscosity();
+        double pressure = 250e3 - mu * 1e8 * 2.1e-4;
+        double omega = 2 * Math.PI * 30;
+        // (rho cp q + UA) (T - 363)/f = mu S omega^2 + p q: the film found by halving
+        double low = 363;
+        double high = 500;
+        for (int i = 0; i < 80; i++) {
+            double film = (low + high) / 2;
+            double heat = OIL.at(film).dynamicViscosity() * 0.3 * omega * omega + pressure * 1.26e-4;
+            if (heat > (870 * 1900 * 1.26e-4 + 5) * (film - 363) / 0.5) {
+                low = film;
+            } else {
+                high = film;
+            }
+        }
+        double expected = OIL.at(low).dynamicViscosity() / mu;
+        assertEquals(expected, resolved.filmViscosityRatio(), 1e-10 * expected);
+    }
+
+    @Test
     void galleryNeedsAWayOut() {
         assertThrows(IllegalArgumentException.class, () -> new Gallery(0, Bearings.NONE, List.of()));
     }

@@ -115,4 +115,108 @@ class AreaSheetTest {
                 IllegalArgumentException.class,
                 () -> AreaSheet.of(Optional.empty(), Optional.empty(), Optional.empty(), HEIGHT, NO_GLUE, "can"));
     }
+
+    private static Measured from(Provenance provenance) {
+        return Measured.exact(Kind.LENGTH, 10e-3, provenance);
+    }
+
+    @Test
+    void productIsNoBetterKnownThanItsWorstFactor() {
+        assertEquals(
+                Provenance.GUESSED,
+                AreaRoutes.strip(from(Provenance.MEASURED), from(Provenance.GUESSED))
+                        .provenance());
+        assertEquals(
+                Provenance.GUESSED,
+                AreaRoutes.strip(from(Provenance.GUESSED), from(Provenance.MEASURED))
+                        .provenance());
+    }
+
+    @Test
+    void exactReadingsGiveAnExactArea() {
+        Measured area = AreaRoutes.strip(from(Provenance.MEASURED), from(Provenance.MEASURED));
+        assertEquals(Spread.NONE, area.spread());
+        assertEquals(Spread.NORMAL, strip(1.540).spread());
+    }
+
+    @Test
+    void depthFromTheStripIsAsSureAsLengthCountAndFolds() {
+        // 5 mm of 1540 mm, 1 of 55, 2 % for the folds
+        double relative = Math.sqrt(Math.pow(5.0 / 1540, 2) + Math.pow(1.0 / 55, 2) + 0.02 * 0.02);
+        Measured depth = AreaRoutes.depthFromStrip(length(1.540, 5e-3), count(55));
+        assertEquals(14e-3 * relative, depth.standardUncertainty(), 1e-9);
+    }
+
+    @Test
+    void depthFromDiametersIsHalfTheirDifference() {
+        Measured depth = AreaRoutes.depthFromDiameters(length(70e-3, 0.3e-3), length(42e-3, 0.4e-3));
+        assertEquals(0.25e-3, depth.standardUncertainty(), 1e-12);
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> AreaRoutes.depthFromDiameters(length(42e-3, 0), length(42e-3, 0)));
+    }
+
+    @Test
+    void differingDepthsAreShownInMillimeters() {
+        assertEquals(
+                List.of("14.0 mm", "16.5 mm"),
+                AreaSheet.compareDepths(length(14e-3, 0.1e-3), length(16.5e-3, 0.1e-3), "can")
+                        .orElseThrow()
+                        .values());
+    }
+
+    @Test
+    void readingsDisagreeBeyondTwiceTheirCombinedUncertainty() {
+        // 3 and 4 make 5 tenths of a millimeter: 1 mm is just not apart
+        assertTrue(AreaSheet.compareDepths(length(14e-3, 0.3e-3), length(14.99e-3, 0.4e-3), "can")
+                .isEmpty());
+        assertTrue(AreaSheet.compareDepths(length(14e-3, 0.3e-3), length(15.01e-3, 0.4e-3), "can")
+                .isPresent());
+    }
+
+    @Test
+    void statedAreaStandsInWhereNothingElseIsKnown() {
+        Measured stated = new Measured(Kind.AREA, 0.09, 0, Spread.NONE, Provenance.PRINTED, 1, "900 cm2");
+        AreaSheet sheet = AreaSheet.of(Optional.empty(), Optional.empty(), Optional.of(stated), HEIGHT, NO_GLUE, "can");
+        assertEquals(stated, sheet.gross());
+        assertEquals("", code(sheet));
+        assertEquals(0.09, sheet.effective().value(), 1e-15);
+    }
+
+    @Test
+    void statedAreaIsComparedWithTheStripWhenThereIsNoCount() {
+        Measured stated = new Measured(Kind.AREA, 0.07, 0, Spread.NONE, Provenance.PRINTED, 1, "700 cm2");
+        AreaSheet sheet =
+                AreaSheet.of(Optional.of(strip(1.540)), Optional.empty(), Optional.of(stated), HEIGHT, NO_GLUE, "can");
+        assertEquals("area.statedDisagrees", code(sheet));
+    }
+
+    @Test
+    void glueIsAsSureAsItsReading() {
+        // gross 5 mm of 1540 and 0.5 of 60 mm of 55/60 of 0.0924 m2; glue 0.0924 x 2 x 0.5/60
+        AreaSheet sheet = AreaSheet.of(
+                Optional.of(strip(1.540)), Optional.empty(), Optional.empty(), HEIGHT, length(2.5e-3, 0.5e-3), "can");
+        double gross = 0.0847 * Math.hypot(5.0 / 1540, 0.5 / 60);
+        assertEquals(Math.hypot(gross, 0.0924 / 60), sheet.effective().standardUncertainty(), 1e-12);
+    }
+
+    @Test
+    void glueThatLeavesNothingOpenIsRefused() {
+        Measured half = Measured.exact(Kind.LENGTH, 30e-3, Provenance.MEASURED);
+        assertThrows(IllegalArgumentException.class, () -> sheet(Optional.empty(), Optional.empty(), half));
+        Measured negative = Measured.exact(Kind.LENGTH, -1e-6, Provenance.MEASURED);
+        assertThrows(IllegalArgumentException.class, () -> sheet(Optional.empty(), Optional.empty(), negative));
+    }
+
+    @Test
+    void guessedGlueMakesTheOpenAreaAGuess() {
+        Measured guessed = Measured.exact(Kind.LENGTH, 2e-3, Provenance.GUESSED);
+        assertEquals(
+                Provenance.GUESSED,
+                sheet(Optional.empty(), Optional.empty(), guessed).effective().provenance());
+        Measured none = Measured.exact(Kind.LENGTH, 0, Provenance.GUESSED);
+        assertEquals(
+                Provenance.MEASURED,
+                sheet(Optional.empty(), Optional.empty(), none).effective().provenance());
+    }
 }

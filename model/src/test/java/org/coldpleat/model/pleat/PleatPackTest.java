@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -164,5 +165,169 @@ class PleatPackTest {
         assertThrows(
                 IllegalArgumentException.class,
                 () -> new PleatPack(pleat, 1, 1, PleatClosure.DEFAULT, OptionalDouble.of(-1)));
+    }
+
+    /** Gaps from 0.6 to -0.2 mm upstream and from -0.1 to 0.5 mm downstream over a leg of 10 mm. */
+    private static PleatGeometry crossing(double floor) {
+        return new PleatGeometry(10e-3, 0.8e-3, 0.6e-3, -0.2e-3, -0.1e-3, 0.5e-3, 2e-3, 2e-3, floor, PleatEnds.PLUGGED);
+    }
+
+    private static PackResult solve(PleatGeometry pleat, PleatClosure closure) {
+        return new PleatPack(pleat, 1, 1).withClosure(closure).solve(PAPER);
+    }
+
+    @Test
+    void smallestGapsAreThoseAtTheMiddlesOfTheLastOfAHundredStretches() {
+        PleatGeometry pleat =
+                new PleatGeometry(10e-3, 0.8e-3, 0.6e-3, 0.4e-3, 0.3e-3, 0.7e-3, 2.6e-3, 2.6e-3, 0, PleatEnds.PLUGGED);
+        PackResult result = solve(pleat, PleatClosure.DEFAULT);
+        // half of a hundredth before the end: 0.4 + 0.2/200 and 0.3 + 0.4/200 mm
+        assertEquals(0.401e-3, result.smallestUpstreamGap(), 1e-15);
+        assertEquals(0.302e-3, result.smallestDownstreamGap(), 1e-15);
+        PackResult wider = solve(pleat, withGapFactor(1.1));
+        assertEquals(0.4411e-3, wider.smallestUpstreamGap(), 1e-15);
+        assertEquals(0.3322e-3, wider.smallestDownstreamGap(), 1e-15);
+    }
+
+    @Test
+    void legsTouchOverTheStretchWhereTheyWouldCross() {
+        PackResult result = solve(crossing(0), PleatClosure.DEFAULT);
+        // downstream closed up to 1/6 of the leg (17 middles of 100), upstream from 3/4 on (25)
+        assertEquals(0.42, result.touchingShare(), 1e-12);
+        assertTrue(result.flags().contains(PackFlag.LEGS_TOUCH));
+        assertFalse(result.flags().contains(PackFlag.GAP_FLOOR_HOLDS));
+    }
+
+    @Test
+    void embossedLegsDoNotTouch() {
+        PackResult result = solve(crossing(0.05e-3), PleatClosure.DEFAULT);
+        assertEquals(0, result.touchingShare());
+        assertTrue(result.flags().contains(PackFlag.GAP_FLOOR_HOLDS));
+        assertFalse(result.flags().contains(PackFlag.LEGS_TOUCH));
+    }
+
+    @Test
+    void looseLegsTouchNowhereAndHoldNoFloor() {
+        PackResult result =
+                solve(PleatGeometry.rectangular(10e-3, 0.8e-3, 0.5e-3, 0.5e-3, PleatEnds.FOLDED), PleatClosure.DEFAULT);
+        assertTrue(result.flags().isEmpty());
+        assertTrue(result.notices("here").isEmpty());
+    }
+
+    @Test
+    void packIsNarrowWhenAMeanGapIsBelowAFifthOfAMillimeter() {
+        assertFalse(isNarrow(0.21e-3, 0.5e-3, 1));
+        assertFalse(isNarrow(0.5e-3, 0.21e-3, 1));
+        assertTrue(isNarrow(0.19e-3, 0.5e-3, 1));
+        assertTrue(isNarrow(0.5e-3, 0.19e-3, 1));
+        assertTrue(isNarrow(0.21e-3, 0.5e-3, 0.9));
+        // 0.1 to 0.32 mm is 0.21 mm on the mean
+        PleatGeometry tapered =
+                new PleatGeometry(10e-3, 0.8e-3, 0.32e-3, 0.1e-3, 0.3e-3, 0.52e-3, 3e-3, 3e-3, 0, PleatEnds.PLUGGED);
+        assertFalse(solve(tapered, PleatClosure.DEFAULT).flags().contains(PackFlag.NARROW_GAP));
+    }
+
+    private static boolean isNarrow(double upstream, double downstream, double factor) {
+        PleatGeometry pleat = PleatGeometry.rectangular(10e-3, 0.8e-3, upstream, downstream, PleatEnds.FOLDED);
+        return solve(pleat, withGapFactor(factor)).flags().contains(PackFlag.NARROW_GAP);
+    }
+
+    @Test
+    void narrowPackIsLessSure() {
+        PleatGeometry pleat = PleatGeometry.rectangular(10e-3, 0.8e-3, 0.15e-3, 0.5e-3, PleatEnds.FOLDED);
+        assertEquals(
+                "pleat.narrowGap",
+                solve(pleat, PleatClosure.DEFAULT).notices("here").get(0).code());
+    }
+
+    @Test
+    void noticesNameWhatTheFlagsSay() {
+        PackResult touching = solve(crossing(0), PleatClosure.DEFAULT);
+        assertEquals("pleat.legsTouch", touching.notices("here").get(0).code());
+        assertEquals(List.of("42 %"), touching.notices("here").get(0).values());
+        PackResult crowded = new PleatPack(radial(90), 90, 0.06).solve(PAPER);
+        assertEquals("pleat.crowded", crowded.notices("here").get(0).code());
+        // (0.8 mm/tan(2 deg) - 20 mm)/15 mm = 19 %
+        assertEquals(List.of("19 %"), crowded.notices("here").get(0).values());
+        PackResult embossed = solve(crossing(0.25e-3), PleatClosure.DEFAULT);
+        assertEquals("pleat.gapFloorHolds", embossed.notices("here").get(0).code());
+        assertEquals(
+                "pleat.channelsUnknown",
+                new FlatPack(0.1).solve(PAPER).notices("here").get(0).code());
+    }
+
+    @Test
+    void touchingLegsNeedFlowAlongTheSheet() {
+        assertThrows(IllegalArgumentException.class, () -> solve(crossing(0), PleatClosure.PLAIN));
+        assertTrue(solve(crossing(0.05e-3), PleatClosure.PLAIN).resistance() > 0);
+    }
+
+    @Test
+    void dropIsViscosityTimesResistanceTimesFlow() {
+        PackResult result = new FlatPack(0.1).solve(2e7);
+        assertEquals(0.5 * 2e8 * 3e-4, result.pressureDrop(0.5, 3e-4), 1e-9);
+        assertEquals(3e-3, result.faceVelocities(3e-4)[0], 1e-15);
+        assertEquals(PleatPack.DEFAULT_CELLS, result.cells());
+    }
+
+    @Test
+    void dirtyStretchesOfASheetPassLess() {
+        // half of 0.1 m2 three times as tight: conductance 0.05/1e7 + 0.05/3e7
+        PackResult result = new FlatPack(0.1).solve(new double[] {1e7, 3e7});
+        assertEquals(1e7 / (0.05 + 0.05 / 3), result.resistance(), 1e-6);
+        assertEquals(1.5, result.relativeFaceVelocities()[0], 1e-12);
+        assertEquals(0.5, result.relativeFaceVelocities()[1], 1e-12);
+        assertArrayEquals(new double[] {0.05, 0.05}, result.cellAreas(), 1e-15);
+    }
+
+    @Test
+    void mediumMustBeFiniteEverywhereAndOfTwoCellsAtLeast() {
+        FlatPack pack = new FlatPack(0.1);
+        assertThrows(IllegalArgumentException.class, () -> pack.solve(new double[] {1e7}));
+        assertThrows(IllegalArgumentException.class, () -> pack.solve(new double[] {1e7, 0}));
+        assertThrows(IllegalArgumentException.class, () -> pack.solve(new double[] {1e7, Double.POSITIVE_INFINITY}));
+        assertEquals(2, pack.solve(new double[] {1e7, 1e7}).cells());
+        assertThrows(IllegalArgumentException.class, () -> new FlatPack(0));
+        assertThrows(IllegalArgumentException.class, () -> new FlatPack(Double.POSITIVE_INFINITY));
+    }
+
+    @Test
+    void cellAreasAddUpToTheLegs() {
+        PleatGeometry pleat = PleatGeometry.vee(14e-3, 0.6e-3, 1.2e-3, PleatEnds.PLUGGED);
+        // two legs of hypot(14, 0.6) mm, 40 pleats of 60 mm
+        double legs = 2 * Math.hypot(14e-3, 0.6e-3) * 40 * 0.06;
+        assertEquals(
+                legs,
+                Arrays.stream(new PleatPack(pleat, 40, 0.06).solve(PAPER).cellAreas())
+                        .sum(),
+                1e-15);
+        PackResult stated = new PleatPack(pleat, 40, 0.06).withStatedArea(0.05).solve(PAPER);
+        assertEquals(0.05, Arrays.stream(stated.cellAreas()).sum(), 1e-15);
+    }
+
+    @Test
+    void packMadeTallerGrowsItsStatedArea() {
+        PleatPack pack = new PleatPack(radial(55), 55, 0.06);
+        double one = pack.resistance(PAPER);
+        assertEquals(one / 1.5, pack.taller(1.5).resistance(PAPER), 1e-12 * one);
+        PleatPack stated = pack.withStatedArea(0.08);
+        assertEquals(0.12, stated.taller(1.5).solve(PAPER).effectiveArea(), 1e-15);
+        assertEquals(stated.resistance(PAPER) / 1.5, stated.taller(1.5).resistance(PAPER), 1e-12 * one);
+    }
+
+    @Test
+    void packOfMorePleatsGrowsItsStatedArea() {
+        PleatPack pack = new PleatPack(radial(55), 55, 0.06);
+        double made = new PleatPack(radial(44), 44, 0.06).resistance(PAPER);
+        assertEquals(made, pack.withPleatCount(44).resistance(PAPER), 1e-10 * made);
+        assertEquals(
+                0.08 * 44 / 55,
+                pack.withStatedArea(0.08).withPleatCount(44).solve(PAPER).effectiveArea(),
+                1e-14);
+    }
+
+    private static PleatClosure withGapFactor(double factor) {
+        PleatClosure usual = PleatClosure.DEFAULT;
+        return new PleatClosure(usual.slipCoefficient(), usual.inPlaneRatio(), usual.foldsOpen(), factor);
     }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.coldpleat.model.flow.AdditiveLaw;
 import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.flow.Openings;
 import org.junit.jupiter.api.Test;
@@ -57,5 +58,158 @@ class SpringValveTest {
         IllegalArgumentException e =
                 assertThrows(IllegalArgumentException.class, () -> SpringValve.disc(-1, 11e-3, 900, 4e-3, 0));
         assertTrue(e.getMessage().contains("openingPressure") && e.getMessage().contains("Pa"));
+    }
+
+    private static final double PRESSURE_OF_FULL_LIFT = 161.291e3;
+
+    /** Plate of 12 mm seat, 100 kPa, 1.5 N/mm, with a share z of the full flow force. */
+    private static SpringValve plate(double maximumLift, double curtain, AdditiveLaw port, double leak, double force) {
+        return new SpringValve(100e3, 12e-3, 1500, maximumLift, curtain, 0.62, port, leak, force, 90e3);
+    }
+
+    private static SpringValve plate(double force) {
+        return plate(3e-3, 1, AdditiveLaw.NONE, 0, force);
+    }
+
+    @Test
+    void springAloneDecidesTheLiftWithoutFlowForce() {
+        // pi/4 x 144 mm2 x 20 kPa/(1.5 N/mm) = 1.50796 mm
+        assertEquals(0, plate(0).lift(100e3));
+        assertEquals(1.50796e-3, plate(0).lift(120e3), 5e-9);
+        assertEquals(3e-3, plate(0).lift(200e3));
+    }
+
+    @Test
+    void flowForceHoldsTheLidBack() {
+        // z 2 Cd pi d cos 69 deg = 0.3 x 2 x 0.62 x 37.6991 mm x 0.358368 = 5.02578 mm; at 120 kPa that is 603.09 N/m
+        // more
+        // spring: 2.261947 N/(2103.09 N/m) = 1.07553 mm
+        assertEquals(1.07553e-3, plate(0.3).lift(120e3), 5e-9);
+    }
+
+    @Test
+    void fullLiftWithFlowForceNeedsMorePressure() {
+        // A (dp - pc) = (k + kf) x at 3 mm: (11.30973 + 4.5) N/(113.0973 - 15.0773) mm2 = 161.291 kPa, without force
+        // 139.789
+        assertEquals(PRESSURE_OF_FULL_LIFT, plate(0.3).fullLiftPressure(), 0.5);
+        assertEquals(139.789e3, plate(0).fullLiftPressure(), 0.5);
+    }
+
+    @Test
+    void lidReachesItsStopAtThePressureOfFullLiftAndNotBefore() {
+        // corner: the last 0.2 % of pressure lie within a thousandth of the lift
+        assertEquals(3e-3, plate(0.3).lift(1.002 * PRESSURE_OF_FULL_LIFT), 1e-18);
+        assertTrue(plate(0.3).lift(0.99 * PRESSURE_OF_FULL_LIFT) < 0.99 * 3e-3);
+    }
+
+    @Test
+    void strongFlowForceForbidsFullLift() {
+        // z = 1: the force on 6.751 mm of lift outweighs any pressure on the seat
+        assertTrue(Double.isFinite(plate(6.7e-3, 1, AdditiveLaw.NONE, 0, 1).fullLiftPressure()));
+        assertEquals(
+                Double.POSITIVE_INFINITY,
+                plate(6.8e-3, 1, AdditiveLaw.NONE, 0, 1).fullLiftPressure());
+    }
+
+    @Test
+    void flowForceLowersTheFlowOfALidInBetween() {
+        // the lid with force stands at 1.07553 mm, where a lid without stands at 100 + 20 x 1.07553/1.50796 kPa
+        Fluid oil = new Fluid(0.2, 870);
+        AdditiveLaw slit = new AdditiveLaw(
+                32 / (Math.PI * 1.07553e-3 * 1.07553e-3 * Math.PI * 12e-3),
+                1 / (2 * Math.pow(0.62 * Math.PI * 12e-3 * 1.07553e-3, 2)));
+        double expected = slit.flowRate(120e3, oil);
+        assertEquals(expected, plate(0.3).flowRate(120e3, oil), 1e-5 * expected);
+    }
+
+    @Test
+    void slopeWithFlowForceIsTheDerivativeOfTheFlow() {
+        SpringValve valve = plate(3e-3, 0.7, Openings.hole(9e-3, 2e-3, 0.7), 1e-16, 0.3);
+        for (Fluid oil : new Fluid[] {COLD, HOT}) {
+            for (double dp = 101e3; dp < 260e3; dp += 2345.6) {
+                double numeric = (valve.flowRate(dp + 1, oil) - valve.flowRate(dp - 1, oil)) / 2;
+                assertEquals(numeric, valve.flowSlope(dp, oil), 1e-5 * numeric);
+            }
+        }
+    }
+
+    @Test
+    void leakAndFlowOfTheSlitAdd() {
+        double seep = 1e-11 * 150e3 / 0.01;
+        SpringValve tight = plate(3e-3, 1, AdditiveLaw.NONE, 0, 0);
+        SpringValve leaky = plate(3e-3, 1, AdditiveLaw.NONE, 1e-11, 0);
+        assertEquals(seep, leaky.flowRate(150e3, HOT) - tight.flowRate(150e3, HOT), 1e-9 * seep);
+        assertEquals(
+                seep,
+                leaky.passage(150e3, HOT).flowRate() - tight.passage(150e3, HOT).flowRate(),
+                1e-9 * seep);
+        assertEquals(-1e-11 * 50e3 / 0.01, leaky.passage(-50e3, HOT).flowRate(), 1e-18);
+    }
+
+    @Test
+    void seatIsACircle() {
+        assertEquals(113.097e-6, plate(0).seatArea(), 0.001e-6);
+    }
+
+    @Test
+    void liftBeyondTheBoreAreaWidensNothing() {
+        // the curtain equals the bore at d/4 = 3 mm, with half of the edge at 6 mm
+        double most = plate(3e-3, 1, AdditiveLaw.NONE, 0, 0).flowRate(900e3, HOT);
+        assertEquals(most, plate(5e-3, 1, AdditiveLaw.NONE, 0, 0).flowRate(900e3, HOT), 1e-15);
+        assertEquals(most, plate(7e-3, 0.5, AdditiveLaw.NONE, 0, 0).flowRate(900e3, HOT), 0.05 * most);
+        assertTrue(plate(5e-3, 0.5, AdditiveLaw.NONE, 0, 0).flowRate(900e3, HOT) < 0.9 * most);
+    }
+
+    @Test
+    void anotherSettingKeepsTheRatioOfClosingToOpening() {
+        SpringValve valve = plate(3e-3, 0.7, Openings.hole(9e-3, 2e-3, 0.7), 1e-16, 0.3);
+        SpringValve set = valve.withOpeningPressure(200e3);
+        assertEquals(200e3, set.openingPressure());
+        assertEquals(180e3, set.closingPressure(), 1e-9);
+        assertEquals(valve, set.withOpeningPressure(100e3));
+    }
+
+    @Test
+    void openedValveKeepsAllButItsOpeningPressure() {
+        SpringValve valve = plate(3e-3, 0.7, Openings.hole(9e-3, 2e-3, 0.7), 1e-16, 0.3);
+        SpringValve opened = valve.afterOpening();
+        assertEquals(90e3, opened.openingPressure());
+        assertEquals(90e3, opened.closingPressure());
+        assertEquals(valve.seatArea(), opened.seatArea());
+        assertEquals(0.3, opened.flowForceFactor());
+        assertEquals(opened, opened.afterOpening());
+    }
+
+    @Test
+    void valveWithoutKnownClosingPressureStaysAsItIs() {
+        SpringValve unknown = new SpringValve(100e3, 12e-3, 1500, 3e-3, 1, 0.62, AdditiveLaw.NONE, 0, 0, 0);
+        assertEquals(unknown, unknown.afterOpening());
+    }
+
+    @Test
+    void cornersAreAThousandthOfOpeningPressureAndOfFullLift() {
+        // the cubic y^2 (2 w - y)/w^2 is 3/8 w at half of its width
+        double perPascal = Math.PI * 36e-6 / 1500;
+        assertEquals(37.5 * perPascal, plate(0).lift(100_050), 1e-15);
+        assertEquals(100 * perPascal, plate(0).lift(100_100), 1e-15);
+        double halfway = 100e3 + (3e-3 - 1.5e-6) / perPascal;
+        assertEquals(3e-3 - 3e-6 * 0.375, plate(0).lift(halfway), 1e-15);
+    }
+
+    @Test
+    void slopeFollowsTheFlowThroughBothCorners() {
+        // 10 Pa apart through the first corner of 100 Pa and through the second of 40 Pa before 139.789 kPa
+        for (double dp = 100_005; dp < 100_150; dp += 10) {
+            assertSlope(plate(0), dp);
+        }
+        for (double dp = 139_705; dp < 139_850; dp += 10) {
+            assertSlope(plate(0), dp);
+        }
+    }
+
+    private static void assertSlope(SpringValve valve, double dp) {
+        double h = 0.01;
+        double numeric = (valve.flowRate(dp + h, COLD) - valve.flowRate(dp - h, COLD)) / (2 * h);
+        assertEquals(numeric, valve.flowSlope(dp, COLD), 1e-4 * numeric);
     }
 }

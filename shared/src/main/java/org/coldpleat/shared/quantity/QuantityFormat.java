@@ -33,7 +33,7 @@ public final class QuantityFormat {
      * % band; a value known within a factor is printed as its 95 % band.
      */
     public static String format(Measured measured, UnitSystem system) {
-        if (measured.spread() == Spread.LOG_NORMAL && measured.halfWidth() > 0) {
+        if (measured.spread() == Spread.LOG_NORMAL) {
             return band(measured, system);
         }
         return format(measured.value(), measured.high() - measured.value(), measured.kind(), system);

@@ -22,7 +22,7 @@ final class StudentT {
         }
         double low = 0;
         double high = Math.PI / 2;
-        for (int i = 0; i < BISECTIONS && low < high; i++) {
+        for (int i = 0; i < BISECTIONS; i++) {
             double middle = (low + high) / 2;
             if (middle == low || middle == high) {
                 break;

@@ -2,6 +2,7 @@ package org.coldpleat.shared.quantity;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.coldpleat.shared.source.Provenance;
 import org.junit.jupiter.api.Test;
@@ -76,5 +77,98 @@ class QuantityFormatTest {
                 IllegalArgumentException.class,
                 () -> QuantityFormat.format(Double.NaN, Kind.LENGTH, UnitSystem.METRIC));
         assertThrows(IllegalArgumentException.class, () -> QuantityFormat.band(2, 1, Kind.LENGTH, UnitSystem.METRIC));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "LENGTH, 0.01, mm, in",
+        "AREA, 0.09, cm2, in2",
+        "VOLUME, 0.005, L, qt",
+        "MASS, 0.02, g, oz",
+        "MASS_RATE, 1e-9, mg/h, mg/h",
+        "TEMPERATURE, 300, °C, °F",
+        "TEMPERATURE_DIFFERENCE, 10, K, °F",
+        "PRESSURE_DIFFERENCE, 1e5, kPa, psi",
+        "GAUGE_PRESSURE, 1e5, kPa, psi",
+        "FLOW_RATE, 2e-4, L/min, gpm",
+        "DISPLACEMENT, 1e-5, cm3/rev, in3/rev",
+        "ROTATION, 30, rpm, rpm",
+        "KINEMATIC_VISCOSITY, 1e-4, mm2/s, cSt",
+        "DYNAMIC_VISCOSITY, 0.1, mPa·s, cP",
+        "DENSITY, 870, kg/m3, lb/ft3",
+        "BASIS_WEIGHT, 0.15, g/m2, lb/3000ft2",
+        "MEDIUM_RESISTANCE, 3e7, 1/m, 1/m",
+        "PERMEABILITY, 3e-11, um2, darcy",
+        "FACE_VELOCITY, 0.01, mm/s, ft/min",
+        "LAMINAR_RESISTANCE, 1e9, 1/m3, 1/m3",
+        "SPRING_RATE, 1500, N/mm, lbf/in",
+        "SURFACE_TENSION, 0.03, mN/m, mN/m",
+        "FORCE, 10, N, lbf",
+        "STRESS, 3e7, MPa, psi",
+        "OVERRIDE, 1e8, kPa/(L/min), psi/gpm",
+        "SLIP, 1e-12, mm3, mm3",
+        "HEAT_CONDUCTANCE, 5, W/K, W/K",
+        "POWER, 1500, kW, hp",
+        "HEAT_CAPACITY, 20000, kJ/K, kJ/K",
+        "ANGLE, 1, deg, deg",
+        "FRACTION, 0.5, %, %",
+        "COUNT, 50, 1, 1",
+        "RATIO, 2, 1, 1",
+    })
+    void eachKindIsShownInTheUnitsOfItsTrade(Kind kind, double si, String metric, String us) {
+        assertEquals(metric, QuantityFormat.unit(kind, si, UnitSystem.METRIC).symbol());
+        assertEquals(us, QuantityFormat.unit(kind, si, UnitSystem.US).symbol());
+        assertEquals(Units.of(kind).get(0), QuantityFormat.unit(kind, si, UnitSystem.SI));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "LENGTH, 99e-6, um",
+        "LENGTH, -99e-6, um",
+        "LENGTH, 100e-6, mm",
+        "LENGTH, 0, mm",
+        "VOLUME, 99e-6, mL",
+        "VOLUME, 100e-6, L",
+        "VOLUME, 0, L",
+        "FLOW_RATE, 9e-9, mL/h",
+        "FLOW_RATE, 1e-8, L/min",
+        "FLOW_RATE, 0, L/min",
+        "DURATION, 0, s",
+        "DURATION, 179, s",
+        "DURATION, 180, min",
+        "DURATION, 10799, min",
+        "DURATION, 10800, h",
+    })
+    void smallAmountsTakeTheSmallerUnitAndNothingTakesTheUsualOne(Kind kind, double si, String symbol) {
+        assertEquals(symbol, QuantityFormat.unit(kind, si, UnitSystem.METRIC).symbol());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 0", "0.001, 0.001000", "0.000999, 9.990e-4", "999900, 999900", "1000000, 1.000e6", "-2, -2.000"})
+    void aPowerOfTenIsTakenOutOfVeryLargeAndVerySmallNumbers(double number, String text) {
+        assertEquals(text, QuantityFormat.format(number, Kind.RATIO, UnitSystem.METRIC));
+    }
+
+    @Test
+    void valueWithoutWidthIsShownWithoutPlusMinus() {
+        assertEquals("0 mm", QuantityFormat.format(0, 0, Kind.LENGTH, UnitSystem.METRIC));
+        assertEquals("5.000 mm", QuantityFormat.format(0.005, 0, Kind.LENGTH, UnitSystem.METRIC));
+    }
+
+    @ParameterizedTest
+    @EnumSource(UnitSystem.class)
+    void everyWayToPrintRefusesWhatIsNotFinite(UnitSystem system) {
+        double nan = Double.NaN;
+        assertRefused(() -> QuantityFormat.format(nan, Kind.FORCE, system));
+        assertRefused(() -> QuantityFormat.format(nan, 1, Kind.FORCE, system));
+        assertRefused(() -> QuantityFormat.format(1, Double.POSITIVE_INFINITY, Kind.FORCE, system));
+        assertRefused(() -> QuantityFormat.band(Double.NEGATIVE_INFINITY, 1, Kind.FORCE, system));
+        assertRefused(() -> QuantityFormat.band(1, nan, Kind.FORCE, system));
+    }
+
+    private static void assertRefused(Runnable print) {
+        String message =
+                assertThrows(IllegalArgumentException.class, print::run).getMessage();
+        assertTrue(message.contains("FORCE") && message.contains("finite"), message);
     }
 }

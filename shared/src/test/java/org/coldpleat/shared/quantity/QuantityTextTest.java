@@ -41,6 +41,7 @@ class QuantityTextTest {
                 ".055 in | LENGTH | 0.001397",
                 "1.45in | LENGTH | 0.03683",
                 "60,5 mm | LENGTH | 0.0605",
+                "1234,567 mm | LENGTH | 1.234567",
                 "0,055 in | LENGTH | 0.001397",
                 "31 thou | LENGTH | 7.874e-4",
                 "5. mm | LENGTH | 0.005",
@@ -179,6 +180,7 @@ class QuantityTextTest {
             quoteCharacter = '`',
             value = {
                 "1,234 mm | LENGTH | quantity.thousandsOrDecimal",
+                "123,456 mm | LENGTH | quantity.thousandsOrDecimal",
                 "1,234.5 mm | LENGTH | quantity.thousands",
                 "1.234,5 mm | LENGTH | quantity.thousands",
                 "1 540 mm | LENGTH | quantity.thousands",
@@ -240,6 +242,71 @@ class QuantityTextTest {
         QuantityProblem wrong = problem("104 mPa·s", Kind.KINEMATIC_VISCOSITY);
         assertEquals("dynamic viscosity", wrong.values().get(1));
         assertEquals("kinematic viscosity", wrong.values().get(2));
+    }
+
+    @Test
+    void unknownUnitOfACountIsToldThatABareNumberWillDo() {
+        QuantityProblem unknown = problem("48 furlong", Kind.COUNT);
+        assertEquals("quantity.unitUnknown", unknown.code());
+        assertEquals("1", unknown.values().get(2));
+    }
+
+    @Test
+    void rangeWhoseEndsAreEqualIsOneValue() {
+        assertEquals(Spread.NONE, read("5 to 5 mm", Kind.LENGTH).spread());
+        assertEquals(0.005, read("5 to 5 mm", Kind.LENGTH).value(), 1e-17);
+    }
+
+    @Test
+    void plusMinusNothingIsNoSpread() {
+        assertEquals(Spread.NONE, read("36.8 mm ± 0 mm", Kind.LENGTH).spread());
+    }
+
+    @Test
+    void oneReadingInBracketsIsOneValue() {
+        Measured one = read("[36] mm", Kind.LENGTH);
+        assertEquals(0.036, one.value(), 1e-17);
+        assertEquals(Spread.NONE, one.spread());
+        assertEquals(1, one.repeats());
+    }
+
+    @Test
+    void commaSeparatesReadingsAsSoonAsOneOfThemHasADecimalPoint() {
+        Measured mean = read("[36.7,37] mm", Kind.LENGTH);
+        assertEquals(2, mean.repeats());
+        assertEquals(36.85e-3, mean.value(), 1e-16);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1.5 to 3", "1 to 2.5", "2.5 ± 1", "[1, 2.5]"})
+    void thingsAreCountedInWholeNumbersInEveryWayOfWriting(String text) {
+        assertEquals("quantity.whole", problem(text, Kind.COUNT).code());
+    }
+
+    @Test
+    void shareOfOneLeavesOpenWhatItsPercentMean() {
+        assertEquals(
+                "quantity.spreadAmbiguous", problem("1 ± 5 %", Kind.FRACTION).code());
+    }
+
+    @Test
+    void absoluteZeroItselfIsATemperature() {
+        assertEquals(0, read("0 K", Kind.TEMPERATURE).value());
+        assertEquals(0, read("1 ± 1 K", Kind.TEMPERATURE).low());
+    }
+
+    @Test
+    void raisedDigitsAfterTenMayBeSeveral() {
+        assertEquals(2.5e10, read("2.5·10¹⁰ 1/m", Kind.MEDIUM_RESISTANCE).value(), 1);
+    }
+
+    @Test
+    void everyFractionSignIsRead() {
+        double[] value = {1.5, 1.25, 1.75, 1.125, 1.375, 1.625, 1.875};
+        for (int i = 0; i < value.length; i++) {
+            String text = "1" + "½¼¾⅛⅜⅝⅞".charAt(i) + " in";
+            assertEquals(value[i] * 0.0254, read(text, Kind.LENGTH).value(), 1e-16, text);
+        }
     }
 
     @Test

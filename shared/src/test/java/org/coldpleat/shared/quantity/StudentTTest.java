@@ -36,6 +36,7 @@ class StudentTTest {
     @Test
     void refusesSharesOutsideZeroToOne() {
         assertThrows(IllegalArgumentException.class, () -> StudentT.twoSided(1, 3));
+        assertThrows(IllegalArgumentException.class, () -> StudentT.twoSided(0, 3));
         assertThrows(IllegalArgumentException.class, () -> StudentT.twoSided(0.95, 0));
     }
 }

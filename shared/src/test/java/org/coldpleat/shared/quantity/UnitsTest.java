@@ -1,6 +1,7 @@
 package org.coldpleat.shared.quantity;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -83,5 +84,18 @@ class UnitsTest {
         assertTrue(Units.find(Kind.PRESSURE_DIFFERENCE, "mPa").isEmpty());
         assertTrue(Units.find(Kind.DYNAMIC_VISCOSITY, "MPa s").isEmpty());
         assertTrue(Units.find(Kind.LENGTH, "Mm").isEmpty());
+    }
+
+    @Test
+    void unitThatIsAskedForAndMissingIsNamed() {
+        IllegalArgumentException thrown =
+                assertThrows(IllegalArgumentException.class, () -> Units.require(Kind.LENGTH, "furlong"));
+        assertTrue(thrown.getMessage().contains("furlong"));
+    }
+
+    @Test
+    void bareOneIsNotOfferedAsAUnit() {
+        assertEquals(List.of("%"), Units.symbols(Kind.FRACTION));
+        assertEquals(List.of(), Units.symbols(Kind.COUNT));
     }
 }
