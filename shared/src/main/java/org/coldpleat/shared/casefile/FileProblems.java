@@ -8,6 +8,9 @@ import java.util.List;
 public final class FileProblems {
     private static final int MOST = 100;
 
+    /** Letters of a text that are shown in a problem. */
+    private static final int SHOWN = 60;
+
     private final String file;
     private final List<CaseProblem> found = new ArrayList<>();
 
@@ -45,5 +48,11 @@ public final class FileProblems {
         int rest = sorted.size() - MOST;
         first.add(new CaseProblem(file, 0, 0, "", "", "file.moreProblems", List.of(Integer.toString(rest))));
         return List.copyOf(first);
+    }
+
+    /** Long found texts are shown in part. */
+    public static String cut(String text) {
+        String line = text.replaceAll("\\s+", " ");
+        return line.length() <= SHOWN ? line : line.substring(0, SHOWN) + " ...";
     }
 }

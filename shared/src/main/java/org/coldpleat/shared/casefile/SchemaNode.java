@@ -23,6 +23,12 @@ public record SchemaNode(
         Optional<Provenance> provenance,
         int shortest,
         int longest) {
+    /** Parts of a quantity that is spelled out. */
+    public static final List<String> QUANTITY_KEYS = List.of("value", "plusMinus", "provenance", "note");
+
+    /** Words for where a value comes from, as a case file has them. */
+    public static final List<String> PROVENANCES =
+            List.of("measured", "printed", "maker", "published", "typical", "guessed");
 
     /** What a field holds. */
     public enum Type {

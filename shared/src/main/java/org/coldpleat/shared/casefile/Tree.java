@@ -33,6 +33,11 @@ public sealed interface Tree {
                 && allRead(one.values(), two.values());
     }
 
+    /** A value as typed; a list in one piece; empty for keys. */
+    default String whole() {
+        return this instanceof Scalar scalar ? scalar.text() : "";
+    }
+
     private static boolean allRead(List<? extends Tree> some, List<? extends Tree> others) {
         boolean same = some.size() == others.size();
         for (int i = 0; same && i < some.size(); i++) {
@@ -50,7 +55,21 @@ public sealed interface Tree {
     }
 
     /** A list; {@code raw} is the text of a list in brackets as it stands in the file, empty for other lists. */
-    record Items(List<Tree> items, String raw, int line, int column, int start, int end) implements Tree {}
+    record Items(List<Tree> items, String raw, int line, int column, int start, int end) implements Tree {
+        @Override
+        public String whole() {
+            boolean plain = items.stream().allMatch(item -> item instanceof Scalar s && s.plain());
+            return plain && !raw.isEmpty() ? raw : inBrackets();
+        }
+
+        private String inBrackets() {
+            StringBuilder list = new StringBuilder("[");
+            for (Tree item : items) {
+                list.append(list.length() > 1 ? "; " : "").append(item instanceof Scalar s ? s.text() : "?");
+            }
+            return list.append("]").toString();
+        }
+    }
 
     /** A value that was given in a broken way that is already noted. */
     record Spoiled(int line, int column, int start, int end) implements Tree {}
@@ -67,5 +86,12 @@ public sealed interface Tree {
     }
 
     /** One key with its value. */
-    record Pair(Scalar key, Tree value) {}
+    record Pair(Scalar key, Tree value) {
+        /** True for the piece of a number behind a decimal comma in braces. */
+        public boolean isTail() {
+            boolean digit =
+                    !key().text().isEmpty() && Character.isDigit(key().text().charAt(0));
+            return digit && key().plain() && value() instanceof Scalar value && value.isBlank();
+        }
+    }
 }

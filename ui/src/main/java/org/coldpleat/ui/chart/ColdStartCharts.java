@@ -21,7 +21,6 @@ import org.coldpleat.ui.chart.style.ChartUnits;
 import org.coldpleat.ui.chart.style.Charts;
 import org.coldpleat.ui.chart.style.CurveRenderer;
 import org.coldpleat.ui.chart.style.TimeAxis;
-import org.coldpleat.ui.chart.temperature.TemperatureCharts;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.axis.NumberAxis;
@@ -69,7 +68,7 @@ public final class ColdStartCharts {
         plot.add(shares(start, names), 3);
         LegendItemCollection legend = new LegendItemCollection();
         for (ColdStartCandidate one : start.candidates()) {
-            legend.add(TemperatureCharts.legendItem(names.indexOf(one.name()), legendText(one, units.pressure())));
+            legend.add(Charts.legendItem(names.indexOf(one.name()), legendText(one, units.pressure())));
         }
         plot.setFixedLegendItems(legend);
         return Charts.chart(
@@ -112,7 +111,7 @@ public final class ColdStartCharts {
         plot.add(second, 1);
         LegendItemCollection legend = new LegendItemCollection();
         for (ColdStartSweep.Candidate one : sweep.candidates()) {
-            legend.add(TemperatureCharts.legendItem(
+            legend.add(Charts.legendItem(
                     names.indexOf(one.name()),
                     one.hasValve() ? one.name() : ChartTexts.get("legend.noValve", one.name())));
         }

@@ -16,7 +16,6 @@ import org.coldpleat.ui.chart.style.ChartTexts;
 import org.coldpleat.ui.chart.style.ChartTheme;
 import org.coldpleat.ui.chart.style.ChartUnits;
 import org.coldpleat.ui.chart.style.Charts;
-import org.coldpleat.ui.chart.temperature.TemperatureCharts;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
 import org.jfree.chart.LegendItemCollection;
@@ -64,7 +63,7 @@ public final class ConfidenceBars {
                 .toList();
         LegendItemCollection legend = new LegendItemCollection();
         for (int i = 0; i < names.size(); i++) {
-            legend.add(TemperatureCharts.legendItem(i, names.get(i)));
+            legend.add(Charts.legendItem(i, names.get(i)));
         }
         for (StateOutcome one : result.outcomes()) {
             int index = names.indexOf(one.candidate());

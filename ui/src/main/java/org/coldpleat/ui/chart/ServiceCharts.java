@@ -17,7 +17,6 @@ import org.coldpleat.ui.chart.style.Charts;
 import org.coldpleat.ui.chart.style.CurveRenderer;
 import org.coldpleat.ui.chart.style.DecadeAxis;
 import org.coldpleat.ui.chart.style.NamedChart;
-import org.coldpleat.ui.chart.temperature.TemperatureCharts;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
 import org.jfree.chart.LegendItemCollection;
@@ -258,6 +257,6 @@ public final class ServiceCharts {
     }
 
     private static LegendItem legendItem(int index, String text) {
-        return TemperatureCharts.legendItem(index, text);
+        return Charts.legendItem(index, text);
     }
 }

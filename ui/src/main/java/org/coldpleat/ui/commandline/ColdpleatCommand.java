@@ -1,6 +1,6 @@
 package org.coldpleat.ui.commandline;
 
-import org.coldpleat.ui.text.ProgramVersion;
+import org.coldpleat.ui.commandline.output.VersionLine;
 import org.coldpleat.ui.text.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -11,7 +11,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "coldpleat",
         mixinStandardHelpOptions = true,
-        versionProvider = ProgramVersion.class,
+        versionProvider = VersionLine.class,
         synopsisSubcommandLabel = "COMMAND")
 final class ColdpleatCommand implements Runnable {
     @Spec

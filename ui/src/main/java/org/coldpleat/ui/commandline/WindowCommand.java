@@ -6,13 +6,13 @@ import java.util.concurrent.Callable;
 import java.util.function.Predicate;
 import org.coldpleat.ui.commandline.output.ExitCode;
 import org.coldpleat.ui.commandline.output.Stop;
-import org.coldpleat.ui.text.ProgramVersion;
+import org.coldpleat.ui.commandline.output.VersionLine;
 import org.coldpleat.ui.text.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
 /** {@code window}: the same model behind a window. */
-@Command(name = "window", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
+@Command(name = "window", mixinStandardHelpOptions = true, versionProvider = VersionLine.class)
 final class WindowCommand implements Callable<Integer> {
     private final Predicate<Optional<Path>> window;
 

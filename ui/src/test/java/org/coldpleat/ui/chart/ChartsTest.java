@@ -102,7 +102,7 @@ class ChartsTest {
     @Test
     void shadesOfTheMapGetDarkerStepByStep() {
         double before = Double.POSITIVE_INFINITY;
-        for (int step = 0; step <= ChartTheme.SHARE_STEPS.length; step++) {
+        for (int step = 0; step <= ChartTheme.SHARE_STEPS.size(); step++) {
             var shade = ChartTheme.shade(step);
             // Rec. ITU-R BT.709-6 luma weights, which is how a gray print comes out
             double luma = 0.2126 * shade.getRed() + 0.7152 * shade.getGreen() + 0.0722 * shade.getBlue();

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.coldpleat.shared.casefile.SchemaNode;
-import org.coldpleat.shared.casefile.reading.QuantityNode;
 
 /**
  * The way from the top of a file to a field, such as {@code candidates[2].medium.thickness}. A step is a key, or the
@@ -55,7 +54,7 @@ public record CasePath(List<Step> steps) {
                 at = at.items().get();
             } else if (at.type() == SchemaNode.Type.QUANTITY
                     && i + 1 == steps.size()
-                    && QuantityNode.KEYS.contains(step.key())) {
+                    && SchemaNode.QUANTITY_KEYS.contains(step.key())) {
                 return Optional.of(at);
             } else {
                 SchemaNode below = at.properties().get(step.key());

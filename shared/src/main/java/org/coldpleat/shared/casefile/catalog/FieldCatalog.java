@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.coldpleat.shared.casefile.SchemaNode;
-import org.coldpleat.shared.casefile.reading.QuantityNode;
 import org.coldpleat.shared.notice.Wording;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Units;
@@ -80,7 +79,7 @@ public final class FieldCatalog {
 
     /** Words for where a value comes from, as they stand in the file. */
     public static List<String> provenances() {
-        return QuantityNode.PROVENANCES;
+        return SchemaNode.PROVENANCES;
     }
 
     /**

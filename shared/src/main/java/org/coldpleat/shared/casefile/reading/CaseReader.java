@@ -154,7 +154,7 @@ public final class CaseReader {
             }
             boolean newer = found.matches("[0-9]{1,9}") && Integer.parseInt(found) > 1;
             String code = newer ? "version.newer" : "version.unknown";
-            problems.add(place, pair.value().line(), pair.value().column(), code, CaseWalker.cut(found), VERSION);
+            problems.add(place, pair.value().line(), pair.value().column(), code, FileProblems.cut(found), VERSION);
             return !newer;
         }
         return true;

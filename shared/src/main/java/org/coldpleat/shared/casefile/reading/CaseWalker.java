@@ -25,7 +25,6 @@ import org.coldpleat.shared.source.Provenance;
 public final class CaseWalker {
     private static final List<String> YES = List.of("true", "yes");
     private static final List<String> NO = List.of("false", "no");
-    private static final int SHOWN = 60;
 
     private final FileProblems problems;
     private final QuantityNode quantities;
@@ -79,7 +78,7 @@ public final class CaseWalker {
                         place.key(key.text()), key.line(), key.column(), "key.twice", key.text(), before.toString());
                 continue;
             }
-            if (keys.inline() && i + 1 < all.size() && isTail(all.get(i + 1)) && pair.value() instanceof Scalar head) {
+            if (keys.inline() && i + 1 < all.size() && all.get(i + 1).isTail() && pair.value() instanceof Scalar head) {
                 String whole = head.text() + "," + all.get(i + 1).key().text();
                 problems.add(
                         place.key(key.text()),
@@ -98,22 +97,22 @@ public final class CaseWalker {
         return kept;
     }
 
-    /** True for the piece of a number behind a decimal comma in braces. */
-    public static boolean isTail(Pair pair) {
-        boolean digit = !pair.key().text().isEmpty()
-                && Character.isDigit(pair.key().text().charAt(0));
-        return digit && pair.key().plain() && pair.value() instanceof Scalar value && value.isBlank();
-    }
-
     private void unknown(Scalar key, SchemaNode schema, Place place) {
         List<String> known = List.copyOf(schema.properties().keySet());
         Optional<String> near = NearestWord.to(key.text(), known);
         String allowed = String.join(", ", known);
-        Place at = place.key(cut(key.text()));
+        Place at = place.key(FileProblems.cut(key.text()));
         if (near.isPresent()) {
-            problems.add(at, key.line(), key.column(), "key.unknown.near", cut(key.text()), allowed, near.get());
+            problems.add(
+                    at,
+                    key.line(),
+                    key.column(),
+                    "key.unknown.near",
+                    FileProblems.cut(key.text()),
+                    allowed,
+                    near.get());
         } else {
-            problems.add(at, key.line(), key.column(), "key.unknown", cut(key.text()), allowed);
+            problems.add(at, key.line(), key.column(), "key.unknown", FileProblems.cut(key.text()), allowed);
         }
     }
 
@@ -185,7 +184,7 @@ public final class CaseWalker {
         if (item instanceof Keys keys) {
             for (Pair pair : keys.pairs()) {
                 if (pair.key().text().equals("name") && pair.value() instanceof Scalar scalar) {
-                    return cut(scalar.text());
+                    return FileProblems.cut(scalar.text());
                 }
             }
         }
@@ -215,7 +214,7 @@ public final class CaseWalker {
                 if (YES.contains(word) || NO.contains(word)) {
                     return nothing.withFlag(YES.contains(word));
                 }
-                problems.add(place, scalar.line(), scalar.column(), "flag.unknown", cut(text));
+                problems.add(place, scalar.line(), scalar.column(), "flag.unknown", FileProblems.cut(text));
                 return nothing;
             }
             case INTEGER -> {
@@ -235,9 +234,10 @@ public final class CaseWalker {
         String allowed = String.join(", ", schema.choices());
         Optional<String> near = NearestWord.to(text, schema.choices());
         if (near.isPresent()) {
-            problems.add(place, at.line(), at.column(), "choice.unknown.near", cut(text), allowed, near.get());
+            problems.add(
+                    place, at.line(), at.column(), "choice.unknown.near", FileProblems.cut(text), allowed, near.get());
         } else {
-            problems.add(place, at.line(), at.column(), "choice.unknown", cut(text), allowed);
+            problems.add(place, at.line(), at.column(), "choice.unknown", FileProblems.cut(text), allowed);
         }
     }
 
@@ -248,13 +248,12 @@ public final class CaseWalker {
             problems.add(place, tree.line(), tree.column(), "type." + wanted + ".foundKeys", allowed);
         } else if (tree instanceof Scalar scalar) {
             problems.add(
-                    place, tree.line(), tree.column(), "type." + wanted + ".foundText", allowed, cut(scalar.text()));
+                    place,
+                    tree.line(),
+                    tree.column(),
+                    "type." + wanted + ".foundText",
+                    allowed,
+                    FileProblems.cut(scalar.text()));
         }
-    }
-
-    /** Long found texts are shown in part. */
-    public static String cut(String text) {
-        String line = text.replaceAll("\\s+", " ");
-        return line.length() <= SHOWN ? line : line.substring(0, SHOWN) + " ...";
     }
 }

@@ -1,7 +1,6 @@
 package org.coldpleat.shared.casefile.reading;
 
 import java.util.HashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -10,7 +9,6 @@ import org.coldpleat.shared.casefile.FileProblems;
 import org.coldpleat.shared.casefile.Place;
 import org.coldpleat.shared.casefile.SchemaNode;
 import org.coldpleat.shared.casefile.Tree;
-import org.coldpleat.shared.casefile.Tree.Items;
 import org.coldpleat.shared.casefile.Tree.Keys;
 import org.coldpleat.shared.casefile.Tree.Pair;
 import org.coldpleat.shared.casefile.Tree.Scalar;
@@ -26,11 +24,6 @@ import org.coldpleat.shared.source.Provenance;
 /** Reads what stands in place of a quantity: a text, a list of readings, a group of keys, or the word typical. */
 public final class QuantityNode {
     private static final String TYPICAL = "typical";
-    public static final List<String> KEYS = List.of("value", "plusMinus", "provenance", "note");
-
-    public static final List<String> PROVENANCES =
-            List.of("measured", "printed", "maker", "published", "typical", "guessed");
-
     private final FileProblems problems;
 
     QuantityNode(FileProblems problems) {
@@ -41,23 +34,7 @@ public final class QuantityNode {
         if (tree instanceof Keys keys) {
             return fromKeys(keys, schema, place, provenance);
         }
-        return fromText(tree, text(tree), "", schema, place, provenance, Optional.empty());
-    }
-
-    public static String text(Tree tree) {
-        if (tree instanceof Items items) {
-            boolean plain = items.items().stream().allMatch(item -> item instanceof Scalar s && s.plain());
-            return plain && !items.raw().isEmpty() ? items.raw() : fromItems(items);
-        }
-        return tree instanceof Scalar scalar ? scalar.text() : "";
-    }
-
-    private static String fromItems(Items items) {
-        StringBuilder list = new StringBuilder("[");
-        for (Tree item : items.items()) {
-            list.append(list.length() > 1 ? "; " : "").append(item instanceof Scalar s ? s.text() : "?");
-        }
-        return list.append("]").toString();
+        return fromText(tree, tree.whole(), "", schema, place, provenance, Optional.empty());
     }
 
     private Entry fromText(
@@ -91,7 +68,7 @@ public final class QuantityNode {
         }
         if (reading.problem().isPresent()) {
             QuantityProblem problem = reading.problem().get();
-            String[] values = problem.values().stream().map(CaseWalker::cut).toArray(String[]::new);
+            String[] values = problem.values().stream().map(FileProblems::cut).toArray(String[]::new);
             problems.add(place, at.line(), at.column(), problem.code(), values);
             return nothing;
         }
@@ -105,17 +82,17 @@ public final class QuantityNode {
         boolean broken = false;
         for (Pair pair : keys.pairs()) {
             String key = pair.key().text();
-            if (!KEYS.contains(key)) {
+            if (!SchemaNode.QUANTITY_KEYS.contains(key)) {
                 broken = true;
-                Optional<String> near = NearestWord.to(key, KEYS);
+                Optional<String> near = NearestWord.to(key, SchemaNode.QUANTITY_KEYS);
                 String code = near.isPresent() ? "key.unknown.near" : "key.unknown";
                 problems.add(
-                        place.key(CaseWalker.cut(key)),
+                        place.key(FileProblems.cut(key)),
                         pair.key().line(),
                         pair.key().column(),
                         code,
-                        CaseWalker.cut(key),
-                        String.join(", ", KEYS),
+                        FileProblems.cut(key),
+                        String.join(", ", SchemaNode.QUANTITY_KEYS),
                         near.orElse(""));
             } else if (given.putIfAbsent(key, pair.value()) != null) {
                 broken = true;
@@ -140,30 +117,30 @@ public final class QuantityNode {
         Optional<Provenance> provenance = provenance(given.get("provenance"), place);
         return fromText(
                 value,
-                text(value),
-                given.containsKey("plusMinus") ? text(given.get("plusMinus")).strip() : "",
+                value.whole(),
+                given.containsKey("plusMinus") ? given.get("plusMinus").whole().strip() : "",
                 schema,
                 place,
                 provenance.orElse(inherited),
-                Optional.ofNullable(given.get("note")).map(QuantityNode::text));
+                Optional.ofNullable(given.get("note")).map(Tree::whole));
     }
 
     private Optional<Provenance> provenance(Tree tree, Place place) {
         if (tree == null) {
             return Optional.empty();
         }
-        String word = text(tree).strip();
-        if (PROVENANCES.contains(word)) {
+        String word = tree.whole().strip();
+        if (SchemaNode.PROVENANCES.contains(word)) {
             return Optional.of(Provenance.valueOf(word.toUpperCase(Locale.ROOT)));
         }
-        Optional<String> near = NearestWord.to(word, PROVENANCES);
+        Optional<String> near = NearestWord.to(word, SchemaNode.PROVENANCES);
         problems.add(
                 place.key("provenance"),
                 tree.line(),
                 tree.column(),
                 near.isPresent() ? "choice.unknown.near" : "choice.unknown",
-                CaseWalker.cut(word),
-                String.join(", ", PROVENANCES),
+                FileProblems.cut(word),
+                String.join(", ", SchemaNode.PROVENANCES),
                 near.orElse(""));
         return Optional.empty();
     }
@@ -186,7 +163,7 @@ public final class QuantityNode {
                     at.line(),
                     at.column(),
                     code,
-                    CaseWalker.cut(measured.written()),
+                    FileProblems.cut(measured.written()),
                     lower.map(SchemaNode.Limit::written).orElse(""),
                     upper.map(SchemaNode.Limit::written).orElse(""));
             return;
@@ -194,7 +171,7 @@ public final class QuantityNode {
         boolean positive =
                 lower.isPresent() && lower.get().si() >= 0 && schema.kind().orElseThrow() != Kind.TEMPERATURE;
         if (positive && measured.spread() == Spread.RECTANGULAR && measured.low() < 0) {
-            problems.add(place, at.line(), at.column(), "range.spread", CaseWalker.cut(measured.written()));
+            problems.add(place, at.line(), at.column(), "range.spread", FileProblems.cut(measured.written()));
         }
     }
 

@@ -114,7 +114,7 @@ final class TraceFile {
             }
         }
         if (names.length != COLUMNS || time.isEmpty() || temperature.isEmpty()) {
-            problems.add(at, 0, "trace.header", CaseWalker.cut(line));
+            problems.add(at, 0, "trace.header", FileProblems.cut(line));
             return Optional.empty();
         }
         return Optional.of(new TraceFile(problems, timeColumn, time.get(), temperature.get(), separator));
@@ -129,15 +129,15 @@ final class TraceFile {
             double seconds = time.toSi(number(cells[timeColumn]));
             double kelvin = temperature.toSi(number(cells[1 - timeColumn]));
             if (!(seconds >= 0) || !(kelvin > 0)) {
-                problems.add(at, 0, "trace.belowZero", CaseWalker.cut(line));
+                problems.add(at, 0, "trace.belowZero", FileProblems.cut(line));
             } else if (!readings.isEmpty()
                     && seconds <= readings.get(readings.size() - 1).time()) {
-                problems.add(at, 0, "trace.timeFalls", CaseWalker.cut(line));
+                problems.add(at, 0, "trace.timeFalls", FileProblems.cut(line));
             } else {
                 readings.add(new LoggedTemperature(seconds, kelvin));
             }
         } catch (NumberFormatException e) {
-            problems.add(at, 0, "trace.row", CaseWalker.cut(line));
+            problems.add(at, 0, "trace.row", FileProblems.cut(line));
         }
     }
 

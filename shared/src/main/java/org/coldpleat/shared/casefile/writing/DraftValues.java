@@ -9,8 +9,6 @@ import org.coldpleat.shared.casefile.Tree.Items;
 import org.coldpleat.shared.casefile.Tree.Keys;
 import org.coldpleat.shared.casefile.Tree.Pair;
 import org.coldpleat.shared.casefile.Tree.Scalar;
-import org.coldpleat.shared.casefile.reading.CaseWalker;
-import org.coldpleat.shared.casefile.reading.QuantityNode;
 
 /** Every value of a tree as it was typed, by its path; blank ones are left out. */
 final class DraftValues {
@@ -64,7 +62,7 @@ final class DraftValues {
         return keys.inline()
                 && pair + 1 < keys.pairs().size()
                 && keys.pairs().get(pair).value() instanceof Scalar
-                && CaseWalker.isTail(keys.pairs().get(pair + 1));
+                && keys.pairs().get(pair + 1).isTail();
     }
 
     /** Index behind the value of a pair, its tail included. */
@@ -82,7 +80,7 @@ final class DraftValues {
     /** What was typed for a value; empty if it was left blank. */
     static String typed(Tree tree) {
         if (tree instanceof Items items) {
-            return items.items().isEmpty() ? "" : QuantityNode.text(items);
+            return items.items().isEmpty() ? "" : items.whole();
         }
         return tree instanceof Scalar scalar && !scalar.isBlank()
                 ? scalar.text().strip()

@@ -11,7 +11,6 @@ import org.coldpleat.shared.casefile.Tree.Scalar;
 import org.coldpleat.shared.casefile.catalog.CasePath;
 import org.coldpleat.shared.casefile.catalog.CasePath.Step;
 import org.coldpleat.shared.casefile.catalog.CaseSchema;
-import org.coldpleat.shared.casefile.reading.QuantityNode;
 
 /** Writes one value into the text of a draft where its field stands, and makes the field where there is none. */
 final class DraftWriter {
@@ -141,7 +140,7 @@ final class DraftWriter {
                 .schema(CaseSchema.ROOT)
                 .filter(node -> node.type() == SchemaNode.Type.SECTION)
                 .map(node -> List.copyOf(node.properties().keySet()))
-                .orElse(QuantityNode.KEYS);
+                .orElse(SchemaNode.QUANTITY_KEYS);
         int before = -1;
         for (int i = 0; i < keys.pairs().size(); i++) {
             int place = order.indexOf(keys.pairs().get(i).key().text());

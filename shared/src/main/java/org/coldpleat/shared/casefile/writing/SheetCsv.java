@@ -14,7 +14,6 @@ import org.coldpleat.shared.casefile.CaseProblem;
 import org.coldpleat.shared.casefile.FileProblems;
 import org.coldpleat.shared.casefile.Place;
 import org.coldpleat.shared.casefile.catalog.SheetColumns;
-import org.coldpleat.shared.casefile.reading.CaseWalker;
 import org.coldpleat.shared.quantity.QuantityProblem;
 import org.coldpleat.shared.quantity.QuantityReading;
 import org.coldpleat.shared.quantity.QuantityText;
@@ -170,9 +169,9 @@ public final class SheetCsv {
             if (column.isEmpty() && !name.isEmpty()) {
                 String near = SheetColumns.nearest(name).orElse("");
                 String code = near.isEmpty() ? "sheet.column" : "sheet.column.near";
-                problems.add(header.number(), i + 1, code, CaseWalker.cut(name), (i + 1) + "", near);
+                problems.add(header.number(), i + 1, code, FileProblems.cut(name), (i + 1) + "", near);
             } else if (column.isPresent() && !seen.add(column.get().path())) {
-                problems.add(header.number(), i + 1, "sheet.columnTwice", CaseWalker.cut(name), (i + 1) + "");
+                problems.add(header.number(), i + 1, "sheet.columnTwice", FileProblems.cut(name), (i + 1) + "");
             }
             columns.add(column);
         }
@@ -199,7 +198,7 @@ public final class SheetCsv {
             }
             if (columns.get(i).isEmpty()) {
                 if (problems.isEmpty()) {
-                    problems.add(line.number(), i + 1, "sheet.cellWithoutColumn", CaseWalker.cut(cell), (i + 1) + "");
+                    problems.add(line.number(), i + 1, "sheet.cellWithoutColumn", FileProblems.cut(cell), (i + 1) + "");
                 }
                 continue;
             }
@@ -230,7 +229,7 @@ public final class SheetCsv {
                         line,
                         at,
                         problem.code(),
-                        problem.values().stream().map(CaseWalker::cut).toArray(String[]::new));
+                        problem.values().stream().map(FileProblems::cut).toArray(String[]::new));
             }
         } else if (!quantity && !column.part() && !column.field().choices().isEmpty()) {
             boolean flag = column.field().choices().contains("true")
@@ -242,7 +241,7 @@ public final class SheetCsv {
                         line,
                         at,
                         "choice.unknown",
-                        CaseWalker.cut(typed),
+                        FileProblems.cut(typed),
                         String.join(", ", column.field().choices()));
             }
         }

@@ -14,7 +14,6 @@ import java.util.Random;
 import org.coldpleat.shared.casefile.SchemaNode;
 import org.coldpleat.shared.casefile.catalog.CasePath;
 import org.coldpleat.shared.casefile.catalog.CaseSchema;
-import org.coldpleat.shared.casefile.reading.QuantityNode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -244,7 +243,7 @@ class CaseDraftPropertyTest {
                 at = at.items().orElseThrow();
             } else if (at.type() != SchemaNode.Type.SECTION) {
                 boolean part = at.type() == SchemaNode.Type.QUANTITY && random.nextInt(5) == 0;
-                return (part ? path.key(QuantityNode.KEYS.get(random.nextInt(4))) : path).toString();
+                return (part ? path.key(SchemaNode.QUANTITY_KEYS.get(random.nextInt(4))) : path).toString();
             }
         }
     }

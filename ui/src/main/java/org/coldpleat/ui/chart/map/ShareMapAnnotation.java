@@ -106,7 +106,7 @@ final class ShareMapAnnotation extends AbstractXYAnnotation {
     }
 
     private static float width(double level) {
-        return level == ChartTheme.SHARE_STEPS[0] ? ChartTheme.CURVE_WIDTH : ChartTheme.THIN_WIDTH;
+        return level == ChartTheme.SHARE_STEPS.get(0) ? ChartTheme.CURVE_WIDTH : ChartTheme.THIN_WIDTH;
     }
 
     /** A label that is drawn after all lines, so that none runs through it. */

@@ -3,6 +3,7 @@ package org.coldpleat.ui.chart.map;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.shared.quantity.Units;
@@ -68,16 +69,16 @@ public final class ShareMapChart {
 
     private static LegendItemCollection legend(boolean gaps) {
         LegendItemCollection legend = new LegendItemCollection();
-        double[] steps = ChartTheme.SHARE_STEPS;
-        for (int step = 0; step <= steps.length; step++) {
+        List<Double> steps = ChartTheme.SHARE_STEPS;
+        for (int step = 0; step <= steps.size(); step++) {
             String text = step == 0
-                    ? ChartTexts.get("map.below", Charts.number(100 * steps[0]))
-                    : step == steps.length
-                            ? ChartTexts.get("map.above", Charts.number(100 * steps[step - 1]))
+                    ? ChartTexts.get("map.below", Charts.number(100 * steps.get(0)))
+                    : step == steps.size()
+                            ? ChartTexts.get("map.above", Charts.number(100 * steps.get(step - 1)))
                             : ChartTexts.get(
                                     "map.between",
-                                    Charts.number(100 * steps[step - 1]),
-                                    Charts.number(100 * steps[step]));
+                                    Charts.number(100 * steps.get(step - 1)),
+                                    Charts.number(100 * steps.get(step)));
             legend.add(swatch(text, ChartTheme.shade(step)));
         }
         if (gaps) {

@@ -41,7 +41,7 @@ public final class ChartTheme {
             List.of(circle(), square(), triangle(), diamond(), plus(), hourglass(), cross(), flag());
 
     /** Steps of the bypass share at which the map changes its shade [1]. */
-    public static final double[] SHARE_STEPS = {0.01, 0.05, 0.10, 0.20, 0.40, 0.60, 0.80};
+    public static final List<Double> SHARE_STEPS = List.of(0.01, 0.05, 0.10, 0.20, 0.40, 0.60, 0.80);
 
     /** Shades between the steps, from untouched to fully bypassed; lightness falls at every step. */
     @Source("derived here: single-hue ramp from white to Okabe and Ito's blue and on to near black")
@@ -119,7 +119,7 @@ public final class ChartTheme {
     /** Number of the shade for a bypass share [1]. */
     public static int step(double share) {
         int step = 0;
-        while (step < SHARE_STEPS.length && share >= SHARE_STEPS[step]) {
+        while (step < SHARE_STEPS.size() && share >= SHARE_STEPS.get(step)) {
             step++;
         }
         return step;

@@ -1,10 +1,12 @@
 package org.coldpleat.ui.chart.style;
 
 import java.awt.BasicStroke;
+import java.awt.geom.Line2D;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.LegendItem;
 import org.jfree.chart.block.ColumnArrangement;
 import org.jfree.chart.block.FlowArrangement;
 import org.jfree.chart.plot.ValueMarker;
@@ -89,5 +91,26 @@ public final class Charts {
         title.setHorizontalAlignment(HorizontalAlignment.CENTER);
         title.setPadding(new RectangleInsets(2, 0, 6, 0));
         return title;
+    }
+
+    public static LegendItem legendItem(int index, String text) {
+        LegendItem item = new LegendItem(
+                text,
+                null,
+                null,
+                null,
+                true,
+                ChartTheme.marker(index),
+                true,
+                ChartTheme.color(index),
+                false,
+                ChartTheme.color(index),
+                new BasicStroke(1),
+                true,
+                new Line2D.Double(-24, 0, 24, 0),
+                ChartTheme.line(index),
+                ChartTheme.color(index));
+        item.setLabelFont(ChartTheme.LEGEND);
+        return item;
     }
 }

@@ -2,7 +2,6 @@ package org.coldpleat.ui.chart.style;
 
 import java.awt.BasicStroke;
 import java.awt.geom.Ellipse2D;
-import org.coldpleat.ui.chart.temperature.TemperatureCharts;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.axis.NumberAxis;
@@ -32,7 +31,7 @@ public final class Panels {
 
     /** Adds a curve to the legend. */
     public void name(int index, String words) {
-        legend.add(TemperatureCharts.legendItem(index, words));
+        legend.add(Charts.legendItem(index, words));
     }
 
     /**

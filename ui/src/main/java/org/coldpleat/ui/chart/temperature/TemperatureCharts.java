@@ -1,7 +1,6 @@
 package org.coldpleat.ui.chart.temperature;
 
 import java.awt.BasicStroke;
-import java.awt.geom.Line2D;
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
@@ -16,7 +15,6 @@ import org.coldpleat.ui.chart.style.Charts;
 import org.coldpleat.ui.chart.style.CurveRenderer;
 import org.coldpleat.ui.chart.style.RingAnnotation;
 import org.jfree.chart.JFreeChart;
-import org.jfree.chart.LegendItem;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.annotations.XYLineAnnotation;
 import org.jfree.chart.axis.NumberAxis;
@@ -48,7 +46,7 @@ public final class TemperatureCharts {
         for (CandidateCurve candidate : sheet.candidates()) {
             curves.addSeries(series(
                     candidate, candidate.name(), candidate.valveDifference(), units.pressure()::fromSi, units, true));
-            legend.add(legendItem(candidate.index(), legend(candidate, preferred)));
+            legend.add(Charts.legendItem(candidate.index(), legend(candidate, preferred)));
         }
         XYPlot plot = plot(sheet, curves, legend, units);
         pressureAxis(plot, sheet, units);
@@ -86,7 +84,7 @@ public final class TemperatureCharts {
         for (CandidateCurve candidate : sheet.candidates()) {
             curves.addSeries(
                     series(candidate, candidate.name(), candidate.bypassShare(), part -> 100 * part, units, false));
-            legend.add(legendItem(candidate.index(), ChartTexts.get("legend.share", candidate.name())));
+            legend.add(Charts.legendItem(candidate.index(), ChartTexts.get("legend.share", candidate.name())));
         }
         XYPlot plot = plot(sheet, curves, legend, units);
         NumberAxis axis = Axes.linear(ChartTexts.get("axis.share"));
@@ -191,26 +189,5 @@ public final class TemperatureCharts {
                 new BasicStroke(ChartTheme.SPAN_WIDTH, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER),
                 ChartTheme.span(index)));
         plot.addAnnotation(new RingAnnotation(unit.fromSi(temperature.value()), y, ChartTheme.color(index)));
-    }
-
-    public static LegendItem legendItem(int index, String text) {
-        LegendItem item = new LegendItem(
-                text,
-                null,
-                null,
-                null,
-                true,
-                ChartTheme.marker(index),
-                true,
-                ChartTheme.color(index),
-                false,
-                ChartTheme.color(index),
-                new BasicStroke(1),
-                true,
-                new Line2D.Double(-24, 0, 24, 0),
-                ChartTheme.line(index),
-                ChartTheme.color(index));
-        item.setLabelFont(ChartTheme.LEGEND);
-        return item;
     }
 }

@@ -6,6 +6,7 @@ import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.style.ChartTexts;
 import org.coldpleat.ui.chart.style.ChartTheme;
 import org.coldpleat.ui.chart.style.ChartUnits;
+import org.coldpleat.ui.chart.style.Charts;
 import org.coldpleat.ui.chart.style.RingAnnotation;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
@@ -60,7 +61,7 @@ public final class TriedCurve {
         plot.setRenderer(1, faint);
         LegendItemCollection legend = new LegendItemCollection();
         legend.addAll(plot.getLegendItems());
-        LegendItem item = TemperatureCharts.legendItem(tried.index(), name);
+        LegendItem item = Charts.legendItem(tried.index(), name);
         item.setShapeVisible(false);
         item.setLinePaint(ChartTheme.span(tried.index()));
         item.setLineStroke(new BasicStroke(ChartTheme.TRIED_WIDTH));

@@ -5,16 +5,16 @@ import org.coldpleat.ui.commandline.argument.CaseArgument;
 import org.coldpleat.ui.commandline.output.Console;
 import org.coldpleat.ui.commandline.output.ExitCode;
 import org.coldpleat.ui.commandline.output.Stop;
+import org.coldpleat.ui.commandline.output.VersionLine;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import org.coldpleat.ui.service.Opening;
-import org.coldpleat.ui.text.ProgramVersion;
 import org.coldpleat.ui.text.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
 /** {@code check}: reads a case file and says what is wrong with it. Here the problems are the result. */
-@Command(name = "check", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
+@Command(name = "check", mixinStandardHelpOptions = true, versionProvider = VersionLine.class)
 public final class CheckCommand implements Callable<Integer> {
     private final CaseService service;
     private final Console console;

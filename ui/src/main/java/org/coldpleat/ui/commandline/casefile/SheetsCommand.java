@@ -14,7 +14,7 @@ import org.coldpleat.shared.casefile.writing.SheetCsv;
 import org.coldpleat.ui.commandline.output.Console;
 import org.coldpleat.ui.commandline.output.ExitCode;
 import org.coldpleat.ui.commandline.output.Stop;
-import org.coldpleat.ui.text.ProgramVersion;
+import org.coldpleat.ui.commandline.output.VersionLine;
 import org.coldpleat.ui.text.Texts;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -25,7 +25,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code sheets}: bench sheets from a table into a case, and out of a case into a table. */
-@Command(name = "sheets", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
+@Command(name = "sheets", mixinStandardHelpOptions = true, versionProvider = VersionLine.class)
 public final class SheetsCommand implements Runnable {
     @Spec
     private CommandSpec spec;
@@ -73,7 +73,7 @@ public final class SheetsCommand implements Runnable {
     }
 
     /** {@code sheets import}: puts the filters of a table into a case. */
-    @Command(name = "import", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
+    @Command(name = "import", mixinStandardHelpOptions = true, versionProvider = VersionLine.class)
     static final class Import implements Callable<Integer> {
         private final Console console;
 
@@ -123,7 +123,7 @@ public final class SheetsCommand implements Runnable {
     }
 
     /** {@code sheets export}: writes the filters of a case as a table. */
-    @Command(name = "export", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
+    @Command(name = "export", mixinStandardHelpOptions = true, versionProvider = VersionLine.class)
     static final class Export implements Callable<Integer> {
         private final Console console;
 
@@ -152,7 +152,7 @@ public final class SheetsCommand implements Runnable {
     }
 
     /** {@code sheets template}: writes a table to be filled in. */
-    @Command(name = "template", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
+    @Command(name = "template", mixinStandardHelpOptions = true, versionProvider = VersionLine.class)
     static final class Template implements Callable<Integer> {
         private final Console console;
 

@@ -18,10 +18,10 @@ import org.coldpleat.ui.commandline.output.ExitCode;
 import org.coldpleat.ui.commandline.output.Pictures;
 import org.coldpleat.ui.commandline.output.ProgressLine;
 import org.coldpleat.ui.commandline.output.Stop;
+import org.coldpleat.ui.commandline.output.VersionLine;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import org.coldpleat.ui.text.Figures;
-import org.coldpleat.ui.text.ProgramVersion;
 import org.coldpleat.ui.text.ShownUnit;
 import org.coldpleat.ui.text.ShownUnits;
 import org.coldpleat.ui.text.Texts;
@@ -31,7 +31,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code coldstart}: what happens in the minutes after a cold start. */
-@Command(name = "coldstart", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
+@Command(name = "coldstart", mixinStandardHelpOptions = true, versionProvider = VersionLine.class)
 public final class ColdStartCommand implements Callable<Integer> {
     /** What the engine does: at most one of the two. */
     static final class Drive {

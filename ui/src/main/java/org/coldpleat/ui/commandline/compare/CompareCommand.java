@@ -9,16 +9,16 @@ import org.coldpleat.ui.commandline.output.Console;
 import org.coldpleat.ui.commandline.output.ExitCode;
 import org.coldpleat.ui.commandline.output.Pictures;
 import org.coldpleat.ui.commandline.output.Stop;
+import org.coldpleat.ui.commandline.output.VersionLine;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import org.coldpleat.ui.text.CompareText;
-import org.coldpleat.ui.text.ProgramVersion;
 import org.coldpleat.ui.text.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
 /** {@code compare}: all candidates side by side. */
-@Command(name = "compare", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
+@Command(name = "compare", mixinStandardHelpOptions = true, versionProvider = VersionLine.class)
 public final class CompareCommand implements Callable<Integer> {
     private final CaseService service;
     private final Console console;

@@ -10,16 +10,16 @@ import org.coldpleat.ui.commandline.output.ExitCode;
 import org.coldpleat.ui.commandline.output.Pictures;
 import org.coldpleat.ui.commandline.output.ProgressLine;
 import org.coldpleat.ui.commandline.output.Stop;
+import org.coldpleat.ui.commandline.output.VersionLine;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
-import org.coldpleat.ui.text.ProgramVersion;
 import org.coldpleat.ui.text.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code confidence}: how sure the answers are. Nothing is written before the whole result stands. */
-@Command(name = "confidence", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
+@Command(name = "confidence", mixinStandardHelpOptions = true, versionProvider = VersionLine.class)
 public final class ConfidenceCommand implements Callable<Integer> {
     private static final int FEWEST_DRAWS = 16;
     private static final int MOST_DRAWS = 1 << 20;

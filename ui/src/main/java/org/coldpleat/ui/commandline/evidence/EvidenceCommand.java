@@ -9,15 +9,15 @@ import org.coldpleat.ui.commandline.argument.CaseArgument;
 import org.coldpleat.ui.commandline.output.Console;
 import org.coldpleat.ui.commandline.output.ExitCode;
 import org.coldpleat.ui.commandline.output.Pictures;
+import org.coldpleat.ui.commandline.output.VersionLine;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
-import org.coldpleat.ui.text.ProgramVersion;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code evidence}: what the tests say, how sure it is, and what disagrees. */
-@Command(name = "evidence", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
+@Command(name = "evidence", mixinStandardHelpOptions = true, versionProvider = VersionLine.class)
 public final class EvidenceCommand implements Callable<Integer> {
     /** How evidence can be written. */
     enum Format {

@@ -10,9 +10,9 @@ import org.coldpleat.ui.commandline.argument.ValueArgument;
 import org.coldpleat.ui.commandline.output.Console;
 import org.coldpleat.ui.commandline.output.ExitCode;
 import org.coldpleat.ui.commandline.output.Stop;
+import org.coldpleat.ui.commandline.output.VersionLine;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
-import org.coldpleat.ui.text.ProgramVersion;
 import org.coldpleat.ui.text.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -20,7 +20,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code plan}: what a test needs, what it would show, and whether it is worth the trouble. */
-@Command(name = "plan", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
+@Command(name = "plan", mixinStandardHelpOptions = true, versionProvider = VersionLine.class)
 public final class PlanCommand implements Callable<Integer> {
     private final CaseService service;
     private final Console console;

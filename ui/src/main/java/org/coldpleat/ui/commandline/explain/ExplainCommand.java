@@ -11,17 +11,17 @@ import org.coldpleat.ui.commandline.argument.ValueArgument;
 import org.coldpleat.ui.commandline.output.Console;
 import org.coldpleat.ui.commandline.output.ExitCode;
 import org.coldpleat.ui.commandline.output.Stop;
+import org.coldpleat.ui.commandline.output.VersionLine;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import org.coldpleat.ui.text.ExplainedLink;
-import org.coldpleat.ui.text.ProgramVersion;
 import org.coldpleat.ui.text.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code explain}: the chain of values behind a number. */
-@Command(name = "explain", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
+@Command(name = "explain", mixinStandardHelpOptions = true, versionProvider = VersionLine.class)
 public final class ExplainCommand implements Callable<Integer> {
     private final CaseService service;
     private final Console console;

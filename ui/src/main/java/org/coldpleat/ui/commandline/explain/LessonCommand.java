@@ -12,6 +12,7 @@ import org.coldpleat.ui.commandline.output.Console;
 import org.coldpleat.ui.commandline.output.ExitCode;
 import org.coldpleat.ui.commandline.output.Pictures;
 import org.coldpleat.ui.commandline.output.Stop;
+import org.coldpleat.ui.commandline.output.VersionLine;
 import org.coldpleat.ui.lesson.Lesson;
 import org.coldpleat.ui.lesson.LessonAnswer;
 import org.coldpleat.ui.lesson.LessonCase;
@@ -19,14 +20,13 @@ import org.coldpleat.ui.lesson.LessonStep;
 import org.coldpleat.ui.lesson.Turned;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
-import org.coldpleat.ui.text.ProgramVersion;
 import org.coldpleat.ui.text.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code lesson}: questions about a case, each with a prediction to make before the answer is shown. */
-@Command(name = "lesson", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
+@Command(name = "lesson", mixinStandardHelpOptions = true, versionProvider = VersionLine.class)
 public final class LessonCommand implements Callable<Integer> {
     private final CaseService service;
     private final Console console;

@@ -22,20 +22,20 @@ import org.coldpleat.ui.commandline.output.Console;
 import org.coldpleat.ui.commandline.output.ExitCode;
 import org.coldpleat.ui.commandline.output.ProgressLine;
 import org.coldpleat.ui.commandline.output.Stop;
+import org.coldpleat.ui.commandline.output.VersionLine;
 import org.coldpleat.ui.commandline.service.ServiceOutput;
 import org.coldpleat.ui.commandline.settings.SettingsCsv;
 import org.coldpleat.ui.report.Report;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import org.coldpleat.ui.service.UsualSettings;
-import org.coldpleat.ui.text.ProgramVersion;
 import org.coldpleat.ui.text.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code export}: every result that has a table, as tables in a folder. */
-@Command(name = "export", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
+@Command(name = "export", mixinStandardHelpOptions = true, versionProvider = VersionLine.class)
 public final class ExportCommand implements Callable<Integer> {
     private final CaseService service;
     private final Console console;

@@ -11,17 +11,17 @@ import org.coldpleat.ui.commandline.argument.CaseArgument;
 import org.coldpleat.ui.commandline.output.Console;
 import org.coldpleat.ui.commandline.output.ExitCode;
 import org.coldpleat.ui.commandline.output.Stop;
+import org.coldpleat.ui.commandline.output.VersionLine;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import org.coldpleat.ui.show.ShowFiles;
-import org.coldpleat.ui.text.ProgramVersion;
 import org.coldpleat.ui.text.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code pictures}: charts and filters cut open, to be shown. */
-@Command(name = "pictures", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
+@Command(name = "pictures", mixinStandardHelpOptions = true, versionProvider = VersionLine.class)
 public final class PicturesCommand implements Callable<Integer> {
     private static final Pattern SIZE = Pattern.compile("([1-9][0-9]{2,3})x([1-9][0-9]{2,3})");
     private static final List<String> SIZES = List.of("1920x1080", "3840x2160", "1080x1920");

@@ -8,17 +8,17 @@ import org.coldpleat.ui.commandline.argument.CaseArgument;
 import org.coldpleat.ui.commandline.output.Console;
 import org.coldpleat.ui.commandline.output.ExitCode;
 import org.coldpleat.ui.commandline.output.Stop;
+import org.coldpleat.ui.commandline.output.VersionLine;
 import org.coldpleat.ui.report.ReportFile;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
-import org.coldpleat.ui.text.ProgramVersion;
 import org.coldpleat.ui.text.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code report}: everything about a case in one document. */
-@Command(name = "report", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
+@Command(name = "report", mixinStandardHelpOptions = true, versionProvider = VersionLine.class)
 public final class ReportCommand implements Callable<Integer> {
     private final CaseService service;
     private final Console console;

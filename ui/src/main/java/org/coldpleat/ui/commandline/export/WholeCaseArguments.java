@@ -3,27 +3,22 @@ package org.coldpleat.ui.commandline.export;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.commandline.output.ExitCode;
 import org.coldpleat.ui.commandline.output.Stop;
+import org.coldpleat.ui.report.input.ReportRun;
 import org.coldpleat.ui.text.Texts;
 import picocli.CommandLine.Option;
 
 /** How everything about a case is worked out and written: units, and the draws behind its chances, which may be none. */
 public final class WholeCaseArguments {
-    /** Draws behind the chances unless others are asked for. */
-    public static final int DRAWS = 256;
-
-    /** Seed of the draws unless another is asked for. */
-    public static final long SEED = 1;
-
     private static final int FEWEST_DRAWS = 16;
     private static final int MOST_DRAWS = 1 << 20;
 
     @Option(names = "--units", paramLabel = "UNITS", descriptionKey = "units", defaultValue = "metric")
     private UnitSystem units;
 
-    @Option(names = "--draws", paramLabel = "N", descriptionKey = "report.draws", defaultValue = "" + DRAWS)
+    @Option(names = "--draws", paramLabel = "N", descriptionKey = "report.draws", defaultValue = "" + ReportRun.DRAWS)
     private int draws;
 
-    @Option(names = "--seed", paramLabel = "S", descriptionKey = "confidence.seed", defaultValue = "" + SEED)
+    @Option(names = "--seed", paramLabel = "S", descriptionKey = "confidence.seed", defaultValue = "" + ReportRun.SEED)
     private long seed;
 
     UnitSystem units() {

@@ -1,7 +1,6 @@
 package org.coldpleat.ui.commandline.output;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -19,7 +18,6 @@ import org.coldpleat.model.verdict.service.ServiceResult;
 import org.coldpleat.model.verdict.start.ColdStart;
 import org.coldpleat.model.verdict.start.ColdStartSweep;
 import org.coldpleat.shared.casefile.Section;
-import org.coldpleat.shared.casefile.writing.CaseWriter;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.ColdStartCharts;
 import org.coldpleat.ui.chart.ConfidenceCharts;
@@ -36,7 +34,7 @@ import org.coldpleat.ui.chart.temperature.RunCharts;
 import org.coldpleat.ui.chart.temperature.StateSheet;
 import org.coldpleat.ui.chart.temperature.TemperatureCharts;
 import org.coldpleat.ui.lesson.LessonStep;
-import org.coldpleat.ui.report.Report;
+import org.coldpleat.ui.report.LimitsFile;
 import org.coldpleat.ui.service.Sentences;
 import org.coldpleat.ui.text.Texts;
 import org.jfree.chart.JFreeChart;
@@ -177,7 +175,7 @@ public final class Pictures {
             Path png = folder.resolve(name + ".png");
             ChartFiles.writeSvg(drawing, svg);
             ChartFiles.writePng(drawing, png);
-            limits(folder);
+            LimitsFile.in(folder);
             console.message(Texts.get("plots.written", svg));
             console.message(Texts.get("plots.written", png));
         } catch (IOException e) {
@@ -191,20 +189,11 @@ public final class Pictures {
             Path png = folder.resolve(name + ".png");
             ChartFiles.writeSvg(chart, svg, description);
             ChartFiles.writePng(chart, png);
-            limits(folder);
+            LimitsFile.in(folder);
             console.message(Texts.get("plots.written", svg));
             console.message(Texts.get("plots.written", png));
         } catch (IOException e) {
             throw new Stop(ExitCode.FAILURE, Texts.get("error.plots", e));
-        }
-    }
-
-    /** Beside the pictures stands what none of them can tell. */
-    public static void limits(Path folder) throws IOException {
-        Path file = folder.resolve("what-pictures-cannot-tell.txt");
-        String words = String.join("\n", Report.limits()) + "\n";
-        if (!Files.exists(file) || !Files.readString(file).equals(words)) {
-            CaseWriter.write(file, words);
         }
     }
 }

@@ -12,9 +12,9 @@ import org.coldpleat.ui.commandline.output.Console;
 import org.coldpleat.ui.commandline.output.ExitCode;
 import org.coldpleat.ui.commandline.output.Pictures;
 import org.coldpleat.ui.commandline.output.Stop;
+import org.coldpleat.ui.commandline.output.VersionLine;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
-import org.coldpleat.ui.text.ProgramVersion;
 import org.coldpleat.ui.text.Texts;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -22,7 +22,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code point}: one candidate at one oil temperature, with the full breakdown. */
-@Command(name = "point", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
+@Command(name = "point", mixinStandardHelpOptions = true, versionProvider = VersionLine.class)
 public final class PointCommand implements Callable<Integer> {
     /** How a point can be written. */
     enum Format {

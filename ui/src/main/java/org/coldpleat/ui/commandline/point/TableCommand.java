@@ -13,18 +13,18 @@ import org.coldpleat.ui.commandline.argument.ValueArgument;
 import org.coldpleat.ui.commandline.output.Console;
 import org.coldpleat.ui.commandline.output.ExitCode;
 import org.coldpleat.ui.commandline.output.Stop;
+import org.coldpleat.ui.commandline.output.VersionLine;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OilRange;
 import org.coldpleat.ui.service.OpenedCase;
 import org.coldpleat.ui.text.Pages;
-import org.coldpleat.ui.text.ProgramVersion;
 import org.coldpleat.ui.text.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code table}: every candidate in every state at evenly spaced oil temperatures, for a spreadsheet. */
-@Command(name = "table", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
+@Command(name = "table", mixinStandardHelpOptions = true, versionProvider = VersionLine.class)
 public final class TableCommand implements Callable<Integer> {
     private static final int FEWEST = 2;
     private static final int MOST = 1000;

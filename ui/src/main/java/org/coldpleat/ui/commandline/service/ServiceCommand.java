@@ -9,16 +9,16 @@ import org.coldpleat.ui.commandline.output.Console;
 import org.coldpleat.ui.commandline.output.ExitCode;
 import org.coldpleat.ui.commandline.output.Pictures;
 import org.coldpleat.ui.commandline.output.Stop;
+import org.coldpleat.ui.commandline.output.VersionLine;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
-import org.coldpleat.ui.text.ProgramVersion;
 import org.coldpleat.ui.text.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code service}: how long each filter lasts. */
-@Command(name = "service", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
+@Command(name = "service", mixinStandardHelpOptions = true, versionProvider = VersionLine.class)
 public final class ServiceCommand implements Callable<Integer> {
     private static final double HOUR = 3600;
     private static final double MOST_HOURS = 100_000;

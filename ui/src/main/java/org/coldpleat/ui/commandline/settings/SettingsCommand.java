@@ -12,17 +12,17 @@ import org.coldpleat.ui.commandline.output.ExitCode;
 import org.coldpleat.ui.commandline.output.Pictures;
 import org.coldpleat.ui.commandline.output.ProgressLine;
 import org.coldpleat.ui.commandline.output.Stop;
+import org.coldpleat.ui.commandline.output.VersionLine;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import org.coldpleat.ui.service.UsualSettings;
-import org.coldpleat.ui.text.ProgramVersion;
 import org.coldpleat.ui.text.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code settings}: both risks of a bypass valve over its opening pressure. */
-@Command(name = "settings", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
+@Command(name = "settings", mixinStandardHelpOptions = true, versionProvider = VersionLine.class)
 public final class SettingsCommand implements Callable<Integer> {
     private final CaseService service;
     private final Console console;

@@ -14,19 +14,19 @@ import org.coldpleat.ui.commandline.output.ExitCode;
 import org.coldpleat.ui.commandline.output.Pictures;
 import org.coldpleat.ui.commandline.output.ProgressLine;
 import org.coldpleat.ui.commandline.output.Stop;
+import org.coldpleat.ui.commandline.output.VersionLine;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import org.coldpleat.ui.service.Sentences;
 import org.coldpleat.ui.service.SizingOutcome;
 import org.coldpleat.ui.service.SizingQuestion;
-import org.coldpleat.ui.text.ProgramVersion;
 import org.coldpleat.ui.text.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code size}: what just meets a target. */
-@Command(name = "size", mixinStandardHelpOptions = true, versionProvider = ProgramVersion.class)
+@Command(name = "size", mixinStandardHelpOptions = true, versionProvider = VersionLine.class)
 public final class SizeCommand implements Callable<Integer> {
     private static final int FEWEST_DRAWS = 16;
     private static final int MOST_DRAWS = 1 << 16;

@@ -35,6 +35,7 @@ import org.coldpleat.ui.desktop.view.file.TableDesk;
 import org.coldpleat.ui.desktop.view.part.WindowTexts;
 import org.coldpleat.ui.desktop.view.part.Worker;
 import org.coldpleat.ui.desktop.viewmodel.CaseBench;
+import org.coldpleat.ui.desktop.viewmodel.CaseView;
 import org.coldpleat.ui.desktop.viewmodel.Photographs;
 import org.coldpleat.ui.desktop.viewmodel.Recovery;
 import org.coldpleat.ui.lesson.LessonCase;
@@ -376,10 +377,10 @@ final class CaseWindow {
                 comparison.ifPresent(known -> verdict.show(known, now.state(), now.units(), run.isStale())));
     }
 
-    private Optional<ChartTabs.View> view() {
+    private Optional<CaseView> view() {
         return files.bench()
                 .flatMap(CaseBench::opened)
-                .map(known -> new ChartTabs.View(known, side.candidate(), bar.state(), bar.temperature(), bar.units()));
+                .map(known -> new CaseView(known, side.candidate(), bar.state(), bar.temperature(), bar.units()));
     }
 
     private void failed(RuntimeException e) {

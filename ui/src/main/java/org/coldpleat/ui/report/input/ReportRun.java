@@ -31,6 +31,12 @@ import org.coldpleat.ui.service.UsualSettings;
 
 /** Runs what a report needs. */
 public final class ReportRun {
+    /** Draws behind the chances unless others are asked for. */
+    public static final int DRAWS = 256;
+
+    /** Seed of the draws unless another is asked for. */
+    public static final long SEED = 1;
+
     private static final List<String> OF_THE_SHEET =
             List.of("mediumArea", "mediumResistance", "channelFactor", "hotPressureDrop");
 

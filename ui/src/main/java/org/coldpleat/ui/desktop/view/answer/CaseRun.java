@@ -7,6 +7,7 @@ import org.coldpleat.model.steady.Glance;
 import org.coldpleat.model.verdict.Comparison;
 import org.coldpleat.ui.desktop.view.part.WindowTexts;
 import org.coldpleat.ui.desktop.view.part.Worker;
+import org.coldpleat.ui.desktop.viewmodel.CaseView;
 import org.coldpleat.ui.service.CaseService;
 
 /**
@@ -24,7 +25,7 @@ public final class CaseRun {
     private final Worker quick;
     private final Node marked;
     private final StatusLine status;
-    private final Supplier<Optional<ChartTabs.View>> view;
+    private final Supplier<Optional<CaseView>> view;
     private final Shown shown;
     private boolean comparisonDue;
 
@@ -52,7 +53,7 @@ public final class CaseRun {
             Worker quick,
             Node marked,
             StatusLine status,
-            Supplier<Optional<ChartTabs.View>> view,
+            Supplier<Optional<CaseView>> view,
             Shown shown) {
         this.service = service;
         this.worker = worker;

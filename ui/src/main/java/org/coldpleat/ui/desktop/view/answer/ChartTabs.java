@@ -32,18 +32,15 @@ import org.coldpleat.ui.desktop.view.part.WindowTexts;
 import org.coldpleat.ui.desktop.view.part.Worker;
 import org.coldpleat.ui.desktop.view.study.Studies;
 import org.coldpleat.ui.desktop.view.study.StudyPane;
+import org.coldpleat.ui.desktop.viewmodel.CaseView;
 import org.coldpleat.ui.desktop.viewmodel.ShownCandidates;
 import org.coldpleat.ui.service.CaseService;
-import org.coldpleat.ui.service.OpenedCase;
 import org.coldpleat.ui.text.ExplainedLink;
 import org.coldpleat.ui.text.Pages;
 import org.jfree.chart.JFreeChart;
 
 /** Everything that is drawn or written of a case, a tab each. What takes long is worked out when it is looked at. */
 public final class ChartTabs extends TabPane {
-    /** What the tabs show a case for. */
-    public record View(OpenedCase opened, String candidate, String state, double temperature, UnitSystem units) {}
-
     private static final String POINT = "point";
     private static final String EXPLAIN = "explain";
 
@@ -58,7 +55,7 @@ public final class ChartTabs extends TabPane {
     private final List<CandidateLegend> legends;
     private final TextArea page;
     private final ExplanationPane explanation = new ExplanationPane();
-    private final Supplier<Optional<View>> view;
+    private final Supplier<Optional<CaseView>> view;
     private final Studies studies;
     private Optional<Comparison> comparison = Optional.empty();
     private Optional<Glance> glance = Optional.empty();
@@ -71,7 +68,7 @@ public final class ChartTabs extends TabPane {
      * @param look of the pictures
      */
     public ChartTabs(
-            CaseService service, Worker worker, Worker quick, Supplier<Optional<View>> view, PictureLook look) {
+            CaseService service, Worker worker, Worker quick, Supplier<Optional<CaseView>> view, PictureLook look) {
         this.service = service;
         this.worker = worker;
         this.quick = quick;
@@ -208,12 +205,12 @@ public final class ChartTabs extends TabPane {
 
     /** The operating point of the view, for the drawing. */
     public void point() {
-        Optional<View> now = view.get().filter(ChartTabs::isKnown);
+        Optional<CaseView> now = view.get().filter(ChartTabs::isKnown);
         if (now.isEmpty()) {
             quick.cancel(POINT);
             return;
         }
-        View one = now.get();
+        CaseView one = now.get();
         quick.run(
                 POINT,
                 () -> {
@@ -224,7 +221,7 @@ public final class ChartTabs extends TabPane {
                 cutaway::show);
     }
 
-    private static boolean isKnown(View view) {
+    private static boolean isKnown(CaseView view) {
         return view.opened().candidates().contains(view.candidate())
                 && view.opened().states().contains(view.state());
     }
@@ -232,7 +229,7 @@ public final class ChartTabs extends TabPane {
     /** Works out what the chosen tab needs beyond the comparison. */
     public void late() {
         Tab shown = getSelectionModel().getSelectedItem();
-        Optional<View> now = view.get().filter(ChartTabs::isKnown);
+        Optional<CaseView> now = view.get().filter(ChartTabs::isKnown);
         if (shown == null || comparison.isEmpty() || now.isEmpty()) {
             return;
         }

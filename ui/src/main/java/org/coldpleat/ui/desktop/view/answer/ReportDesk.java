@@ -14,9 +14,10 @@ import org.coldpleat.ui.desktop.view.file.FileQuestions;
 import org.coldpleat.ui.desktop.view.part.WindowTexts;
 import org.coldpleat.ui.desktop.view.part.Worker;
 import org.coldpleat.ui.desktop.viewmodel.CaseBench;
+import org.coldpleat.ui.report.ReportFile;
+import org.coldpleat.ui.report.input.ReportRun;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
-import org.coldpleat.ui.text.Pages;
 
 /** Writes the report of the case beside the window; the work can be stopped. */
 public final class ReportDesk {
@@ -69,7 +70,7 @@ public final class ReportDesk {
     }
 
     private void write(OpenedCase opened, Path file, UnitSystem units) {
-        if (!Pages.isReportName(file)) {
+        if (!ReportFile.isNamed(file)) {
             said.accept(WindowTexts.get("status.reportName", file.toString()));
             return;
         }
@@ -86,7 +87,7 @@ public final class ReportDesk {
 
     private boolean written(OpenedCase opened, Path file, UnitSystem units, Progress progress) {
         try {
-            return Pages.report(service, opened, file, units, progress);
+            return ReportFile.write(service, opened, file, units, ReportRun.DRAWS, ReportRun.SEED, progress);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

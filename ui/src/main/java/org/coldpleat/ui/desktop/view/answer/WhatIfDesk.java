@@ -9,6 +9,7 @@ import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.desktop.view.part.WindowTexts;
 import org.coldpleat.ui.desktop.view.part.Worker;
 import org.coldpleat.ui.desktop.viewmodel.CaseBench;
+import org.coldpleat.ui.desktop.viewmodel.CaseView;
 import org.coldpleat.ui.desktop.viewmodel.WhatIf;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.Trials;
@@ -20,7 +21,7 @@ public final class WhatIfDesk {
 
     private final CaseService service;
     private final Supplier<Optional<CaseBench>> bench;
-    private final Supplier<Optional<ChartTabs.View>> view;
+    private final Supplier<Optional<CaseView>> view;
     private final ChartTabs tabs;
     private final Worker worker;
     /** Used on the thread of the worker alone. */
@@ -37,7 +38,7 @@ public final class WhatIfDesk {
     public WhatIfDesk(
             CaseService service,
             Supplier<Optional<CaseBench>> bench,
-            Supplier<Optional<ChartTabs.View>> view,
+            Supplier<Optional<CaseView>> view,
             ChartTabs tabs,
             Consumer<RuntimeException> failed,
             Consumer<Integer> kept) {
@@ -68,13 +69,13 @@ public final class WhatIfDesk {
 
     /** Follows a change of the case, the candidate, the state, the temperature or the units. */
     public void follow() {
-        Optional<ChartTabs.View> now = view.get().filter(this::canTry);
+        Optional<CaseView> now = view.get().filter(this::canTry);
         if (now.isEmpty()) {
             worker.cancel(TRY);
             tabs.tried(Optional.empty());
             return;
         }
-        ChartTabs.View one = now.get();
+        CaseView one = now.get();
         WhatIf fresh = WhatIf.of(
                 one.opened(),
                 one.opened().candidates().indexOf(one.candidate()),
@@ -83,7 +84,7 @@ public final class WhatIfDesk {
         turn(pane.tried().onto(fresh));
     }
 
-    private boolean canTry(ChartTabs.View now) {
+    private boolean canTry(CaseView now) {
         return pane.isExpanded()
                 && bench.get().map(CaseBench::isUnderstood).orElse(false)
                 && now.opened().candidates().contains(now.candidate())
@@ -113,7 +114,7 @@ public final class WhatIfDesk {
         });
     }
 
-    private void show(WhatIf tried, TriedOut out, ChartTabs.View now) {
+    private void show(WhatIf tried, TriedOut out, CaseView now) {
         tabs.tried(out.after().map(Trial::curve));
         pane.say(new WhatIfWords(now.units()).sentence(tried, out, now));
     }

@@ -12,6 +12,7 @@ import org.coldpleat.shared.quantity.QuantityFormat;
 import org.coldpleat.shared.quantity.Unit;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.desktop.view.part.WindowTexts;
+import org.coldpleat.ui.desktop.viewmodel.CaseView;
 import org.coldpleat.ui.desktop.viewmodel.Knob;
 import org.coldpleat.ui.desktop.viewmodel.WhatIf;
 import org.coldpleat.ui.service.TriedOut;
@@ -47,7 +48,7 @@ final class WhatIfWords {
     }
 
     /** What was moved, and what the candidate does before and after. */
-    String sentence(WhatIf tried, TriedOut out, ChartTabs.View view) {
+    String sentence(WhatIf tried, TriedOut out, CaseView view) {
         if (tried.moved().isEmpty()) {
             return WindowTexts.get("whatIf.nothing");
         }

@@ -30,7 +30,7 @@ import org.coldpleat.ui.chart.file.ChartFiles;
 import org.coldpleat.ui.chart.style.ChartFit;
 import org.coldpleat.ui.desktop.view.part.PictureLook;
 import org.coldpleat.ui.desktop.view.part.WindowTexts;
-import org.coldpleat.ui.text.Pages;
+import org.coldpleat.ui.report.LimitsFile;
 import org.jfree.chart.JFreeChart;
 
 /** A chart with its numbers behind it, a read-out, zoom along the chart, and ways to take the picture along. */
@@ -194,7 +194,7 @@ public final class ChartPane extends BorderPane {
         saving.ifPresent(picture -> {
             try {
                 picture.to(whole);
-                Pages.limitsBeside(whole);
+                LimitsFile.in(whole.toAbsolutePath().getParent());
                 readOut.setText(WindowTexts.get("status.saved", whole.toString()));
             } catch (IOException e) {
                 readOut.setText(WindowTexts.get("status.problems", e.toString()));

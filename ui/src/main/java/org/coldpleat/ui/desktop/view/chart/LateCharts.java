@@ -10,10 +10,10 @@ import org.coldpleat.ui.chart.ColdStartCharts;
 import org.coldpleat.ui.chart.map.ShareGrid;
 import org.coldpleat.ui.chart.map.ShareMapChart;
 import org.coldpleat.ui.chart.temperature.RunCharts;
-import org.coldpleat.ui.desktop.view.answer.ChartTabs;
 import org.coldpleat.ui.desktop.view.part.PictureLook;
 import org.coldpleat.ui.desktop.view.part.WindowTexts;
 import org.coldpleat.ui.desktop.view.part.Worker;
+import org.coldpleat.ui.desktop.viewmodel.CaseView;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import org.jfree.chart.JFreeChart;
@@ -66,7 +66,7 @@ public final class LateCharts {
     }
 
     /** Draws the map of the chosen filter. */
-    public void map(ChartTabs.View now) {
+    public void map(CaseView now) {
         OpenedCase opened = now.opened();
         String candidate = now.candidate();
         Optional<Known<ShareGrid>> known = knownMap.filter(one -> one.isOf(opened, candidate));
@@ -90,7 +90,7 @@ public final class LateCharts {
     }
 
     /** Draws the start as the case states it, or says why there is none to show. */
-    public void start(ChartTabs.View now) {
+    public void start(CaseView now) {
         OpenedCase opened = now.opened();
         Optional<Known<ColdStart>> known = knownStart.filter(one -> one.isOf(opened, ""));
         if (known.isPresent()) {
@@ -113,7 +113,7 @@ public final class LateCharts {
                 share -> {});
     }
 
-    private void draw(ColdStart start, ChartTabs.View now) {
+    private void draw(ColdStart start, CaseView now) {
         JFreeChart chart = ColdStartCharts.timeline(start, now.opened().candidates(), now.units());
         coldStart.show(chart, ColdStartCharts.timelineDescription(start), ChartNumbers.rows(chart));
     }

@@ -22,9 +22,9 @@ import org.coldpleat.shared.source.Provenance;
 import org.coldpleat.ui.chart.ServiceCharts;
 import org.coldpleat.ui.chart.SettingsChart;
 import org.coldpleat.ui.chart.SizeChart;
-import org.coldpleat.ui.desktop.view.answer.ChartTabs;
 import org.coldpleat.ui.desktop.view.part.PictureLook;
 import org.coldpleat.ui.desktop.view.part.WindowTexts;
+import org.coldpleat.ui.desktop.viewmodel.CaseView;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.Sentences;
 import org.coldpleat.ui.service.SizingOutcome;
@@ -55,7 +55,7 @@ public final class Studies {
      * @param view what is looked at now; empty if there is nothing to ask about
      * @param look of the pictures
      */
-    public Studies(CaseService service, Supplier<Optional<ChartTabs.View>> view, PictureLook look) {
+    public Studies(CaseService service, Supplier<Optional<CaseView>> view, PictureLook look) {
         this.service = service;
         loading = new StudyPane(new Study("loading", List.of(), now -> "", this::loading), executor, view, look);
         panes = List.of(
@@ -64,7 +64,7 @@ public final class Studies {
                         new Study(
                                 "pleats",
                                 List.of(new Study.Input("target", Studies::target)),
-                                ChartTabs.View::candidate,
+                                CaseView::candidate,
                                 this::pleats),
                         executor,
                         view,
@@ -112,7 +112,7 @@ public final class Studies {
         executor.shutdownNow();
     }
 
-    private Study.Answer loading(ChartTabs.View now, List<String> typed, Progress progress) {
+    private Study.Answer loading(CaseView now, List<String> typed, Progress progress) {
         Optional<ServiceResult> result = service.service(now.opened(), OptionalDouble.empty(), progress);
         return result.map(life -> new Study.Answer(units -> overTime(life, units), sentences(life.verdicts())))
                 .orElseGet(() ->
@@ -126,7 +126,7 @@ public final class Studies {
     }
 
     /** The coldest of the named temperatures, in the state that is looked at. */
-    private static String target(ChartTabs.View now) {
+    private static String target(CaseView now) {
         double coldest = now.opened().understood().entrySet().stream()
                 .filter(entry -> entry.getKey().matches("temperatures\\.(from|named\\[\\d+].temperature)"))
                 .filter(entry -> entry.getKey().contains("named") || !hasNamed(now))
@@ -136,11 +136,11 @@ public final class Studies {
         return WindowTexts.get("study.neverOpen", Pages.temperature(coldest, now.units()), now.state());
     }
 
-    private static boolean hasNamed(ChartTabs.View now) {
+    private static boolean hasNamed(CaseView now) {
         return now.opened().understood().containsKey("temperatures.named[0].temperature");
     }
 
-    private Study.Answer pleats(ChartTabs.View now, List<String> typed, Progress progress) {
+    private Study.Answer pleats(CaseView now, List<String> typed, Progress progress) {
         SizingQuestion question = new SizingQuestion(
                 now.candidate(),
                 SizingResult.Variable.PLEATS,
@@ -162,7 +162,7 @@ public final class Studies {
                         outcome.problem().map(Sentences::of).orElse(WindowTexts.get("study.stopped"))));
     }
 
-    private Study.Answer settings(ChartTabs.View now, List<String> typed, Progress progress) {
+    private Study.Answer settings(CaseView now, List<String> typed, Progress progress) {
         Optional<Double> from = pressure(typed.get(0));
         Optional<Double> to = pressure(typed.get(1));
         if (from.isEmpty() || to.isEmpty() || !(from.get() > 0 && from.get() < to.get())) {
@@ -183,7 +183,7 @@ public final class Studies {
         return reading.value().map(Measured::value);
     }
 
-    private Study.Answer confidence(ChartTabs.View now, List<String> typed, Progress progress) {
+    private Study.Answer confidence(CaseView now, List<String> typed, Progress progress) {
         String count = typed.get(0).strip();
         int draws = count.matches("\\d{1,6}") ? Integer.parseInt(count) : 0;
         if (draws < FEWEST_DRAWS || draws > MOST_DRAWS) {

@@ -5,9 +5,9 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.coldpleat.model.progress.Progress;
 import org.coldpleat.shared.quantity.UnitSystem;
-import org.coldpleat.ui.desktop.view.answer.ChartTabs;
 import org.coldpleat.ui.desktop.view.chart.ChartNumbers;
 import org.coldpleat.ui.desktop.view.chart.NumberRow;
+import org.coldpleat.ui.desktop.viewmodel.CaseView;
 import org.jfree.chart.JFreeChart;
 
 /**
@@ -18,14 +18,14 @@ import org.jfree.chart.JFreeChart;
  * @param about what an answer belongs to besides the case, such as the chosen filter; blank if nothing else
  * @param answer the answer; called off the thread of the window
  */
-record Study(String key, List<Input> inputs, Function<ChartTabs.View, String> about, Asking answer) {
+record Study(String key, List<Input> inputs, Function<CaseView, String> about, Asking answer) {
     /**
      * Something that can be typed into a question.
      *
      * @param key by which its words are found
      * @param proposed what stands there first
      */
-    record Input(String key, Function<ChartTabs.View, String> proposed) {}
+    record Input(String key, Function<CaseView, String> proposed) {}
 
     /** Answers a question. */
     interface Asking {
@@ -35,7 +35,7 @@ record Study(String key, List<Input> inputs, Function<ChartTabs.View, String> ab
          * @param typed what was typed, in the order of the inputs
          * @param progress told how far it is; may end the work
          */
-        Answer of(ChartTabs.View view, List<String> typed, Progress progress);
+        Answer of(CaseView view, List<String> typed, Progress progress);
     }
 
     /**

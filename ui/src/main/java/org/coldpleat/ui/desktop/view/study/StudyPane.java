@@ -17,10 +17,10 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import org.coldpleat.model.progress.Progress;
 import org.coldpleat.shared.quantity.UnitSystem;
-import org.coldpleat.ui.desktop.view.answer.ChartTabs;
 import org.coldpleat.ui.desktop.view.chart.ChartPane;
 import org.coldpleat.ui.desktop.view.part.PictureLook;
 import org.coldpleat.ui.desktop.view.part.WindowTexts;
+import org.coldpleat.ui.desktop.viewmodel.CaseView;
 import org.jfree.chart.JFreeChart;
 
 /**
@@ -38,7 +38,7 @@ public final class StudyPane extends BorderPane {
 
     private final Study study;
     private final Executor executor;
-    private final Supplier<Optional<ChartTabs.View>> view;
+    private final Supplier<Optional<CaseView>> view;
     private final ChartPane chart;
     private final List<TextField> inputs = new ArrayList<>();
     private final ChoiceBox<String> pictures = new ChoiceBox<>();
@@ -61,7 +61,7 @@ public final class StudyPane extends BorderPane {
      * @param view what is looked at now; empty if there is nothing to ask about
      * @param look of the pictures
      */
-    StudyPane(Study study, Executor executor, Supplier<Optional<ChartTabs.View>> view, PictureLook look) {
+    StudyPane(Study study, Executor executor, Supplier<Optional<CaseView>> view, PictureLook look) {
         this.study = study;
         this.executor = executor;
         this.view = view;
@@ -164,7 +164,7 @@ public final class StudyPane extends BorderPane {
         });
     }
 
-    private String belongsTo(ChartTabs.View now) {
+    private String belongsTo(CaseView now) {
         return now.opened().document().map(one -> one.digest()).orElse("")
                 + study.about().apply(now);
     }
@@ -237,7 +237,7 @@ public final class StudyPane extends BorderPane {
     }
 
     private UnitSystem preferred() {
-        return view.get().map(ChartTabs.View::units).orElse(UnitSystem.METRIC);
+        return view.get().map(CaseView::units).orElse(UnitSystem.METRIC);
     }
 
     private void pictured(UnitSystem units) {
@@ -271,10 +271,10 @@ public final class StudyPane extends BorderPane {
 
     /** One run of the study. */
     private final class Work extends Task<Study.Answer> {
-        private final ChartTabs.View asked;
+        private final CaseView asked;
         private final List<String> typed;
 
-        Work(ChartTabs.View asked, List<String> typed) {
+        Work(CaseView asked, List<String> typed) {
             this.asked = asked;
             this.typed = typed;
             setOnSucceeded(event -> take(getValue()));
