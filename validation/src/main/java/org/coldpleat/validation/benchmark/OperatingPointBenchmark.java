@@ -9,7 +9,6 @@ import org.coldpleat.model.circuit.Gallery;
 import org.coldpleat.model.circuit.Pump;
 import org.coldpleat.model.circuit.Relief;
 import org.coldpleat.model.circuit.Restrictor;
-import org.coldpleat.model.coldstart.FilterOnEngine;
 import org.coldpleat.model.filter.BypassLocation;
 import org.coldpleat.model.filter.FilterAssembly;
 import org.coldpleat.model.flow.AdditiveLaw;

@@ -12,7 +12,6 @@ import org.coldpleat.model.circuit.Pump;
 import org.coldpleat.model.circuit.Relief;
 import org.coldpleat.model.circuit.Restrictor;
 import org.coldpleat.model.coldstart.BypassTally;
-import org.coldpleat.model.coldstart.FilterOnEngine;
 import org.coldpleat.model.coldstart.StartSchedule;
 import org.coldpleat.model.coldstart.StartUp;
 import org.coldpleat.model.coldstart.StartUpSpec;

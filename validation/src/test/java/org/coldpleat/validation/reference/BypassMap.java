@@ -1,8 +1,8 @@
 package org.coldpleat.validation.reference;
 
 import java.util.Optional;
-import org.coldpleat.model.coldstart.FilterOnEngine;
 import org.coldpleat.shared.quantity.Require;
+import org.coldpleat.validation.benchmark.FilterOnEngine;
 
 /**
  * Share of the oil that goes unfiltered over temperature and speed.

@@ -1,4 +1,4 @@
-package org.coldpleat.model.coldstart;
+package org.coldpleat.validation.benchmark;
 
 import java.util.Objects;
 import java.util.Optional;
