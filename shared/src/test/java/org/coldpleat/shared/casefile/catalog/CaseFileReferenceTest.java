@@ -12,7 +12,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import org.coldpleat.shared.casefile.reading.CaseReader;
 import org.junit.jupiter.api.Test;
 
 /** Keeps the reference of the case file, {@code docs/case-file.md}, the same as the catalog it is written from. */
@@ -58,7 +57,7 @@ class CaseFileReferenceTest {
 
     private static String reference() throws IOException {
         StringBuilder text = new StringBuilder(INTRODUCTION);
-        try (InputStream schema = CaseReader.class.getResourceAsStream("case-v1.schema.json")) {
+        try (InputStream schema = CaseSchema.class.getResourceAsStream("case-v1.schema.json")) {
             section(new ObjectMapper().readTree(schema), "", text);
         }
         return text.toString();
