@@ -60,7 +60,7 @@ public final class CaseDraws {
 
     /** Digest of the inputs. */
     public String digest() {
-        return resolved.document().digest();
+        return resolved.digest();
     }
 
     /** Key of the words for the measurement that would narrow an unknown. */

@@ -38,7 +38,7 @@ final class BypassExplainer {
         this.duty = duty;
         this.model = model;
         this.points = points;
-        sheet = resolved.document().root().sections("candidates").get(position);
+        sheet = resolved.sheet(position);
     }
 
     /** Share of the oil that goes round the medium at an oil temperature [K]. */

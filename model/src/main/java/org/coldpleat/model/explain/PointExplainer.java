@@ -28,7 +28,7 @@ final class PointExplainer {
         this.position = position;
         this.duty = duty;
         this.model = model;
-        sheet = resolved.document().root().sections("candidates").get(position);
+        sheet = resolved.sheet(position);
     }
 
     MediumExplainer medium() {

@@ -59,8 +59,7 @@ final class ServiceExplainer {
     /** Dirt that an evenly loaded medium holds at the ratio. */
     private static Explanation dirt(ResolvedCase resolved, int position, BlockingLaw law, double ratio) {
         BuiltCandidate candidate = resolved.candidates().get(position);
-        Optional<Section> medium =
-                resolved.document().root().sections("candidates").get(position).section("medium");
+        Optional<Section> medium = resolved.sheet(position).section("medium");
         List<Explanation> inputs =
                 new ArrayList<>(Leaves.of(medium.flatMap(one -> one.section("capacity")), "mass", "perArea", "area"));
         inputs.addAll(Leaves.of(medium.flatMap(one -> one.section("capacity")), "terminalPressureDrop", "atFlow"));

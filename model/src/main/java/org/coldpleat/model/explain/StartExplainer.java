@@ -36,7 +36,7 @@ final class StartExplainer {
         this.resolved = resolved;
         this.position = position;
         start = resolved.document().root().section("start").orElseThrow();
-        sheet = resolved.document().root().sections("candidates").get(position);
+        sheet = resolved.sheet(position);
         plan = new StartPlan(resolved, ColdStartRequest.AS_STATED);
         model = plan.model();
         holdUp = model.holdUps().get(position);

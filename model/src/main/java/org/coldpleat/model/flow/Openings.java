@@ -41,7 +41,7 @@ public final class Openings {
     }
 
     /**
-     * Slot or louvre of rectangular shape through a wall. {@code psi = 32/(pi w^2 l) + 12 t/(w^3 l F)} with F the factor
+     * Slot or louver of rectangular shape through a wall. {@code psi = 32/(pi w^2 l) + 12 t/(w^3 l F)} with F the factor
      * of a rectangular duct, which is 1 for a very long slot and 0.42 for a square one.
      *
      * @param width w, the narrow side [m], above 0

@@ -104,6 +104,21 @@ public final class ResolvedCase {
         return document.root().text("title").orElse("");
     }
 
+    /** True if the case says that its data are invented. */
+    public boolean isInvented() {
+        return document.root().flag("invented").orElse(false);
+    }
+
+    /** What tells one case file from another: a digest of the whole text. */
+    public String digest() {
+        return document.digest();
+    }
+
+    /** The bench sheet of a candidate as written. */
+    public Section sheet(int position) {
+        return document.root().sections("candidates").get(position);
+    }
+
     /** Names of the candidates, in the order of the case. */
     public List<String> candidateNames() {
         return candidates.stream().map(BuiltCandidate::name).toList();

@@ -50,7 +50,7 @@ public final class DirtForecast {
     }
 
     private static Optional<CapacityBuilder.Blocking> blocking(ResolvedCase resolved, int position) {
-        Section sheet = resolved.document().root().sections("candidates").get(position);
+        Section sheet = resolved.sheet(position);
         return CapacityBuilder.blocking(sheet, resolved.candidates().get(position));
     }
 }

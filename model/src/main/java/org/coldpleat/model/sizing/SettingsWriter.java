@@ -93,8 +93,8 @@ public final class SettingsWriter {
         }
         SettingsResult bare = new SettingsResult(
                 resolved.title(),
-                resolved.document().root().flag("invented").orElse(false),
-                resolved.document().digest(),
+                resolved.isInvented(),
+                resolved.digest(),
                 plan.map(one -> new SettingsResult.Start(one.name(), one.model().from())),
                 resolved.stateNames(),
                 candidates,

@@ -36,8 +36,8 @@ public final class SizingFindings {
         bare.conditions().forEach(findings::condition);
         return new SizingResult(
                 bare.title(),
-                resolved.document().root().flag("invented").orElse(false),
-                resolved.document().digest(),
+                resolved.isInvented(),
+                resolved.digest(),
                 bare.candidate(),
                 bare.variable(),
                 bare.target(),

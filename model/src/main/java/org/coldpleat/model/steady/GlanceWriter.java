@@ -22,7 +22,7 @@ public final class GlanceWriter {
                         candidate(resolved, resolved.candidates().get(i), duty));
         return new Glance(
                 resolved.title(),
-                resolved.document().root().flag("invented").orElse(false),
+                resolved.isInvented(),
                 duty.name(),
                 resolved.from(),
                 resolved.to(),

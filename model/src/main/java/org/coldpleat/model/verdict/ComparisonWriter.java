@@ -65,8 +65,8 @@ public final class ComparisonWriter {
         }
         return new Comparison(
                 resolved.title(),
-                resolved.document().root().flag("invented").orElse(false),
-                resolved.document().digest(),
+                resolved.isInvented(),
+                resolved.digest(),
                 resolved.from(),
                 resolved.to(),
                 resolved.named(),

@@ -31,8 +31,7 @@ public final class EvidenceWriter {
         BenchEvidence bench = resolved.bench(position);
         List<EvidenceReport.Combined> combined = new ArrayList<>();
         combined.add(resistance(candidate.evidence()));
-        Optional<Section> bypass =
-                resolved.document().root().sections("candidates").get(position).section("bypass");
+        Optional<Section> bypass = resolved.sheet(position).section("bypass");
         if (bypass.isPresent() && bench.scale().isPresent()) {
             ScaleTest.Result scale = bench.scale().get();
             Inputs inputs = Inputs.ofCandidate(position);

@@ -67,7 +67,7 @@ public final class PlanWriter {
         this.position = position;
         this.resolution = resolution;
         candidate = resolved.candidates().get(position);
-        sheet = resolved.document().root().sections("candidates").get(position);
+        sheet = resolved.sheet(position);
     }
 
     public static TestPlan plan(ResolvedCase resolved, int position, String test, OptionalDouble resolution) {

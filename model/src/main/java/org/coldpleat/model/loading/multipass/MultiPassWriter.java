@@ -43,14 +43,14 @@ public final class MultiPassWriter {
 
     /** True if the sheet says what such a test needs. */
     public static boolean isPossible(ResolvedCase resolved, int position) {
-        Section sheet = resolved.document().root().sections("candidates").get(position);
+        Section sheet = resolved.sheet(position);
         return CapacityBuilder.blocking(sheet, resolved.candidates().get(position))
                         .isPresent()
                 && CapacityBuilder.capture(sheet).isPresent();
     }
 
     public static MultiPassReport run(ResolvedCase resolved, int position, Leak leak) {
-        Section sheet = resolved.document().root().sections("candidates").get(position);
+        Section sheet = resolved.sheet(position);
         BuiltCandidate candidate = resolved.candidates().get(position);
         CapacityBuilder.Blocking blocking =
                 CapacityBuilder.blocking(sheet, candidate).orElseThrow();
@@ -91,7 +91,7 @@ public final class MultiPassWriter {
         double spread = Math.exp(COVERAGE_95 * blocking.lnSigma());
         return new MultiPassReport(
                 resolved.title(),
-                resolved.document().root().flag("invented").orElse(false),
+                resolved.isInvented(),
                 candidate.name(),
                 result.status() == MultiPassResult.Status.TERMINAL_REACHED,
                 SIZES.clone(),

@@ -21,7 +21,7 @@ public record Loading(double horizon, ServiceCourse course) {
      * @param horizon running time up to which to know it [s], above 0
      */
     public static Optional<Loading> of(ResolvedCase resolved, int position, double horizon) {
-        Section sheet = resolved.document().root().sections("candidates").get(position);
+        Section sheet = resolved.sheet(position);
         Optional<CapacityBuilder.Blocking> blocking =
                 CapacityBuilder.blocking(sheet, resolved.candidates().get(position));
         Optional<CaptureEstimate> capture = CapacityBuilder.capture(sheet);

@@ -70,7 +70,7 @@ public final class ServiceAnalyzer {
     }
 
     public ServiceResult.Candidate analyze() {
-        var sheet = resolved.document().root().sections("candidates").get(position);
+        var sheet = resolved.sheet(position);
         Optional<CapacityBuilder.Blocking> blocking = CapacityBuilder.blocking(sheet, candidate);
         if (blocking.isEmpty()) {
             return notComputed(ServiceResult.Status.NO_CAPACITY, "service.noCapacity");

@@ -71,8 +71,8 @@ public final class ServiceWriter {
         ordered.sort(Comparator.comparing(Notice::severity));
         return new ServiceResult(
                 resolved.title(),
-                resolved.document().root().flag("invented").orElse(false),
-                resolved.document().digest(),
+                resolved.isInvented(),
+                resolved.digest(),
                 cycle.horizon(),
                 cycle.starts().map(DutyCycle.Starts::winterStart).orElse(Double.NaN),
                 results,

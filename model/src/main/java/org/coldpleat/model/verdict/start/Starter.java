@@ -79,8 +79,8 @@ public final class Starter {
         }
         return Optional.of(new ColdStart(
                 resolved.title(),
-                resolved.document().root().flag("invented").orElse(false),
-                resolved.document().digest(),
+                resolved.isInvented(),
+                resolved.digest(),
                 plan.name(),
                 phases(model),
                 model.from(),
@@ -116,8 +116,8 @@ public final class Starter {
         }
         return Optional.of(new ColdStartSweep(
                 resolved.title(),
-                resolved.document().root().flag("invented").orElse(false),
-                resolved.document().digest(),
+                resolved.isInvented(),
+                resolved.digest(),
                 plan.name(),
                 phases(model),
                 model.hot(),
