@@ -4,6 +4,7 @@ setlocal
 set "HOME_DIR=%~dp0"
 set "APP=%HOME_DIR%ui\target\app"
 set "STAMP=%APP%\.built"
+set "STARTED=%HOME_DIR%ui\target\.build-started"
 set "JAVA_EXE=java"
 if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "JAVA_EXE=%JAVA_HOME%\bin\java.exe"
 
@@ -18,23 +19,41 @@ if errorlevel 1 goto build
 goto start
 
 :build
-where mvn >nul 2>&1
-if errorlevel 1 (
-    echo coldpleat: has to be built first and needs Maven for it; no mvn was found 1>&2
+rem The first line is: openjdk version "17.0.15" 2025-04-15
+set "VERSION="
+for /f tokens^=2^ delims^=^" %%v in ('call "%JAVA_EXE%" -version 2^>^&1 ^| findstr /c:" version "') do if not defined VERSION set "VERSION=%%v"
+set "MAJOR=0"
+for /f "tokens=1 delims=.-+" %%m in ("%VERSION%") do set "MAJOR=%%m"
+if %MAJOR% LSS 17 (
+    echo coldpleat: needs Java 17 or later; found version %VERSION% 1>&2
     exit /b 1
 )
+rem Without a Maven of its own the system gets the one that the wrapper fetches.
+set "MAVEN=%HOME_DIR%mvnw.cmd"
+where mvn >nul 2>&1
+if not errorlevel 1 set "MAVEN=mvn"
 echo coldpleat: building the program; this takes about half a minute, the first time some minutes to fetch libraries 1>&2
+if not exist "%HOME_DIR%ui\target" mkdir "%HOME_DIR%ui\target"
+rem The time of the stamp is that before the build: what is changed meanwhile is built the next time.
+type nul > "%STARTED%"
+rem Jars of an earlier build could linger beside new ones.
 if exist "%APP%" rmdir /s /q "%APP%"
 pushd "%HOME_DIR%"
-call mvn -B -q -DskipTests -Dquick package -pl ui -am 1>&2
+call "%MAVEN%" -B -q -DskipTests -Dquick package -pl ui -am 1>&2
 if errorlevel 1 (
     popd
     echo coldpleat: the build failed; see the messages above 1>&2
     exit /b 1
 )
 popd
-type nul > "%STAMP%"
+move /y "%STARTED%" "%STAMP%" >nul
 
 :start
-"%JAVA_EXE%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xshare:auto -cp "%APP%\*" org.coldpleat.ui.Main %*
-exit /b %ERRORLEVEL%
+rem Signs such as those of degrees and of micro leave in UTF-8; the console gets its code page back at the end.
+set "CODE_PAGE="
+for /f "tokens=2 delims=:." %%c in ('chcp') do set "CODE_PAGE=%%c"
+chcp 65001 >nul
+"%JAVA_EXE%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xshare:auto -Dstdout.encoding=UTF-8 -Dstderr.encoding=UTF-8 -cp "%APP%\*" org.coldpleat.ui.Main %*
+set "CODE=%ERRORLEVEL%"
+if defined CODE_PAGE chcp %CODE_PAGE% >nul
+exit /b %CODE%

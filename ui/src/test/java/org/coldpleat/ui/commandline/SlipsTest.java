@@ -13,9 +13,11 @@ import java.util.List;
 import org.coldpleat.shared.casefile.writing.CaseDraft;
 import org.coldpleat.ui.commandline.output.ExitCode;
 import org.coldpleat.ui.service.CaseService;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * A slip of the one who types, of the kind that passes every check of a single value, may give a strange answer with
@@ -24,29 +26,54 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SlipsTest {
     private static final Path GUIDE = Path.of("../docs/guide/three-filters.yaml");
 
+    /** A value of the case, and what is typed there. */
+    private record Slip(String path, String typed) {}
+
+    private static final List<Slip> SLIPS = List.of(
+            new Slip("candidates[0].pleats.count", "208"),
+            new Slip("candidates[2].element.insideDiameter", "8.5 mm"),
+            new Slip("temperatures.from", "-8.75 °C"),
+            new Slip("temperatures.to", "-20 °C"),
+            new Slip("oil.coldPoint.dynamic", "46000 mPa·s"),
+            new Slip("engine.reliefValves[0].openingPressure", "105 kPa"),
+            new Slip("start.from", "70 °C"),
+            new Slip("duty.dirt.ingestion", "480 mg/h"));
+
+    static List<Slip> slips() {
+        return SLIPS;
+    }
+
+    /** Every slip and every command once: the commands by turns. */
+    @Test
+    void noSlipIsAnInnerError(@TempDir Path folder) throws IOException {
+        for (int i = 0; i < SLIPS.size(); i++) {
+            List<List<String>> commands = commands(slipped(SLIPS.get(i), folder), folder);
+            answered(commands.get(i % commands.size()));
+        }
+    }
+
     @ParameterizedTest
-    @CsvSource({
-        "candidates[0].pleats.count, 208",
-        "candidates[2].element.insideDiameter, 8.5 mm",
-        "temperatures.from, -8.75 °C",
-        "temperatures.to, -20 °C",
-        "oil.coldPoint.dynamic, 46000 mPa·s",
-        "engine.reliefValves[0].openingPressure, 105 kPa",
-        "start.from, 70 °C",
-        "duty.dirt.ingestion, 480 mg/h"
-    })
-    void noSlipIsAnInnerError(String path, String typed, @TempDir Path folder) throws IOException {
+    @MethodSource("slips")
+    @Tag("nightly")
+    void noSlipIsAnInnerErrorOfAnyCommand(Slip slip, @TempDir Path folder) throws IOException {
+        for (List<String> words : commands(slipped(slip, folder), folder)) {
+            answered(words);
+        }
+    }
+
+    private static Path slipped(Slip slip, Path folder) throws IOException {
         CaseDraft draft =
                 CaseDraft.open(GUIDE.toString(), Files.readString(GUIDE)).draft();
         Path file = folder.resolve("case.yaml");
-        Files.writeString(file, draft.set(path, typed).text());
-        for (List<String> words : commands(file, folder)) {
-            StringWriter out = new StringWriter();
-            StringWriter err = new StringWriter();
-            int exit = CommandLineFace.run(words, CaseService.standard(), new PrintWriter(out), new PrintWriter(err));
-            assertNotEquals(ExitCode.FAILURE, exit, () -> words + "\n" + err);
-            assertFalse(out.toString().contains("NaN"), () -> words + "\n" + out);
-        }
+        return Files.writeString(file, draft.set(slip.path(), slip.typed()).text());
+    }
+
+    private static void answered(List<String> words) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int exit = CommandLineFace.run(words, CaseService.standard(), new PrintWriter(out), new PrintWriter(err));
+        assertNotEquals(ExitCode.FAILURE, exit, () -> words + "\n" + err);
+        assertFalse(out.toString().contains("NaN"), () -> words + "\n" + out);
     }
 
     private static List<List<String>> commands(Path file, Path folder) {

@@ -3,8 +3,8 @@ package org.coldpleat.validation.coverage;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 
 /** Truth known by construction; the normal run looks at fewer teardowns than the full one, at the same claims. */
 class CoverageExperimentTest {
@@ -25,7 +25,7 @@ class CoverageExperimentTest {
 
     /** The claim of docs/coverage.md; a minute of computing. */
     @Test
-    @EnabledIfSystemProperty(named = "coldpleat.fullCoverage", matches = "true")
+    @Tag("nightly")
     void fullRunKeepsWithinTheClaimOfTheDocument() {
         Coverage found = CoverageExperiment.run(0, 500, 512, 5);
         // the claim: 92 to 98 % of the bands of a stated 95 %

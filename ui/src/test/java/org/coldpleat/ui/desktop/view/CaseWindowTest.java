@@ -27,7 +27,9 @@ import org.coldpleat.ui.commandline.CommandLineFace;
 import org.coldpleat.ui.desktop.view.chart.NumberRow;
 import org.coldpleat.ui.desktop.view.chart.PicturePane;
 import org.coldpleat.ui.service.CaseService;
+import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
@@ -52,8 +54,20 @@ class CaseWindowTest extends HutWindow {
         return out.toString();
     }
 
-    @Test
-    void showsWhatCompareSays() {
+    /** What changes nothing in the case is looked at in one window, which takes seconds to open. */
+    @TestFactory
+    List<DynamicTest> inAWindowThatIsOnlyLookedAt() {
+        return List.of(
+                DynamicTest.dynamicTest("showsWhatCompareSays", () -> showsWhatCompareSays()),
+                DynamicTest.dynamicTest("everyChartNamesTheCandidatesItShows", () -> everyChartNamesTheCandidatesItShows()),
+                DynamicTest.dynamicTest("everyControlHasAName", () -> everyControlHasAName()),
+                DynamicTest.dynamicTest("arrowKeysReadTheCurves", () -> arrowKeysReadTheCurves(robot)),
+                DynamicTest.dynamicTest("everyChartHasItsNumbersBehindIt", () -> everyChartHasItsNumbersBehindIt(robot)),
+                DynamicTest.dynamicTest("sliderMovesTheDrawing", () -> sliderMovesTheDrawing(robot)),
+                DynamicTest.dynamicTest("mapComesWhenLookedAt", () -> mapComesWhenLookedAt(robot)));
+    }
+
+    private void showsWhatCompareSays() {
         String expected = printed("compare", HUT.toString());
         assertEquals(expected, node("#page", TextArea.class).getText());
         String flat = expected.replaceAll("\\s+", " ");
@@ -68,16 +82,14 @@ class CaseWindowTest extends HutWindow {
         assertTrue(window.verdictWords().contains("Slate: "));
     }
 
-    @Test
-    void everyChartNamesTheCandidatesItShows() {
+    private void everyChartNamesTheCandidatesItShows() {
         for (String chart : List.of("#chart-pressure", "#chart-share")) {
             assertTrue(node(chart, PicturePane.class).getAccessibleText().contains("Slate, Copper, Fjord, Moss"));
         }
         assertTrue(node("#cutaway", PicturePane.class).getAccessibleText().contains("Slate, cut open"));
     }
 
-    @Test
-    void everyChartHasItsNumbersBehindIt(FxRobot robot) {
+    private void everyChartHasItsNumbersBehindIt(FxRobot robot) {
         for (String chart : List.of("#chart-pressure", "#chart-share")) {
             robot.interact(() -> node(chart + "-table", ToggleButton.class).fire());
             TableView<?> table = node(chart + "-numbers", TableView.class);
@@ -89,8 +101,7 @@ class CaseWindowTest extends HutWindow {
         }
     }
 
-    @Test
-    void arrowKeysReadTheCurves(FxRobot robot) {
+    private void arrowKeysReadTheCurves(FxRobot robot) {
         robot.interact(() -> {
             PicturePane chart = node("#chart-pressure", PicturePane.class);
             chart.fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.RIGHT, false, false, false, false));
@@ -99,8 +110,7 @@ class CaseWindowTest extends HutWindow {
         assertTrue(words.contains("Slate") && words.contains("Moss"), words);
     }
 
-    @Test
-    void mapComesWhenLookedAt(FxRobot robot) throws Exception {
+    private void mapComesWhenLookedAt(FxRobot robot) throws Exception {
         TabPane tabs = node("#tabs", TabPane.class);
         robot.interact(() -> tabs.getSelectionModel().select(3));
         WaitForAsyncUtils.waitFor(
@@ -109,8 +119,7 @@ class CaseWindowTest extends HutWindow {
                 () -> node("#chart-map", PicturePane.class).getAccessibleText() != null);
     }
 
-    @Test
-    void sliderMovesTheDrawing(FxRobot robot) throws Exception {
+    private void sliderMovesTheDrawing(FxRobot robot) throws Exception {
         robot.interact(() -> node("#temperature", Slider.class).setValue(-20));
         WaitForAsyncUtils.waitFor(
                 20,
@@ -154,8 +163,7 @@ class CaseWindowTest extends HutWindow {
         assertEquals(before, node("#page", TextArea.class).getText());
     }
 
-    @Test
-    void everyControlHasAName() {
+    private void everyControlHasAName() {
         for (String id : List.of("#candidate", "#state", "#units", "#temperature", PLEATS)) {
             Node control = node(id, Node.class);
             assertFalse(

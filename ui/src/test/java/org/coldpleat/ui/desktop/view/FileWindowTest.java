@@ -22,7 +22,9 @@ import org.coldpleat.ui.desktop.viewmodel.CaseBench;
 import org.coldpleat.ui.service.CaseService;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
@@ -115,8 +117,18 @@ class FileWindowTest {
         assertFalse(stage.getTitle().startsWith("*"));
     }
 
-    @Test
-    void reportThatIsStoppedLeavesNoFile() throws Exception {
+    /** What changes nothing in the case is asked of one window, which takes seconds to open. */
+    @TestFactory
+    List<DynamicTest> whatLeavesTheCaseAsItIs() {
+        return List.of(
+                DynamicTest.dynamicTest("noAnswerChangesNothing", () -> noAnswerChangesNothing()),
+                DynamicTest.dynamicTest("tableWithAnythingWrongChangesNothingAndSaysWhere", () -> tableWithAnythingWrongChangesNothingAndSaysWhere()),
+                DynamicTest.dynamicTest("reportOfAnotherKindIsRefusedInWords", () -> reportOfAnotherKindIsRefusedInWords()),
+                DynamicTest.dynamicTest("reportThatIsStoppedLeavesNoFile", () -> reportThatIsStoppedLeavesNoFile()),
+                DynamicTest.dynamicTest("filtersGoOutToATableAndComeBackInOneStep", () -> filtersGoOutToATableAndComeBackInOneStep()));
+    }
+
+    private void reportThatIsStoppedLeavesNoFile() throws Exception {
         Path file = folder.resolve("stopped.html");
         answers.add(file);
         choose("report");
@@ -133,8 +145,7 @@ class FileWindowTest {
         }
     }
 
-    @Test
-    void reportOfAnotherKindIsRefusedInWords() {
+    private void reportOfAnotherKindIsRefusedInWords() {
         answers.add(folder.resolve("report.doc"));
         choose("report");
         assertTrue(status().contains(".html"), status());
@@ -151,8 +162,7 @@ class FileWindowTest {
         assertEquals(1, answers.size(), "no file is asked for");
     }
 
-    @Test
-    void filtersGoOutToATableAndComeBackInOneStep() throws Exception {
+    private void filtersGoOutToATableAndComeBackInOneStep() throws Exception {
         Path table = folder.resolve("filters.csv");
         answers.add(table);
         choose("exportSheets");
@@ -168,8 +178,7 @@ class FileWindowTest {
         assertEquals(before, bench().draft().text());
     }
 
-    @Test
-    void tableWithAnythingWrongChangesNothingAndSaysWhere() throws Exception {
+    private void tableWithAnythingWrongChangesNothingAndSaysWhere() throws Exception {
         Path table = folder.resolve("wrong.csv");
         Files.writeString(table, "name,pleat count\nBronze,fifty\nBronze,12,13,14\n");
         String before = bench().draft().text();
@@ -193,8 +202,7 @@ class FileWindowTest {
         assertEquals(Optional.of(file), bench().file());
     }
 
-    @Test
-    void noAnswerChangesNothing() {
+    private void noAnswerChangesNothing() {
         String before = bench().draft().text();
         for (String key : List.of("open", "saveAs", "importSheets", "exportSheets", "report")) {
             choose(key);

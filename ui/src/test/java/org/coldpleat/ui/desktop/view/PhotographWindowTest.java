@@ -11,6 +11,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import javafx.event.Event;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -28,7 +29,9 @@ import org.coldpleat.ui.desktop.viewmodel.CaseBench;
 import org.coldpleat.ui.service.CaseService;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
@@ -153,8 +156,16 @@ class PhotographWindowTest {
         assertEquals(14.0 / 12, ratio, 0.01, "one decimal of a pixel is kept");
     }
 
-    @Test
-    void zoomChangesNothingThatIsMeasured(FxRobot robot) {
+    /** One after the other in one window, which takes seconds to open. */
+    @TestFactory
+    List<DynamicTest> aPictureIsLookedAtAndTakenOut(FxRobot robot) {
+        return List.of(
+                DynamicTest.dynamicTest("zoomChangesNothingThatIsMeasured", () -> zoomChangesNothingThatIsMeasured(robot)),
+                DynamicTest.dynamicTest("aPictureIsTakenOutAgain", () -> aPictureIsTakenOutAgain(robot)),
+                DynamicTest.dynamicTest("aPictureThatIsGoneSaysSo", () -> aPictureThatIsGoneSaysSo(robot)));
+    }
+
+    private void zoomChangesNothingThatIsMeasured(FxRobot robot) {
         keys(robot, KeyCode.SPACE, 1, false);
         keys(robot, KeyCode.HOME, 1, false);
         keys(robot, KeyCode.PLUS, 5, false);
@@ -163,16 +174,14 @@ class PhotographWindowTest {
         assertTrue(said().contains("One pixel is 2.00 µm"), said());
     }
 
-    @Test
-    void aPictureIsTakenOutAgain(FxRobot robot) {
+    private void aPictureIsTakenOutAgain(FxRobot robot) {
         press(robot, "#photograph-detach");
         assertEquals(0, bench().draft().count("candidates[0].photographs"));
         assertEquals(WindowTexts.get("photograph.none"), said());
         assertTrue(Files.exists(folder.resolve("fibers.png")));
     }
 
-    @Test
-    void aPictureThatIsGoneSaysSo(FxRobot robot) throws Exception {
+    private void aPictureThatIsGoneSaysSo(FxRobot robot) throws Exception {
         robot.interact(() -> window.take(folder.resolve("gone.jpg")));
         WindowProbe.until(10, () -> said().contains("gone.jpg"));
         assertTrue(said().contains("is not there"), said());

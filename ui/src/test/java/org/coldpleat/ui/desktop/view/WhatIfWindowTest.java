@@ -21,7 +21,9 @@ import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.desktop.view.chart.NumberRow;
 import org.coldpleat.ui.desktop.view.part.WindowTexts;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 
@@ -94,8 +96,17 @@ class WhatIfWindowTest extends HutWindow {
         probe.picture("what-if-dark");
     }
 
-    @Test
-    void resetTakesTheCopyAway() throws Exception {
+    /** One after the other in one window, which takes seconds to open; each leaves nothing that the next minds. */
+    @TestFactory
+    List<DynamicTest> sliderByNameUnitAndReset() {
+        return List.of(
+                DynamicTest.dynamicTest("slidersHaveNamesAndFollowTheKeyboard", () -> slidersHaveNamesAndFollowTheKeyboard()),
+                DynamicTest.dynamicTest("resetTakesTheCopyAway", () -> resetTakesTheCopyAway()),
+                DynamicTest.dynamicTest("hoursInServiceLoadTheCopy", () -> hoursInServiceLoadTheCopy()),
+                DynamicTest.dynamicTest("anotherFilterStartsAfresh", () -> anotherFilterStartsAfresh()));
+    }
+
+    private void resetTakesTheCopyAway() throws Exception {
         slide("thickness", 1.3);
         said("Thickness");
         robot.interact(() -> probe.node("#whatIf-reset", Button.class).fire());
@@ -121,8 +132,7 @@ class WhatIfWindowTest extends HutWindow {
         WindowProbe.until(60, () -> rows("Copper 2").isEmpty());
     }
 
-    @Test
-    void hoursInServiceLoadTheCopy() throws Exception {
+    private void hoursInServiceLoadTheCopy() throws Exception {
         robot.interact(() -> probe.node("#whatIf:hours", Slider.class).setValue(60 * 3600.0));
         said("Hours in service");
         assertFalse(rows(TRIED).isEmpty());
@@ -145,8 +155,7 @@ class WhatIfWindowTest extends HutWindow {
         assertTrue(value.getText().contains("psi"), value.getText());
     }
 
-    @Test
-    void anotherFilterStartsAfresh() throws Exception {
+    private void anotherFilterStartsAfresh() throws Exception {
         slide("opening", 1.4);
         said("the valve is");
         robot.interact(() ->
@@ -156,8 +165,7 @@ class WhatIfWindowTest extends HutWindow {
         assertEquals(List.of(), rows(TRIED));
     }
 
-    @Test
-    void slidersHaveNamesAndFollowTheKeyboard() {
+    private void slidersHaveNamesAndFollowTheKeyboard() {
         for (String key : List.of("opening", "area", "thickness", "speed", "hours")) {
             Slider slider = probe.node("#whatIf:" + key, Slider.class);
             assertTrue(slider.isFocusTraversable());

@@ -17,6 +17,7 @@ import javafx.stage.Stage;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.desktop.view.chart.PicturePane;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.api.FxRobot;
@@ -25,7 +26,7 @@ import org.testfx.framework.junit5.Start;
 
 /**
  * The pictures of the window: sizes, looks, units and type sizes by turns over the main screens. Where the property
- * {@code window.pictures} names a folder they are written there; otherwise one of them is tried.
+ * {@code window.pictures} names a folder they are written there.
  */
 @ExtendWith(ApplicationExtension.class)
 class WindowPicturesTest {
@@ -81,15 +82,24 @@ class WindowPicturesTest {
     }
 
     @Test
-    void picturesOfTheWindow(FxRobot robot) throws Exception {
+    void oneScreenInOneLook(FxRobot robot) throws Exception {
+        walk(robot, LOOKS.subList(0, 1), SCREENS.subList(0, 1));
+    }
+
+    @Test
+    @Tag("nightly")
+    void allScreensInAllLooks(FxRobot robot) throws Exception {
+        walk(robot, LOOKS, SCREENS);
+    }
+
+    private void walk(FxRobot robot, List<Look> looks, List<String> screens) throws Exception {
         probe = new WindowProbe(stage, robot);
         robot.interact(() -> window.open(HUT));
         WindowProbe.until(
                 120, () -> probe.node("#status", Label.class).getText().contains("invented data"));
-        boolean all = System.getProperty("window.pictures") != null;
-        for (Look look : all ? LOOKS : LOOKS.subList(0, 1)) {
+        for (Look look : looks) {
             show(robot, look);
-            for (String screen : all ? SCREENS : SCREENS.subList(0, 1)) {
+            for (String screen : screens) {
                 if (look.name(screen).matches(System.getProperty("window.only", ".*"))) {
                     look(robot, screen);
                     probe.picture(look.name(screen));
@@ -102,6 +112,7 @@ class WindowPicturesTest {
     }
 
     @Test
+    @Tag("nightly")
     void pictureOfTheGuide(FxRobot robot) throws Exception {
         probe = new WindowProbe(stage, robot);
         robot.interact(() -> window.open(GUIDE));

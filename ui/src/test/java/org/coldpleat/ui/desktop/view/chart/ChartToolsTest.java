@@ -21,7 +21,9 @@ import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.desktop.view.HutWindow;
 import org.coldpleat.ui.desktop.view.WindowProbe;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
@@ -51,8 +53,17 @@ class ChartToolsTest extends HutWindow {
         WaitForAsyncUtils.waitForFxEvents();
     }
 
-    @Test
-    void aSavedPictureHasTheEndingOfItsKindAndSaysWhatItCannotTell(@TempDir Path folder) throws IOException {
+    /** What changes nothing in the case is done in one window, which takes seconds to open; curves are left out last. */
+    @TestFactory
+    List<DynamicTest> withACaseThatStaysAsItIs(@TempDir Path folder) {
+        return List.of(
+                DynamicTest.dynamicTest("aSavedPictureHasTheEndingOfItsKindAndSaysWhatItCannotTell", () -> aSavedPictureHasTheEndingOfItsKindAndSaysWhatItCannotTell(folder)),
+                DynamicTest.dynamicTest("numbersGoToTheClipboardAsCells", () -> numbersGoToTheClipboardAsCells()),
+                DynamicTest.dynamicTest("tableAndReadOutAreInTheChosenUnits", () -> tableAndReadOutAreInTheChosenUnits()),
+                DynamicTest.dynamicTest("noCurveAtAllIsNoTrouble", () -> noCurveAtAllIsNoTrouble()));
+    }
+
+    private void aSavedPictureHasTheEndingOfItsKindAndSaysWhatItCannotTell(Path folder) throws IOException {
         ChartPane pane = (ChartPane)
                 probe.node("#chart-pressure-numbers", TableView.class).getParent();
         robot.interact(() -> {
@@ -104,8 +115,7 @@ class ChartToolsTest extends HutWindow {
         assertEquals(List.of("Slate", "Copper", "Fjord", "Moss"), series());
     }
 
-    @Test
-    void noCurveAtAllIsNoTrouble() {
+    private void noCurveAtAllIsNoTrouble() {
         for (String name : series()) {
             press("#legend-pressure:" + name);
         }
@@ -114,8 +124,7 @@ class ChartToolsTest extends HutWindow {
         assertEquals(List.of("Moss"), series());
     }
 
-    @Test
-    void tableAndReadOutAreInTheChosenUnits() {
+    private void tableAndReadOutAreInTheChosenUnits() {
         press("#chart-pressure-table");
         keys(KeyCode.RIGHT);
         String metric = readOut();
@@ -148,8 +157,7 @@ class ChartToolsTest extends HutWindow {
         probe.picture("reading");
     }
 
-    @Test
-    void numbersGoToTheClipboardAsCells() {
+    private void numbersGoToTheClipboardAsCells() {
         String[] text = new String[1];
         robot.interact(() -> {
             probe.node("#chart-pressure-copyNumbers", Button.class).fire();
