@@ -66,7 +66,9 @@ public record OpeningSpread(ResolvedCase resolved, Duty duty, double[] temperatu
         }
         double reach = COVERAGE_95 * at(value);
         return new OpeningBand(
-                value, opening(design.withOpening(Math.exp(reach))), opening(design.withOpening(Math.exp(-reach))));
+                value,
+                opening(design.changed(change -> change.timesOpening(Math.exp(reach)))),
+                opening(design.changed(change -> change.timesOpening(Math.exp(-reach)))));
     }
 
     private double opening(Design design) {

@@ -3,6 +3,7 @@ package org.coldpleat.model.change;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import org.coldpleat.model.filter.FilterAssembly;
 import org.coldpleat.model.oil.Oil;
 import org.coldpleat.model.oil.OilResolver;
@@ -16,43 +17,39 @@ import org.coldpleat.model.resolve.candidate.BuiltCandidate;
 import org.coldpleat.model.resolve.engine.EngineModel;
 import org.coldpleat.model.resolve.engine.OilLubricant;
 import org.coldpleat.model.resolve.engine.SharedModel;
+import org.coldpleat.model.resolve.input.Duty;
 import org.coldpleat.model.typical.ModelConstant;
 import org.coldpleat.model.valve.SpringValve;
 
 /**
- * A candidate that can be redesigned: another area, pleat count, medium, valve setting or oil, clean or with dirt. Area
- * comes as taller pleats, so that the channels stay as they are; all else of the filter stays too. Tests and evidence of
- * the filter as it is say what its medium is, and the redesigned filter has that medium. Immutable.
+ * A candidate with a {@link CandidateChange} applied to it. Tests and evidence of the filter as it is say what its medium
+ * is, and the changed filter has that medium. Immutable.
  */
 public final class Design {
     private static final String OIL_SHIFT = "oil.coldCurve";
 
-    private final SharedModel shared;
+    private final SharedModel sharedAsIs;
     private final BuiltCandidate candidate;
+    private final double oilShift;
+    private final CandidateChange change;
+    private final SharedModel shared;
     private final PackModel pack;
     private final double mediumResistance;
     private final FilterAssembly filter;
-    private final double oilShift;
-    private final Optional<DirtLoad> load;
-    private final double packFactor;
 
-    private Design(
-            SharedModel shared,
-            BuiltCandidate candidate,
-            PackModel pack,
-            double mediumResistance,
-            FilterAssembly filter,
-            double oilShift,
-            Optional<DirtLoad> load,
-            double packFactor) {
-        this.packFactor = packFactor;
-        this.shared = shared;
+    private Design(SharedModel sharedAsIs, BuiltCandidate candidate, double oilShift, CandidateChange change) {
+        this.sharedAsIs = sharedAsIs;
         this.candidate = candidate;
-        this.pack = pack;
-        this.mediumResistance = mediumResistance;
-        this.filter = filter;
         this.oilShift = oilShift;
-        this.load = load;
+        this.change = change;
+        mediumResistance = candidate.mediumResistance() * change.mediumResistance() * change.thickness();
+        pack = pack();
+        Optional<SpringValve> own = candidate.filter().elementValve();
+        filter = own.isPresent() ? valved(own.get()) : candidate.filter();
+        if (own.isEmpty() && change.valvePlace().isPresent()) {
+            throw new IllegalArgumentException("valvePlace needs a valve in the filter, there is none");
+        }
+        shared = shared(own.isEmpty() && change.opening() != 1);
     }
 
     /** A candidate as measured, clean. */
@@ -73,55 +70,82 @@ public final class Design {
     private static Design of(SharedModel shared, BuiltCandidate built, Map<String, Double> moved) {
         double shift = moved.getOrDefault(
                 OIL_SHIFT, ModelConstant.of(OIL_SHIFT).value().value());
-        return new Design(
-                shared, built, built.packModel(), built.mediumResistance(), built.filter(), shift, Optional.empty(), 1);
-    }
-
-    /** So many times the area that the oil passes [1], above 0; what caps and glue beads hide stays. */
-    public Design withArea(double factor) {
-        PackModel larger = pack instanceof PleatPack pleats
-                ? pleats.taller(factor)
-                : new FlatPack(pack.solve(mediumResistance).effectiveArea() * factor);
-        return with(shared, larger, mediumResistance, filter);
-    }
-
-    /** So many times the medium resistance [1], above 0. */
-    public Design withMediumResistance(double factor) {
-        return with(shared, pack, mediumResistance * factor, filter);
+        return new Design(shared, built, shift, CandidateChange.NONE);
     }
 
     /**
-     * Another pleat count [1], at least 3.
+     * The candidate with another change, made from the present one.
      *
-     * @throws IllegalArgumentException if the sheet does not give the channels of the pleats
+     * @throws IllegalArgumentException if no filter can be changed so
      */
-    public Design withPleats(int count) {
-        if (!(pack instanceof PleatPack pleats)) {
-            throw new IllegalArgumentException("the sheet must give the channels of the pleats, does not");
-        }
-        return with(shared, pleats.withPleatCount(count), mediumResistance, filter);
+    public Design changed(UnaryOperator<CandidateChange> next) {
+        return new Design(sharedAsIs, candidate, oilShift, next.apply(change));
     }
 
-    /** So many times the opening pressure [1], above 0; of the filter's own valve, else of the valve in the block. */
-    public Design withOpening(double factor) {
-        if (filter.elementValve().isPresent()) {
-            SpringValve valve = filter.elementValve().get();
-            FilterAssembly other = filter.withBypass(filter.elementValveLocation(), set(valve, factor));
-            return with(shared, pack, mediumResistance, other);
+    private PackModel pack() {
+        if (!(candidate.packModel() instanceof PleatPack pleats)) {
+            if (change.pleatCount().isPresent()) {
+                throw new IllegalArgumentException("the sheet must give the channels of the pleats, does not");
+            }
+            return change.area() == 1
+                    ? candidate.packModel()
+                    : new FlatPack(candidate.packModel()
+                                    .solve(candidate.mediumResistance())
+                                    .effectiveArea()
+                            * change.area());
         }
-        EngineModel engine = shared.engine().orElseThrow();
-        EngineModel other = new EngineModel(
+        PleatPack next = pleats;
+        if (change.pleatCount().isPresent()) {
+            next = next.withPleatCount(change.pleatCount().getAsInt());
+        }
+        if (change.thickness() != 1) {
+            next = next.thicker(change.thickness(), thickFolds());
+        }
+        return change.area() == 1
+                ? next
+                : switch (change.areaBy()) {
+                    case TALLER_PLEATS -> next.taller(change.area());
+                    case DEEPER_PLEATS -> next.deeper(change.area());
+                    case MORE_PLEATS -> next.withPleatCount((int) Math.round(next.pleatCount() * change.area()));
+                };
+    }
+
+    /** Area left beside the folds of a strip of another thickness, over that of the present one [1]. */
+    private double thickFolds() {
+        return (1 - candidate.foldShare() * change.thickness()) / (1 - candidate.foldShare());
+    }
+
+    private FilterAssembly valved(SpringValve own) {
+        FilterAssembly as = candidate.filter();
+        return change.opening() == 1 && change.valvePlace().isEmpty()
+                ? as
+                : as.withBypass(change.valvePlace().orElse(as.elementValveLocation()), set(own, change.opening()));
+    }
+
+    private SharedModel shared(boolean blockSet) {
+        if (!blockSet && change.oil().isEmpty()) {
+            return sharedAsIs;
+        }
+        Optional<EngineModel> engine = blockSet
+                ? Optional.of(withBlockValve(sharedAsIs.engine().orElseThrow(), change.opening()))
+                : sharedAsIs.engine();
+        return change.oil().isPresent()
+                ? new SharedModel(new OilLubricant(change.oil().get().shifted(oilShift)), engine)
+                : new SharedModel(sharedAsIs.oil(), engine);
+    }
+
+    private static EngineModel withBlockValve(EngineModel engine, double factor) {
+        return new EngineModel(
                 engine.pump(),
                 engine.reliefs(),
                 engine.gallery(),
                 engine.blockValve().map(valve -> set(valve, factor)),
                 engine.pumpTurns(),
                 engine.laminarShare());
-        return with(new SharedModel(shared.oil(), Optional.of(other)), pack, mediumResistance, filter);
     }
 
     private static SpringValve set(SpringValve valve, double factor) {
-        return valve.withOpeningPressure(valve.openingPressure() * factor);
+        return factor == 1 ? valve : valve.withOpeningPressure(valve.openingPressure() * factor);
     }
 
     /** The typical oil of a grade, on its curve. */
@@ -129,24 +153,15 @@ public final class Design {
         return OilResolver.resolve(OilSpec.ofGrade(grade.label(), grade)).orThrow();
     }
 
-    /** Another oil, as far off its curve as that of the case; the engine stays as the oil of the case showed it to be. */
-    public Design withOil(Oil oil) {
-        OilLubricant other = new OilLubricant(oil.shifted(oilShift));
-        return with(new SharedModel(other, shared.engine()), pack, mediumResistance, filter);
+    /** What is changed. */
+    public CandidateChange change() {
+        return change;
     }
 
-    /** So many times the resistance of the pack with its dirt [1], above 0, whatever brings it about. */
-    public Design withPackResistance(double factor) {
-        return new Design(shared, candidate, pack, mediumResistance, filter, oilShift, load, packFactor * factor);
-    }
-
-    /** With dirt in the medium, the same mass whatever the area. */
-    public Design withLoad(DirtLoad dirt) {
-        return new Design(shared, candidate, pack, mediumResistance, filter, oilShift, Optional.of(dirt), packFactor);
-    }
-
-    private Design with(SharedModel otherShared, PackModel otherPack, double resistance, FilterAssembly otherFilter) {
-        return new Design(otherShared, candidate, otherPack, resistance, otherFilter, oilShift, load, packFactor);
+    /** A state of the case with the speed or flow that this design has there. */
+    public Duty duty(Duty as) {
+        Double factor = change.drives().get(as.name());
+        return factor == null ? as : new Duty(as.setting(), as.name(), as.drive() * factor);
     }
 
     /** True if the channels of the pleats are known, so that the pleat count can be changed. */
@@ -160,9 +175,21 @@ public final class Design {
         return pack instanceof PleatPack pleats ? OptionalDouble.of(pleats.pleatCount()) : OptionalDouble.empty();
     }
 
-    /** Unfolded medium, one side, of the filter as measured [m2]. */
+    /** Unfolded medium, one side [m2]; by taller pleats what caps hide stays, by deeper ones what folds take. */
     public double grossArea() {
-        return candidate.grossArea();
+        double pleats = change.pleatCount().isPresent() && candidate.packModel() instanceof PleatPack as
+                ? change.pleatCount().getAsInt() / as.geometry().pleatCount()
+                : 1;
+        return candidate.grossArea() * pleats * (1 + growingShare() * (change.area() - 1));
+    }
+
+    /** Share of the unfolded medium that grows with the area the oil passes [1]. */
+    private double growingShare() {
+        return switch (change.areaBy()) {
+            case TALLER_PLEATS -> candidate.freeShare();
+            case DEEPER_PLEATS -> 1 - candidate.foldShare();
+            case MORE_PLEATS -> 1;
+        };
     }
 
     /** Share of the unfolded medium of the filter as measured that no cap or glue bead hides [1]. */
@@ -200,13 +227,13 @@ public final class Design {
 
     /** How many times its clean resistance the medium has with its dirt [1]; infinite if plugged. */
     public double loadRatio() {
-        return load.map(dirt -> dirt.ratio(effectiveArea())).orElse(1.0);
+        return change.load().map(dirt -> dirt.ratio(effectiveArea())).orElse(1.0);
     }
 
     /** Resistance of the pack with its dirt [1/m3]; infinite if plugged. */
     public double packResistance() {
         double ratio = loadRatio();
-        return Double.isInfinite(ratio) ? ratio : packFactor * pack.resistance(mediumResistance * ratio);
+        return Double.isInfinite(ratio) ? ratio : change.pack() * pack.resistance(mediumResistance * ratio);
     }
 
     /** Viscosity of the oil at a temperature [Pa s]. */
@@ -219,12 +246,45 @@ public final class Design {
         return filter;
     }
 
-    /** The candidate with the valve and the dirt of this design. */
+    /** The changed candidate, with its dirt in the way. */
     public BuiltCandidate built() {
-        return candidate.withFilter(filter.withElementResistance(packResistance()));
+        return change.equals(CandidateChange.NONE)
+                ? candidate
+                : candidate.changed(
+                        filter.withElementResistance(packResistance()),
+                        pack,
+                        mediumResistance,
+                        grossArea(),
+                        change.thickness());
     }
 
     public SharedModel shared() {
         return shared;
+    }
+
+    /** The case with this design in the place of the candidate: every question can be put to it. */
+    public ResolvedCase in(ResolvedCase resolved, int position) {
+        return resolved.changed(
+                position,
+                new ResolvedCase.Changed() {
+                    @Override
+                    public SharedModel shared(SharedModel as, Map<String, Double> moved) {
+                        return again(as, candidate, moved).shared();
+                    }
+
+                    @Override
+                    public BuiltCandidate candidate(BuiltCandidate as) {
+                        return again(sharedAsIs, as, Map.of()).built();
+                    }
+
+                    @Override
+                    public Duty duty(Duty as) {
+                        return Design.this.duty(as);
+                    }
+                });
+    }
+
+    private Design again(SharedModel as, BuiltCandidate built, Map<String, Double> moved) {
+        return of(as, built, moved).changed(none -> change);
     }
 }

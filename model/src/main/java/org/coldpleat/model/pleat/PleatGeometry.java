@@ -188,14 +188,38 @@ public record PleatGeometry(
      */
     @Source("derived here: the radii follow from pitch and count, then as for a new round pack")
     public PleatGeometry withPleatCount(double count) {
+        return onCore(count, 0, thickness);
+    }
+
+    /**
+     * As many pleats on the same core, with legs so many times as long.
+     *
+     * @param factor [1], above 0
+     * @throws IllegalArgumentException if the pack is flat
+     */
+    public PleatGeometry deeper(double factor) {
+        return onCore(pleatCount(), (factor - 1) * legLength(), thickness);
+    }
+
+    /**
+     * As many pleats between the same diameters, of a medium so many times as thick.
+     *
+     * @param factor [1], above 0
+     * @throws IllegalArgumentException if the pack is flat or the folds leave no room
+     */
+    public PleatGeometry thicker(double factor) {
+        return onCore(pleatCount(), 0, factor * thickness);
+    }
+
+    private PleatGeometry onCore(double count, double outward, double thick) {
         double pitchPerRadius = 2 * Math.tan(requireHalfAngle(pleatCount()));
         double fold = ends == PleatEnds.FOLDED ? thickness : 0;
-        double outerRadius = inletPitch / pitchPerRadius + fold;
+        double outerRadius = inletPitch / pitchPerRadius + fold + outward;
         double innerRadius = outletPitch / pitchPerRadius - fold;
         return downstreamEnd == downstreamMouth
-                ? radialLegsTogether(outerRadius, innerRadius, count, thickness, downstreamEnd, ends)
+                ? radialLegsTogether(outerRadius, innerRadius, count, thick, downstreamEnd, ends)
                         .withGapFloor(gapFloor)
-                : radial(outerRadius, innerRadius, count, thickness, downstreamEnd, upstreamEnd, gapFloor, ends);
+                : radial(outerRadius, innerRadius, count, thick, downstreamEnd, upstreamEnd, gapFloor, ends);
     }
 
     /**

@@ -80,8 +80,32 @@ public record PleatPack(
      * @param factor [1], above 0
      */
     public PleatPack taller(double factor) {
-        OptionalDouble area = statedArea.isEmpty() ? statedArea : OptionalDouble.of(statedArea.getAsDouble() * factor);
-        return new PleatPack(geometry, pleatCount, pleatHeight * factor, closure, area);
+        return new PleatPack(geometry, pleatCount, pleatHeight * factor, closure, timesArea(factor));
+    }
+
+    /**
+     * As many pleats as high with legs so many times as long; what the folds take of the strip stays.
+     *
+     * @param factor [1], above 0
+     * @throws IllegalArgumentException if the pack is flat
+     */
+    public PleatPack deeper(double factor) {
+        return new PleatPack(geometry.deeper(factor), pleatCount, pleatHeight, closure, timesArea(factor));
+    }
+
+    /**
+     * The same strip of a medium so many times as thick, in the same room.
+     *
+     * @param factor [1], above 0
+     * @param areaFactor times the effective area, since thicker folds take more of the strip [1], above 0
+     * @throws IllegalArgumentException if the pack is flat or the folds leave no room
+     */
+    public PleatPack thicker(double factor, double areaFactor) {
+        return new PleatPack(geometry.thicker(factor), pleatCount, pleatHeight, closure, timesArea(areaFactor));
+    }
+
+    private OptionalDouble timesArea(double factor) {
+        return statedArea.isEmpty() ? statedArea : OptionalDouble.of(statedArea.getAsDouble() * factor);
     }
 
     @Override

@@ -35,6 +35,34 @@ public final class ResolvedCase {
     private final List<BuiltCandidate> candidates;
     private final List<Assumption> assumptions;
     private final List<Notice> oilNotices;
+    private final Optional<InPlace> changed;
+
+    /** What stands in the place of a candidate, of what all share, and of a state. */
+    public interface Changed {
+        SharedModel shared(SharedModel as, Map<String, Double> moved);
+
+        BuiltCandidate candidate(BuiltCandidate as);
+
+        Duty duty(Duty as);
+    }
+
+    private record InPlace(int position, Changed by) {}
+
+    private ResolvedCase(ResolvedCase as, InPlace place) {
+        document = as.document;
+        from = as.from;
+        to = as.to;
+        named = as.named;
+        duties = as.duties.stream().map(place.by()::duty).toList();
+        shared = as.shared;
+        own = as.own;
+        List<BuiltCandidate> next = new ArrayList<>(as.candidates);
+        next.set(place.position(), place.by().candidate(next.get(place.position())));
+        candidates = List.copyOf(next);
+        assumptions = as.assumptions;
+        oilNotices = as.oilNotices;
+        changed = Optional.of(place);
+    }
 
     /** @param before a case with much the same document, of which every part is taken that says the same; empty for none */
     ResolvedCase(
@@ -64,6 +92,7 @@ public final class ResolvedCase {
             assumed.addAll(parts.get(i).assumptions());
         }
         own = List.copyOf(parts);
+        changed = Optional.empty();
         candidates = own.stream().map(ResolvedOwn::built).toList();
         assumptions = distinct(assumed);
     }
@@ -76,12 +105,34 @@ public final class ResolvedCase {
 
     /** The shared model with some unknowns moved: path to value [SI]. */
     public SharedModel sharedMoving(Map<String, Double> moved) {
-        return shared.moving(moved);
+        SharedModel as = shared.moving(moved);
+        return changed.isPresent() ? changed.get().by().shared(as, moved) : as;
     }
 
     /** A candidate with some unknowns moved: path to value [SI]. */
     public BuiltCandidate candidateMoving(int position, Map<String, Double> moved) {
-        return own.get(position).moving(moved);
+        BuiltCandidate as = own.get(position).moving(moved);
+        return changed.isPresent() && changed.get().position() == position
+                ? changed.get().by().candidate(as)
+                : as;
+    }
+
+    /**
+     * The case with another filter in the place of a candidate. Document, unknowns and tests stay those of the filter as
+     * measured.
+     *
+     * @throws IllegalArgumentException if this case has been changed before
+     */
+    public ResolvedCase changed(int position, Changed by) {
+        if (changed.isPresent()) {
+            throw new IllegalArgumentException("a case must be changed at most once, was before");
+        }
+        return new ResolvedCase(this, new InPlace(position, by));
+    }
+
+    /** A candidate as measured, whatever stands in its place. */
+    public BuiltCandidate measured(int position) {
+        return own.get(position).built();
     }
 
     /** The document this case was made from. */
@@ -157,7 +208,8 @@ public final class ResolvedCase {
     }
 
     public SharedModel shared() {
-        return shared.model();
+        SharedModel as = shared.model();
+        return changed.isPresent() ? changed.get().by().shared(as, Map.of()) : as;
     }
 
     /** What the tests of a candidate gave. */

@@ -34,7 +34,7 @@ final class GradeSizing {
         for (TypicalOil row : TypicalOils.all()) {
             SaeGrade.parse(row.grade()).ifPresent(grade -> {
                 Oil oil = Design.typicalOil(grade);
-                all.add(new Grade(written(grade), oil, design.withOil(oil).viscosity(temperature)));
+                all.add(new Grade(written(grade), oil, design.changed(change -> change.withOil(oil)).viscosity(temperature)));
             });
         }
         all.sort(Comparator.comparingDouble(Grade::viscosity));
@@ -59,7 +59,7 @@ final class GradeSizing {
         int from = grades.size();
         while (below < from) {
             int middle = (below + from) / 2;
-            if (trials.meets(draw.get().withOil(grades.get(middle).oil()))) {
+            if (trials.meets(moved(draw.get(), middle))) {
                 below = middle + 1;
             } else {
                 from = middle;
@@ -122,7 +122,11 @@ final class GradeSizing {
     }
 
     private Design moved(int i) {
-        return design.withOil(grades.get(i).oil());
+        return moved(design, i);
+    }
+
+    private Design moved(Design from, int i) {
+        return from.changed(change -> change.withOil(grades.get(i).oil()));
     }
 
     /** A grade has no band of its own; the chances of the grades say how sure the choice is. */

@@ -1,5 +1,6 @@
 package org.coldpleat.model.sizing;
 
+import org.coldpleat.model.change.AreaBy;
 import org.coldpleat.model.change.Design;
 import org.coldpleat.model.sizing.SizingResult.Variable;
 
@@ -50,12 +51,12 @@ record Lever(Variable variable, int direction, double free, double lowest, doubl
     /** The design moved. */
     Design move(Design design, double move) {
         double factor = factor(move);
-        return switch (variable) {
-            case AREA -> design.withArea(factor);
-            case RESISTANCE -> design.withMediumResistance(factor);
-            case OPENING -> design.withOpening(factor);
-            case PLEATS -> design.withPackResistance(factor);
+        return design.changed(change -> switch (variable) {
+            case AREA -> change.timesArea(AreaBy.TALLER_PLEATS, factor);
+            case RESISTANCE -> change.timesMediumResistance(factor);
+            case OPENING -> change.timesOpening(factor);
+            case PLEATS -> change.timesPack(factor);
             case GRADE -> throw new IllegalArgumentException("a grade is no number to be moved");
-        };
+        });
     }
 }

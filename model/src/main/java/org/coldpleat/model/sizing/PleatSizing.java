@@ -62,13 +62,17 @@ final class PleatSizing {
                 : 0;
     }
 
+    private static Design withPleats(Design of, int count) {
+        return of.changed(change -> change.withPleats(count));
+    }
+
     /** Resistances of the pack by count, solved at every so many counts and drawn between them in their logarithms. */
     private double[] resistances(Design of, int step) {
         double[] found = new double[last - first + 1];
-        found[0] = of.withPleats(first).packResistance();
+        found[0] = withPleats(of, first).packResistance();
         for (int i = 0; i + 1 < found.length; ) {
             int next = Math.min(i + step, found.length - 1);
-            found[next] = of.withPleats(first + next).packResistance();
+            found[next] = withPleats(of, first + next).packResistance();
             for (int j = i + 1; j < next; j++) {
                 double share = (double) (j - i) / (next - i);
                 found[j] = found[i] * Math.pow(found[next] / found[i], share);
@@ -149,7 +153,7 @@ final class PleatSizing {
     private Answer answer(Status status, int count, double[] chances) {
         boolean is = status == Status.FOUND;
         boolean none = status == Status.NEVER;
-        double opening = trials.opening(design.withPleats(count));
+        double opening = trials.opening(withPleats(design, count));
         return new Answer(
                 status,
                 "",
@@ -188,7 +192,7 @@ final class PleatSizing {
         for (int i = 0; i < resistance.length; i++) {
             boolean shown = i % step == 0 || first + i == (int) design.pleats().orElseThrow();
             if (shown || first + i == optimum()) {
-                Design moved = design.withPleats(first + i);
+                Design moved = withPleats(design, first + i);
                 options.add(new Option(
                         "",
                         first + i,

@@ -35,12 +35,12 @@ public final class DesignState {
         return Double.isInfinite(resistance)
                 ? PLUGGED
                 : new DesignState(
-                        new DutyModel(design.shared(), design.filter().withElementResistance(resistance), duty));
+                        new DutyModel(design.shared(), design.filter().withElementResistance(resistance), design.duty(duty)));
     }
 
     /** True if any bypass valve acts on the filter of a design in a state. */
     public static boolean hasValve(Design design, Duty duty) {
-        return new DutyModel(design.shared(), design.filter(), duty).hasValve();
+        return new DutyModel(design.shared(), design.filter(), design.duty(duty)).hasValve();
     }
 
     /** True if a bypass valve acts. */

@@ -202,7 +202,7 @@ final class EngineSteps {
     static Optional<LessonAnswer> dirt(LessonCase one, double factor) {
         Optional<OpenedCase> turned = factor == OPENING.base()
                 ? Optional.of(one.opened())
-                : one.changed(Map.of(one.path("bypass.openingPressure"), factor), List.of(one.path("tests.scaleTest")));
+                : FilterSteps.withOpening(one, factor);
         return turned.flatMap(one::service).flatMap(life -> {
             ServiceResult.Factor warm = life.hotFactor();
             ServiceResult.Factor cold = life.coldFactor();

@@ -1,20 +1,18 @@
 package org.coldpleat.ui.lesson;
 
-import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.coldpleat.model.change.AreaBy;
+import org.coldpleat.model.change.CandidateChange;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.ui.service.OpenedCase;
 
 /** Questions about the filter itself: its area, its medium, its pleats and its valve. */
 final class FilterSteps {
     private static final String PLEATS = "pleats.count";
-    private static final String STRIP = "medium.strip.length";
     private static final String THICKNESS = "medium.thickness";
     private static final String STAND = "flowStand.states[0].flow";
-    private static final String OPENING = "bypass.openingPressure";
     private static final double PLEAT_STEP = 0.25;
     private static final double MOST_PLEATS = 6;
 
@@ -35,20 +33,24 @@ final class FilterSteps {
 
     private FilterSteps() {}
 
-    /** Fields of a sheet with so many times the pleats. */
-    static Map<String, Double> pleatsTimes(double factor) {
-        double shown = factor == PLEAT_COUNT.base() ? 2 : factor;
-        return Map.of(PLEATS, shown, STRIP, shown);
+    /** The case with so many times the pleats of the candidate. */
+    static Optional<OpenedCase> withPleats(LessonCase one, double factor) {
+        return one.with(CandidateChange.NONE.timesArea(AreaBy.MORE_PLEATS, factor));
     }
 
-    /** Fields of a sheet with so many times the opening pressure. */
-    static Map<String, Double> openingTimes(double factor) {
-        return Map.of(OPENING, factor);
+    /** The same; twice as many where the best count is looked for. */
+    static Optional<OpenedCase> shownPleats(LessonCase one, double factor) {
+        return withPleats(one, factor == PLEAT_COUNT.base() ? 2 : factor);
     }
 
-    /** Fields of a sheet with so many times the thickness. */
-    static Map<String, Double> thicknessTimes(double factor) {
-        return Map.of(THICKNESS, factor);
+    /** The case with so many times the opening pressure of the candidate. */
+    static Optional<OpenedCase> withOpening(LessonCase one, double factor) {
+        return one.with(CandidateChange.NONE.timesOpening(factor));
+    }
+
+    /** The case with another reading of the thickness: a value measured anew, not another medium. */
+    static Optional<OpenedCase> asThick(LessonCase one, double factor) {
+        return one.scaled(Map.of(one.path(THICKNESS), factor));
     }
 
     /** The same medium, another area, at the same flow. */
@@ -98,20 +100,18 @@ final class FilterSteps {
                 Numbers.temperature(onEngine.getAsDouble())));
     }
 
-    /** A stiffer bypass valve; what a scale said of the present one is left aside. */
+    /** A stiffer bypass valve. */
     static Optional<LessonAnswer> setting(LessonCase one, double factor) {
-        String path = one.path(OPENING);
-        List<String> scale = List.of(one.path("tests.scaleTest"));
-        return one.quantity(path)
-                .flatMap(now -> one.changed(Map.of(), scale)
-                        .flatMap(asStated -> one.changed(Map.of(path, factor), scale)
-                                .flatMap(stiff -> setting(one, now.value(), factor, asStated, stiff))));
+        OptionalDouble now = one.openingPressure();
+        return now.isEmpty()
+                ? Optional.empty()
+                : withOpening(one, factor).flatMap(stiff -> setting(one, now.getAsDouble(), factor, stiff));
     }
 
     private static Optional<LessonAnswer> setting(
-            LessonCase one, double opening, double factor, OpenedCase asStated, OpenedCase stiff) {
+            LessonCase one, double opening, double factor, OpenedCase stiff) {
         String state = one.standState().orElse(one.state());
-        OptionalDouble before = one.opening(asStated, state);
+        OptionalDouble before = one.opening(one.opened(), state);
         OptionalDouble after = one.opening(stiff, state);
         if (before.isEmpty()) {
             return Optional.empty();
@@ -194,7 +194,7 @@ final class FilterSteps {
     static Optional<LessonAnswer> thickness(LessonCase one, double factor) {
         double flow = one.flow();
         double warm = one.warmest();
-        return one.scaled(Map.of(one.path(THICKNESS), factor)).map(thick -> {
+        return asThick(one, factor).map(thick -> {
             double before = one.atFlow(one.opened(), flow, warm).elementPressureDrop();
             double after = one.atFlow(thick, flow, warm).elementPressureDrop();
             boolean byAir = one.quantity(one.path("medium.airTest.pressure")).isPresent();
@@ -206,14 +206,5 @@ final class FilterSteps {
                     Numbers.pressure(before),
                     Numbers.pressure(after));
         });
-    }
-
-    private static Optional<OpenedCase> withPleats(LessonCase one, double factor) {
-        Map<String, Double> factors = new LinkedHashMap<>();
-        factors.put(one.path(PLEATS), factor);
-        if (one.quantity(one.path(STRIP)).isPresent()) {
-            factors.put(one.path(STRIP), factor);
-        }
-        return one.scaledWithSameMedium(factors);
     }
 }

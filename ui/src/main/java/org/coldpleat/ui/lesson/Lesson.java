@@ -2,7 +2,6 @@ package org.coldpleat.ui.lesson;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.coldpleat.model.steady.Glance;
@@ -12,18 +11,18 @@ import org.coldpleat.shared.notice.Wording;
 public final class Lesson {
     /** All steps. */
     public static final List<LessonStep> STEPS = List.of(
-            LessonStep.shown("area", one -> FilterSteps.AREA, FilterSteps::area, FilterSteps::pleatsTimes),
+            LessonStep.shown("area", one -> FilterSteps.AREA, FilterSteps::area, FilterSteps::withPleats),
             LessonStep.told("standAndEngine", one -> FilterSteps.STAND_FLOW, FilterSteps::standAndEngine),
-            LessonStep.shown("share", EngineSteps::oil, EngineSteps::share, value -> Map.of()),
+            LessonStep.shown("share", EngineSteps::oil, EngineSteps::share, (one, value) -> Optional.of(one.opened())),
             LessonStep.told("rule", EngineSteps::oil, EngineSteps::rule),
             LessonStep.told("water", EngineSteps::oil, EngineSteps::water),
             LessonStep.told("thinner", one -> EngineSteps.VISCOSITY, EngineSteps::thinner),
-            LessonStep.shown("setting", one -> FilterSteps.SETTING, FilterSteps::setting, FilterSteps::openingTimes),
+            LessonStep.shown("setting", one -> FilterSteps.SETTING, FilterSteps::setting, FilterSteps::withOpening),
             LessonStep.told("relief", one -> EngineSteps.RELIEF, EngineSteps::relief),
             LessonStep.told("partly", one -> EngineSteps.BELOW, EngineSteps::partly),
             LessonStep.shown(
-                    "thickness", one -> FilterSteps.THICK, FilterSteps::thickness, FilterSteps::thicknessTimes),
-            LessonStep.shown("pleats", one -> FilterSteps.PLEAT_COUNT, FilterSteps::pleats, FilterSteps::pleatsTimes),
+                    "thickness", one -> FilterSteps.THICK, FilterSteps::thickness, FilterSteps::asThick),
+            LessonStep.shown("pleats", one -> FilterSteps.PLEAT_COUNT, FilterSteps::pleats, FilterSteps::shownPleats),
             LessonStep.told("dirt", one -> EngineSteps.OPENING, EngineSteps::dirt));
 
     /** A prediction within this share of the computed number counts as right [1]. */
@@ -111,7 +110,9 @@ public final class Lesson {
     /** The same with what can be turned in the step at another value. */
     public static Optional<Glance> picture(LessonStep step, LessonCase one, double value) {
         String name = WORDS.patternOr(step.key() + ".changed", "");
-        return step.changed().flatMap(changed -> one.glanceBeside(changed.apply(value), name));
+        return step.changed()
+                .flatMap(changed -> changed.apply(one, value))
+                .map(other -> one.glanceBeside(other, name));
     }
 
     /** What was typed as a prediction, with a point or a comma; nothing if it is no number. */

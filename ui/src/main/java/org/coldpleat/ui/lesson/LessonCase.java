@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
+import org.coldpleat.model.change.CandidateChange;
 import org.coldpleat.model.steady.Glance;
 import org.coldpleat.model.steady.PointResult;
 import org.coldpleat.model.verdict.service.ServiceResult;
@@ -14,7 +15,6 @@ import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
-import org.coldpleat.ui.service.SheetTests;
 
 /**
  * A case to ask, and the same case with some values changed. Questions are put to one candidate: the first whose valve
@@ -120,34 +120,17 @@ public final class LessonCase {
 
     /** The case with some values multiplied; nothing if one of them is not given or the case does not stand so. */
     Optional<OpenedCase> scaled(Map<String, Double> factors) {
-        return changed(factors, List.of());
+        return changed(draft, factors, List.of());
     }
 
-    /** The same with the medium staying what it is, whatever tests of the filter as it was say of another one. */
-    Optional<OpenedCase> scaledWithSameMedium(Map<String, Double> factors) {
-        return changed(sameMedium(draft, position), factors, List.of());
+    /** The case with a change on the candidate; nothing if no filter can be changed so. */
+    Optional<OpenedCase> with(CandidateChange change) {
+        return service.changed(opened, candidate(), change);
     }
 
-    /** A draft in which tests of the whole filter gave way to what came of them; as it is where there are none. */
-    private CaseDraft sameMedium(CaseDraft from, int number) {
-        Optional<Section> sheet = opened.sheet(candidate());
-        if (sheet.map(one -> SheetTests.on(one, SheetTests.OF_WHOLE_FILTER))
-                .orElse(List.of())
-                .isEmpty()) {
-            return from;
-        }
-        String at = "candidates[" + number + "]";
-        CaseDraft next = from;
-        for (String test : SheetTests.on(sheet.get(), SheetTests.OF_MEDIUM)) {
-            next = next.clear(at + test.substring(sheet.get().path().length()));
-        }
-        double resistance = service.present(opened, candidate()).mediumResistance();
-        return next.set(at + ".medium.resistance", resistance + " " + Kind.MEDIUM_RESISTANCE.siUnit());
-    }
-
-    /** The same with some fields left out. */
-    Optional<OpenedCase> changed(Map<String, Double> factors, List<String> left) {
-        return changed(draft, factors, left);
+    /** Opening pressure of the candidate's own valve [Pa], if it has one. */
+    OptionalDouble openingPressure() {
+        return service.present(opened, candidate()).openingPressure();
     }
 
     /** The case on a bench that pushes a flow [m3/s], without engine, and with some values multiplied. */
@@ -180,35 +163,26 @@ public final class LessonCase {
                 : scaled + " " + value.kind().siUnit();
     }
 
-    /** The candidate alone and a changed copy of it in the state of the lesson; without changes the case as it is. */
-    Optional<Glance> glanceBeside(Map<String, Double> factors, String name) {
-        if (factors.isEmpty()) {
-            return Optional.of(glance);
+    /** The candidate alone and what it is in a changed case, in the state of the lesson; the case as it is if unchanged. */
+    Glance glanceBeside(OpenedCase other, String name) {
+        if (other == opened) {
+            return glance;
         }
-        String copy = candidate() + " " + name;
-        int last = draft.count("candidates");
-        CaseDraft changed = sameMedium(draft.copy("candidates", position, copy), last);
-        for (Map.Entry<String, Double> one : factors.entrySet()) {
-            Optional<Measured> value = quantity(path(one.getKey()));
-            if (value.isPresent()) {
-                changed = changed.set("candidates[" + last + "]." + one.getKey(), text(value.get(), one.getValue()));
-            }
-        }
-        return service.openDraft("lesson", changed, Optional.of(opened))
-                .opened()
-                .map(both -> {
-                    Glance all = service.glance(both, state());
-                    return new Glance(
-                            all.title(),
-                            all.invented(),
-                            all.state(),
-                            all.from(),
-                            all.to(),
-                            all.named(),
-                            List.of(
-                                    all.candidates().get(position),
-                                    all.candidates().get(last)));
-                });
+        Glance.Candidate turned = service.glance(other, state()).candidates().get(position);
+        return new Glance(
+                glance.title(),
+                glance.invented(),
+                glance.state(),
+                glance.from(),
+                glance.to(),
+                glance.named(),
+                List.of(
+                        glance.candidates().get(position),
+                        new Glance.Candidate(
+                                candidate() + " " + name,
+                                turned.curve(),
+                                turned.intervals(),
+                                turned.openingPressure())));
     }
 
     /** Cold end of the range the case looks at [K]. */

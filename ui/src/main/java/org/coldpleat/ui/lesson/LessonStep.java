@@ -1,10 +1,9 @@
 package org.coldpleat.ui.lesson;
 
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
-import java.util.function.DoubleFunction;
 import java.util.function.Function;
+import org.coldpleat.ui.service.OpenedCase;
 
 /**
  * One step of the lesson.
@@ -12,14 +11,14 @@ import java.util.function.Function;
  * @param key of its words
  * @param turned what can be turned in it, which may depend on the case
  * @param ask what is computed with what is turned at a value; nothing if the case cannot be asked this
- * @param changed what its picture shows beside the candidate at a value: fields of the sheet and what they are multiplied
- *     with, none for the case as it is; nothing if it has no picture
+ * @param changed the case whose candidate its picture shows beside that of the lesson at a value, which may be the case
+ *     as it is; nothing if it has no picture
  */
 public record LessonStep(
         String key,
         Function<LessonCase, Turned> turned,
         BiFunction<LessonCase, Double, Optional<LessonAnswer>> ask,
-        Optional<DoubleFunction<Map<String, Double>>> changed) {
+        Optional<BiFunction<LessonCase, Double, Optional<OpenedCase>>> changed) {
     static LessonStep told(
             String key,
             Function<LessonCase, Turned> turned,
@@ -31,7 +30,7 @@ public record LessonStep(
             String key,
             Function<LessonCase, Turned> turned,
             BiFunction<LessonCase, Double, Optional<LessonAnswer>> ask,
-            DoubleFunction<Map<String, Double>> changed) {
+            BiFunction<LessonCase, Double, Optional<OpenedCase>> changed) {
         return new LessonStep(key, turned, ask, Optional.of(changed));
     }
 }

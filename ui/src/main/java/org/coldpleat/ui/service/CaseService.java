@@ -9,6 +9,7 @@ import java.util.function.Function;
 import org.coldpleat.model.certainty.ConfidenceResult;
 import org.coldpleat.model.certainty.measurement.EvidenceReport;
 import org.coldpleat.model.certainty.measurement.TestPlan;
+import org.coldpleat.model.change.CandidateChange;
 import org.coldpleat.model.coldstart.plan.ColdStartRequest;
 import org.coldpleat.model.coldstart.plan.StartOutline;
 import org.coldpleat.model.explain.ExplainRequest;
@@ -115,6 +116,16 @@ public final class CaseService {
     /** Tries values out on candidates, one after another; for one thread at a time. */
     public Trials trials() {
         return new Trials(this);
+    }
+
+    /**
+     * The case with a change on one candidate; its document stays that of the case as written.
+     *
+     * @return empty if no filter can be changed so
+     */
+    public Optional<OpenedCase> changed(OpenedCase opened, String candidate, CandidateChange change) {
+        requireCandidate(opened, candidate);
+        return opened.runs().changed(candidate, change);
     }
 
     /** What a candidate is as it stands, best values. */

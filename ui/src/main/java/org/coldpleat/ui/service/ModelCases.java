@@ -8,6 +8,7 @@ import org.coldpleat.model.certainty.CaseConfidence;
 import org.coldpleat.model.certainty.ConfidenceResult;
 import org.coldpleat.model.certainty.measurement.EvidenceReport;
 import org.coldpleat.model.certainty.measurement.TestPlan;
+import org.coldpleat.model.change.CandidateChange;
 import org.coldpleat.model.change.Design;
 import org.coldpleat.model.coldstart.plan.ColdStartRequest;
 import org.coldpleat.model.coldstart.plan.StartOutline;
@@ -64,21 +65,21 @@ final class ModelCases {
         CaseDocument document = reading.document().get();
         Resolution resolution =
                 before.isPresent() ? Simulation.resolveAfter(before.get(), document) : Simulation.resolve(document);
-        return resolution.resolved().map(ModelCases::opened).orElseGet(() -> failed(resolution.problems()));
+        return resolution.resolved().map(ModelCases::opened).map(Opening::of).orElseGet(() -> failed(resolution.problems()));
     }
 
     private static Opening failed(List<CaseProblem> problems) {
         return Opening.failed(problems.stream().map(Problem::of).toList());
     }
 
-    private static Opening opened(ResolvedCase resolved) {
-        return Opening.of(new OpenedCase(
+    private static OpenedCase opened(ResolvedCase resolved) {
+        return new OpenedCase(
                 resolved.title(),
                 resolved.document().root().flag("invented").orElse(false),
                 resolved.candidateNames(),
                 resolved.stateNames(),
                 resolved.understood(),
-                new ModelRuns(resolved)));
+                new ModelRuns(resolved));
     }
 
     private record ModelRuns(ResolvedCase resolved) implements Runs {
@@ -113,11 +114,22 @@ final class ModelCases {
         }
 
         @Override
+        public Optional<OpenedCase> changed(String candidate, CandidateChange change) {
+            int position = resolved.requirePosition(candidate);
+            try {
+                return Optional.of(opened(change.applyTo(resolved, position).in(resolved, position)));
+            } catch (IllegalArgumentException noSuchFilter) {
+                return Optional.empty();
+            }
+        }
+
+        @Override
         public Present present(String candidate) {
             Design design = Design.of(resolved, resolved.candidateNames().indexOf(candidate));
             return new Present(
                     design.opensInBlock() ? OptionalDouble.empty() : design.openingPressure(),
                     design.grossArea(),
+                    design.freeShare(),
                     design.mediumResistance());
         }
 

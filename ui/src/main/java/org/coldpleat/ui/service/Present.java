@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
  *
  * @param openingPressure of its own bypass valve [Pa]; empty without one
  * @param grossArea unfolded medium, one side [m2]
+ * @param freeShare share of it that no cap or glue bead hides [1]
  * @param mediumResistance [1/m]
  */
-public record Present(OptionalDouble openingPressure, double grossArea, double mediumResistance) {}
+public record Present(OptionalDouble openingPressure, double grossArea, double freeShare, double mediumResistance) {}

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import org.coldpleat.model.certainty.ConfidenceResult;
 import org.coldpleat.model.certainty.measurement.EvidenceReport;
 import org.coldpleat.model.certainty.measurement.TestPlan;
+import org.coldpleat.model.change.CandidateChange;
 import org.coldpleat.model.coldstart.plan.ColdStartRequest;
 import org.coldpleat.model.coldstart.plan.StartOutline;
 import org.coldpleat.model.explain.ExplainRequest;
@@ -51,6 +52,11 @@ interface Runs {
     /** How a candidate loads up to a running time [s]; empty if the case says too little for a service. */
     default Optional<Loading> loading(String candidate, double horizon) {
         return Optional.empty();
+    }
+
+    /** The case with a change on a candidate; empty if no filter can be changed so. */
+    default Optional<OpenedCase> changed(String candidate, CandidateChange change) {
+        throw new IllegalArgumentException("no change of " + candidate + " here");
     }
 
     /** What a candidate is as it stands. */

@@ -2,10 +2,9 @@ package org.coldpleat.ui.service;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.coldpleat.model.change.CandidateChange;
 import org.coldpleat.model.loading.service.Loading;
 import org.coldpleat.model.steady.Trial;
-import org.coldpleat.shared.casefile.CaseDocument;
-import org.coldpleat.shared.casefile.writing.CaseDraft;
 
 /**
  * Tries values out on candidates, quickly enough to follow a slider: what does not change from one move to the next is
@@ -21,8 +20,8 @@ public final class Trials {
     /** A candidate as it stands in its case. */
     private record Stands(OpenedCase opened, Trial.Request request, Trial trial) {}
 
-    /** A case with something moved. */
-    private record Moved(OpenedCase before, CaseDraft draft, Opening opening) {}
+    /** A case with something moved; empty if there is no such filter. */
+    private record Moved(OpenedCase before, String candidate, CandidateChange change, Optional<OpenedCase> after) {}
 
     /** How a candidate loads. */
     private record Loaded(OpenedCase opened, String candidate, double horizon, Optional<Loading> loading) {}
@@ -34,7 +33,7 @@ public final class Trials {
     /**
      * One candidate in one state without bands, as it stands and with something moved, clean or after a time in service.
      *
-     * @param draft the case with what was moved; empty if the case itself is not touched
+     * @param change what was moved on the candidate
      * @param candidate name of a candidate of the case, which keeps its name
      * @param state name of a state of the case
      * @param temperature oil temperature [K]
@@ -42,7 +41,7 @@ public final class Trials {
      */
     public TriedOut out(
             OpenedCase opened,
-            Optional<CaseDraft> draft,
+            CandidateChange change,
             String candidate,
             String state,
             double temperature,
@@ -50,18 +49,16 @@ public final class Trials {
         CaseService.requireCandidate(opened, candidate);
         CaseService.requireState(opened, state);
         Trial before = asItStands(opened, new Trial.Request(candidate, state, temperature, 1));
-        Opening opening = draft.map(one -> moved(opened, one)).orElseGet(() -> Opening.of(opened));
-        Optional<Trial> after = opening.opened().flatMap(one -> {
+        Optional<OpenedCase> changed =
+                change.equals(CandidateChange.NONE) ? Optional.of(opened) : moved(opened, candidate, change);
+        Optional<Trial> after = changed.flatMap(one -> {
             OptionalDouble ratio = inService == 0 ? OptionalDouble.of(1) : packRatio(one, candidate, inService);
             return ratio.isEmpty()
                     ? Optional.empty()
                     : Optional.of(one.runs()
                             .trial(new Trial.Request(candidate, state, temperature, Math.max(1, ratio.getAsDouble()))));
         });
-        return new TriedOut(
-                before,
-                after,
-                opening.problems().stream().findFirst().map(Problem::text).orElse(""));
+        return new TriedOut(before, after, changed.isPresent());
     }
 
     private Trial asItStands(OpenedCase opened, Trial.Request request) {
@@ -73,14 +70,15 @@ public final class Trials {
         return stands.orElseThrow().trial();
     }
 
-    private Opening moved(OpenedCase before, CaseDraft draft) {
-        Optional<Moved> known =
-                moved.filter(one -> one.before() == before && one.draft().text().equals(draft.text()));
+    private Optional<OpenedCase> moved(OpenedCase before, String candidate, CandidateChange change) {
+        Optional<Moved> known = moved.filter(one -> one.before() == before
+                && one.candidate().equals(candidate)
+                && one.change().equals(change));
         if (known.isEmpty()) {
-            String name = before.document().map(CaseDocument::file).orElse("");
-            moved = Optional.of(new Moved(before, draft, service.openDraft(name, draft, Optional.of(before))));
+            moved = Optional.of(
+                    new Moved(before, candidate, change, service.changed(before, candidate, change)));
         }
-        return moved.orElseThrow().opening();
+        return moved.orElseThrow().after();
     }
 
     private OptionalDouble packRatio(OpenedCase opened, String candidate, double inService) {

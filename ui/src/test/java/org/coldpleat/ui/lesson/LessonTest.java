@@ -176,8 +176,7 @@ class LessonTest {
         }
         LessonCase tested = lesson("half-the-area", rows);
         double before = tested.atFlow(tested.opened(), flow, warm).elementPressureDrop();
-        Map<String, Double> factors = Map.of(tested.path("pleats.count"), 0.5, tested.path("medium.strip.length"), 0.5);
-        OpenedCase half = tested.scaledWithSameMedium(factors).orElseThrow();
+        OpenedCase half = FilterSteps.withPleats(tested, 0.5).orElseThrow();
         double after = tested.atFlow(half, flow, warm).elementPressureDrop();
         assertTrue(after > 1.5 * before, after + " of " + before);
     }
@@ -185,7 +184,7 @@ class LessonTest {
     @Test
     void whatIsTurnedIsDrawnAsACopyBesideTheFilterItselfAndNoOtherFilterIsTouched() throws Exception {
         LessonCase one = lesson("ridge-hut-generator", Map.of());
-        Glance both = one.glanceBeside(Map.of("pleats.count", 0.5), "turned").orElseThrow();
+        Glance both = one.glanceBeside(FilterSteps.withPleats(one, 0.5).orElseThrow(), "turned");
         assertEquals(
                 List.of(one.candidate(), one.candidate() + " turned"),
                 both.candidates().stream().map(Glance.Candidate::name).toList());

@@ -18,6 +18,7 @@ import org.coldpleat.shared.notice.Notice;
  * @param packModel the pack for any resistance of the medium
  * @param grossArea unfolded medium, one side, after allowances [m2]
  * @param freeShare share of it that no cap or glue bead hides [1]
+ * @param foldShare share of the strip that the folds take [1]; 0 if the strip was not measured
  * @param mediumResistance [1/m]
  * @param evidence what the resistance rests on
  * @param thickness [m], if known
@@ -33,6 +34,7 @@ public record BuiltCandidate(
         PackModel packModel,
         double grossArea,
         double freeShare,
+        double foldShare,
         double mediumResistance,
         EvidenceCombination evidence,
         OptionalDouble thickness,
@@ -54,6 +56,7 @@ public record BuiltCandidate(
                 packModel,
                 grossArea,
                 freeShare,
+                foldShare,
                 mediumResistance,
                 evidence,
                 thickness,
@@ -61,6 +64,37 @@ public record BuiltCandidate(
                 solidity,
                 leftOut,
                 notices);
+    }
+
+    /**
+     * The same evidence with another filter around another pack.
+     *
+     * @param model the other pack
+     * @param resistance of its medium [1/m]
+     * @param gross unfolded medium, one side [m2]
+     * @param thick times the thickness, and with it the basis weight [1], above 0
+     */
+    public BuiltCandidate changed(
+            FilterAssembly other, PackModel model, double resistance, double gross, double thick) {
+        return new BuiltCandidate(
+                name,
+                other,
+                model.solve(resistance),
+                model,
+                gross,
+                freeShare,
+                foldShare * thick,
+                resistance,
+                evidence,
+                times(thickness, thick),
+                times(basisWeight, thick),
+                solidity,
+                leftOut,
+                notices);
+    }
+
+    private static OptionalDouble times(OptionalDouble value, double factor) {
+        return value.isPresent() ? OptionalDouble.of(value.getAsDouble() * factor) : value;
     }
 
     /** Darcy permeability [m2], if the thickness is known. */

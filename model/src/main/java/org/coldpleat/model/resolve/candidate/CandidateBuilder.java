@@ -85,6 +85,9 @@ public final class CandidateBuilder {
                 packModel,
                 areas.gross().value(),
                 areas.effective() / areas.gross().value(),
+                packModel instanceof PleatPack pleats ? foldShare(
+                                pleats.geometry().pleatCount(), pleats.geometry().thickness(), areas)
+                        : 0,
                 resistance,
                 evidence,
                 Inputs.number(thickness),
@@ -169,15 +172,18 @@ public final class CandidateBuilder {
                 inputs.constant("pleat.inPlaneRatio"),
                 !pleats.get().flag("foldsSealed").orElse(false),
                 inputs.constant("pleat.gapFactor"));
-        double foldShare = areas.stripLength().isPresent()
-                ? 1 - FOLD_LOSS * t * count.getAsDouble() / areas.stripLength().getAsDouble()
-                : 1;
         return new PleatPack(
                         geometry,
                         (int) Math.round(count.getAsDouble()),
                         areas.height().getAsDouble())
                 .withClosure(closure)
-                .withStatedArea(areas.effective() * foldShare);
+                .withStatedArea(areas.effective() * (1 - foldShare(count.getAsDouble(), t, areas)));
+    }
+
+    private static double foldShare(double count, double thickness, AreaBuilder.Areas areas) {
+        return areas.stripLength().isPresent()
+                ? FOLD_LOSS * thickness * count / areas.stripLength().getAsDouble()
+                : 0;
     }
 
     private static PleatGeometry geometry(

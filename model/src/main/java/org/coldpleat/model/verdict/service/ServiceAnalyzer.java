@@ -71,7 +71,7 @@ public final class ServiceAnalyzer {
 
     public ServiceResult.Candidate analyze() {
         var sheet = resolved.sheet(position);
-        Optional<CapacityBuilder.Blocking> blocking = CapacityBuilder.blocking(sheet, candidate);
+        Optional<CapacityBuilder.Blocking> blocking = CapacityBuilder.blocking(sheet, resolved.measured(position));
         if (blocking.isEmpty()) {
             return notComputed(ServiceResult.Status.NO_CAPACITY, "service.noCapacity");
         }

@@ -4,32 +4,32 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import org.coldpleat.model.change.CandidateChange;
 import org.coldpleat.shared.casefile.writing.CaseDraft;
 import org.coldpleat.ui.service.OpenedCase;
 import org.coldpleat.ui.service.Present;
 
 /**
- * A candidate of a case with some of its values tried out. What is tried is written into a copy of the case, so that
- * every result comes from the model in the usual way. Immutable.
+ * A candidate of a case with some of its values tried out: a change on the candidate as it was understood. Only what is
+ * kept is written down. Immutable.
  */
 public final class WhatIf {
     /** Key of the time in service, which no field of a sheet carries. */
     public static final String HOURS = "hours";
 
-    private final String sheet;
+    private final KeptSheet asWritten;
     private final Map<String, Knob> knobs;
     private final Map<String, Double> turned;
 
-    private WhatIf(String sheet, Map<String, Knob> knobs, Map<String, Double> turned) {
-        this.sheet = sheet;
+    private WhatIf(KeptSheet asWritten, Map<String, Knob> knobs, Map<String, Double> turned) {
+        this.asWritten = asWritten;
         this.knobs = knobs;
         this.turned = turned;
     }
 
     /** Nothing to try. */
     public static WhatIf none() {
-        return new WhatIf("", Map.of(), Map.of());
+        return new WhatIf(KeptSheet.NONE, Map.of(), Map.of());
     }
 
     /**
@@ -40,12 +40,8 @@ public final class WhatIf {
      * @param state name of the state that is looked at
      */
     public static WhatIf of(OpenedCase opened, int number, Present present, String state) {
-        String sheet = sheet(number);
-        return new WhatIf(sheet, Knobs.of(opened, sheet, present, state), Map.of());
-    }
-
-    private static String sheet(int number) {
-        return "candidates[" + number + "]";
+        KeptSheet written = KeptSheet.of(opened, number, present);
+        return new WhatIf(written, Knobs.of(opened, written.path(), present, state), Map.of());
     }
 
     /** What can be tried. */
@@ -70,18 +66,18 @@ public final class WhatIf {
         } else {
             next.put(key, Math.min(knob.high(), Math.max(knob.low(), value)));
         }
-        return new WhatIf(sheet, knobs, next);
+        return new WhatIf(asWritten, knobs, next);
     }
 
     /** The same with nothing moved. */
     public WhatIf reset() {
-        return new WhatIf(sheet, knobs, Map.of());
+        return new WhatIf(asWritten, knobs, Map.of());
     }
 
     /** What was moved here, moved as far on the same candidate of a case that has changed. */
     public WhatIf onto(WhatIf fresh) {
         WhatIf next = fresh;
-        if (sheet.equals(fresh.sheet)) {
+        if (asWritten.path().equals(fresh.asWritten.path())) {
             for (Map.Entry<String, Double> one : turned.entrySet()) {
                 next = fresh.knobs.containsKey(one.getKey()) ? next.turn(one.getKey(), one.getValue()) : next;
             }
@@ -104,36 +100,22 @@ public final class WhatIf {
         return turned.getOrDefault(HOURS, 0.0);
     }
 
-    /** The case with everything that was moved; empty if that leaves the case itself as it is. */
-    public Optional<CaseDraft> applied(CaseDraft draft) {
-        CaseDraft next = draft;
-        for (Knob knob : moved()) {
-            next = write(next, knob, sheet);
-        }
-        return Optional.of(next).filter(one -> !one.equals(draft));
+    /** Everything that was moved, but for the time in service. */
+    public CandidateChange change() {
+        return change(moved());
     }
 
-    /** A case with what was moved of the candidate itself, written into the sheet of another candidate. */
+    private CandidateChange change(List<Knob> knobs) {
+        CandidateChange next = CandidateChange.NONE;
+        for (Knob knob : knobs) {
+            next = knob.change(next, value(knob));
+        }
+        return next;
+    }
+
+    /** A case with what was moved of the candidate itself, written into a copy of its sheet. */
     CaseDraft kept(CaseDraft draft, int number) {
-        CaseDraft next = draft;
-        for (Knob knob : moved()) {
-            next = knob.kept() ? write(next, knob, sheet(number)) : next;
-        }
-        return next;
-    }
-
-    private CaseDraft write(CaseDraft draft, Knob knob, String to) {
-        CaseDraft next = draft;
-        for (String path : knob.voided()) {
-            next = next.clear(moved(path, to));
-        }
-        for (Knob.Field field : knob.fields()) {
-            next = next.set(moved(field.path(), to), field.typed(value(knob) / knob.base()));
-        }
-        return next;
-    }
-
-    private String moved(String path, String to) {
-        return path.startsWith(sheet + ".") ? to + path.substring(sheet.length()) : path;
+        return asWritten.changed(
+                draft, number, change(moved().stream().filter(Knob::kept).toList()));
     }
 }

@@ -7,10 +7,9 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.function.IntFunction;
 import org.coldpleat.model.steady.Glance;
-import org.coldpleat.shared.casefile.writing.CaseDraft;
+import org.coldpleat.model.change.CandidateChange;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.temperature.CandidateCurve;
 import org.coldpleat.ui.chart.temperature.RunCharts;
@@ -35,7 +34,7 @@ final class EditToRedraw {
     private static final double MILLISECOND = 1e6;
     private static final double HOURS = 100 * 3600.0;
     private static final String[] EDIT = {"read and resolve", "curves", "two charts", "all"};
-    private static final String[] DRAG = {"write", "resolve and curves", "two charts", "all"};
+    private static final String[] DRAG = {"turn", "change and curves", "two charts", "all"};
 
     private EditToRedraw() {}
 
@@ -85,7 +84,7 @@ final class EditToRedraw {
         // a range that the element survives, else there would be no curve to draw
         boolean hours = knob.key().equals(WhatIf.HOURS);
         WhatIf tried = whatIf.turn(knob.key(), hours ? part * HOURS : (0.7 + 0.6 * part) * knob.base());
-        Optional<CaseDraft> moved = tried.applied(bench.draft());
+        CandidateChange moved = tried.change();
         long written = System.nanoTime();
         TriedOut out =
                 trials.out(opened, moved, opened.candidates().get(0), sheet.state(), sheet.from(), tried.inService());

@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.coldpleat.model.steady.Trial;
-import org.coldpleat.shared.casefile.writing.CaseDraft;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.desktop.view.part.WindowTexts;
 import org.coldpleat.ui.desktop.view.part.Worker;
@@ -100,12 +99,11 @@ public final class WhatIfDesk {
                 pane.say(WindowTexts.get("whatIf.nothing"));
                 return;
             }
-            CaseDraft draft = bench.get().orElseThrow().draft();
             worker.run(
                     TRY,
                     () -> trials.out(
                             now.opened(),
-                            next.applied(draft),
+                            next.change(),
                             now.candidate(),
                             now.state(),
                             now.temperature(),

@@ -59,8 +59,8 @@ final class WhatIfWords {
                         quantity(knob.kind(), knob.base()),
                         value(tried, knob)))
                 .collect(Collectors.joining(WindowTexts.get("whatIf.and")));
-        if (!out.problem().isEmpty()) {
-            return WindowTexts.get("whatIf.problem", moved, out.problem());
+        if (!out.isFilter()) {
+            return WindowTexts.get("whatIf.problem", moved);
         }
         if (out.after().isEmpty()) {
             return WindowTexts.get("whatIf.full", moved, view.candidate());

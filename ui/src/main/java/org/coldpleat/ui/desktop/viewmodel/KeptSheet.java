@@ -1,0 +1,169 @@
+package org.coldpleat.ui.desktop.viewmodel;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.coldpleat.model.change.AreaBy;
+import org.coldpleat.model.change.CandidateChange;
+import org.coldpleat.shared.casefile.Section;
+import org.coldpleat.shared.casefile.writing.CaseDraft;
+import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.Measured;
+import org.coldpleat.shared.quantity.QuantityFormat;
+import org.coldpleat.shared.quantity.Unit;
+import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.ui.service.OpenedCase;
+import org.coldpleat.ui.service.Present;
+import org.coldpleat.ui.service.SheetTests;
+
+/**
+ * Writes a change of a candidate into the fields of a sheet. Tests of the filter as it was say what its valve and its
+ * medium are; with another opening pressure, area or thickness they would be tests of another filter. So what came of them
+ * is written down in their place: the opening pressure that is set, and the resistance of the medium. Immutable.
+ */
+final class KeptSheet {
+    /** No sheet. */
+    static final KeptSheet NONE =
+            new KeptSheet("", Map.of(), Optional.empty(), new Present(OptionalDouble.empty(), 1, 1, 1));
+
+    /** More digits than anyone sets on a slider. */
+    private static final MathContext DIGITS = new MathContext(9, RoundingMode.HALF_EVEN);
+
+    private static final List<String> WEIGHTS = List.of(".medium.basisWeight", ".medium.sample.mass");
+
+    private final String path;
+    private final Map<String, Measured> known;
+    private final Optional<Section> written;
+    private final Present present;
+
+    private KeptSheet(String path, Map<String, Measured> known, Optional<Section> written, Present present) {
+        this.path = path;
+        this.known = known;
+        this.written = written;
+        this.present = present;
+    }
+
+    /** The sheet of a candidate as it is written, and what the candidate is as it stands. */
+    static KeptSheet of(OpenedCase opened, int number, Present present) {
+        return new KeptSheet(
+                path(number), opened.understood(), opened.sheet(opened.candidates().get(number)), present);
+    }
+
+    private static String path(int number) {
+        return "candidates[" + number + "]";
+    }
+
+    /** Path of the candidate, such as {@code candidates[1]}. */
+    String path() {
+        return path;
+    }
+
+    /**
+     * A case with the change in a sheet that so far is a copy of this one.
+     *
+     * @throws IllegalArgumentException if the area is won otherwise than by taller pleats
+     */
+    CaseDraft changed(CaseDraft draft, int number, CandidateChange change) {
+        if (change.area() != 1 && change.areaBy() != AreaBy.TALLER_PLEATS) {
+            throw new IllegalArgumentException("areaBy must be TALLER_PLEATS to be written, was " + change.areaBy());
+        }
+        Target to = new Target(draft, path(number));
+        if (change.opening() != 1) {
+            to.clear(SheetTests.OF_VALVE);
+            to.set(
+                    ".bypass.openingPressure",
+                    Kind.PRESSURE_DIFFERENCE,
+                    present.openingPressure().orElseThrow() * change.opening());
+            to.scale(".bypass.closingPressure", change.opening());
+        }
+        if (change.area() != 1 || change.thickness() != 1) {
+            to.clear(SheetTests.OF_MEDIUM);
+            to.set(".medium.resistance", Kind.MEDIUM_RESISTANCE, present.mediumResistance() * change.thickness());
+        }
+        if (change.thickness() != 1) {
+            to.scale(".medium.thickness", change.thickness());
+            WEIGHTS.forEach(weight -> to.scale(weight, change.thickness()));
+        }
+        double gross = change.area() == 1 ? 1 : taller(to, change.area());
+        if (gross * change.thickness() != 1) {
+            to.scale(".medium.mass", gross * change.thickness());
+        }
+        return to.draft;
+    }
+
+    /**
+     * Taller pleats: what is buried at both ends, and what was taken off the width, stays. Gives times the unfolded medium
+     * [1].
+     */
+    private double taller(Target to, double factor) {
+        double hidden = 2 * value(".pleats.buriedPerEnd").orElse(0);
+        OptionalDouble height = value(".pleats.height");
+        double tall = height.isPresent()
+                ? (hidden + factor * (height.getAsDouble() - hidden)) / height.getAsDouble()
+                : factor;
+        to.scale(".pleats.height", tall);
+        boolean glueOff = written.flatMap(sheet -> sheet.section("medium"))
+                .flatMap(medium -> medium.section("strip"))
+                .map(strip -> strip.sections("allowances").stream()
+                        .anyMatch(one -> one.choice("on").orElse("").equals("width")))
+                .orElse(false);
+        double gross = glueOff ? factor : tall;
+        to.scale(".medium.statedArea", gross);
+        double allowance = widthAllowances();
+        value(".medium.strip.width")
+                .ifPresent(width ->
+                        to.set(".medium.strip.width", Kind.LENGTH, (width + allowance) * gross - allowance));
+        return gross;
+    }
+
+    /** What is added to the width of the strip, below 0 if taken off [m]. */
+    private double widthAllowances() {
+        return written.flatMap(sheet -> sheet.section("medium")).stream()
+                .flatMap(medium -> medium.section("strip").stream())
+                .flatMap(strip -> strip.sections("allowances").stream())
+                .filter(one -> one.choice("on").orElse("").equals("width"))
+                .mapToDouble(one -> one.quantity("by").map(Measured::value).orElse(0.0))
+                .sum();
+    }
+
+    private OptionalDouble value(String field) {
+        Measured there = known.get(path + field);
+        return there == null ? OptionalDouble.empty() : OptionalDouble.of(there.value());
+    }
+
+    /** The sheet that is being written. */
+    private final class Target {
+        private final String at;
+        private CaseDraft draft;
+
+        private Target(CaseDraft draft, String at) {
+            this.draft = draft;
+            this.at = at;
+        }
+
+        private void clear(List<String> tests) {
+            List<String> there =
+                    written.map(sheet -> SheetTests.on(sheet, tests)).orElse(List.of());
+            for (String test : there) {
+                draft = draft.clear(at + test.substring(path.length()));
+            }
+        }
+
+        private void scale(String field, double factor) {
+            Measured there = known.get(path + field);
+            if (there != null) {
+                set(field, there.kind(), there.value() * factor);
+            }
+        }
+
+        private void set(String field, Kind kind, double value) {
+            Unit unit = QuantityFormat.unit(kind, value, UnitSystem.METRIC);
+            BigDecimal number = new BigDecimal(unit.fromSi(value)).round(DIGITS).stripTrailingZeros();
+            draft = draft.set(at + field, number.toPlainString() + " " + unit.symbol());
+        }
+    }
+}
