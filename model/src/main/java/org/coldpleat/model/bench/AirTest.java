@@ -6,9 +6,12 @@ import java.util.Optional;
 import org.coldpleat.model.bench.BenchEstimate.Status;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Amount;
 import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.Look;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.quantity.Require;
+import org.coldpleat.shared.quantity.Shown;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
@@ -111,7 +114,7 @@ public final class AirTest {
             double meter = readings.suction ? ambient.pressure() - row.pressureDifference : ambient.pressure();
             double through = row.flowRate - leakage * row.pressureDifference;
             if (!(through > 0)) {
-                notices.add(Notice.of("bench.air.allLeak", Severity.WARNING, PLACE, Text.rows(List.of(i))));
+                notices.add(Notice.of("bench.air.allLeak", Severity.WARNING, PLACE, Shown.rows(List.of(i))));
                 return BenchEstimate.refused(notices);
             }
             double velocity = through * meter / mean / readings.area.value();
@@ -123,7 +126,8 @@ public final class AirTest {
             fastest = Math.max(fastest, velocity);
         }
         if (leakShare > 0.2) {
-            notices.add(Notice.of("bench.air.largeLeak", Severity.WARNING, PLACE, Text.percent(leakShare)));
+            notices.add(Notice.of(
+                    "bench.air.largeLeak", Severity.WARNING, PLACE, new Amount(Look.BENCH_PERCENT, leakShare)));
         }
         List<Correction> corrections = new ArrayList<>();
         double leakLnSigma = readings.leak.isEmpty() ? 0.05 : leakShare * 0.2;
@@ -225,7 +229,7 @@ public final class AirTest {
                     curve, velocities, pressures, uncertainties, new double[] {1, 0.05}, RobustFit.Loss.HUBER);
             if (fit.converged() && fit.parameters()[1] >= 0) {
                 if (!fit.outliers().isEmpty()) {
-                    notices.add(Notice.of("bench.outliers", Severity.WARNING, PLACE, Text.rows(fit.outliers())));
+                    notices.add(Notice.of("bench.outliers", Severity.WARNING, PLACE, Shown.rows(fit.outliers())));
                 }
                 double fitted = fit.parameters()[0];
                 return new Viscous(unit * fitted, fit.standardUncertainty(0) / fitted, fitted - 1, 0, fit.outliers());

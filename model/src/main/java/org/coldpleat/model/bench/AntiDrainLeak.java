@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Amount;
+import org.coldpleat.shared.quantity.Look;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
@@ -65,12 +67,13 @@ public final class AntiDrainLeak {
     public static List<Notice> judge(double leak, double head, double viscosity) {
         double specified = scaled(leak, head, viscosity, SPECIFIED_HEAD, SPECIFIED_VISCOSITY);
         List<Notice> notices = new ArrayList<>();
-        String amount = Text.number(specified * 3.6e9);
+        Amount amount = new Amount(Look.SHARP_RATIO, specified * 3.6e9);
         String code = specified > SPECIFIED_LEAK ? "bench.leak.aboveSpecified" : "bench.leak.withinSpecified";
         notices.add(Notice.of(code, Severity.INFO, "anti-drain flap", amount));
         double factor = specified / Math.max(leak, Double.MIN_NORMAL);
         if (factor > 5 || factor < 0.2) {
-            notices.add(Notice.of("bench.leak.farScaled", Severity.WARNING, "anti-drain flap", Text.number(factor)));
+            notices.add(Notice.of(
+                    "bench.leak.farScaled", Severity.WARNING, "anti-drain flap", new Amount(Look.SHARP_RATIO, factor)));
         }
         return notices;
     }

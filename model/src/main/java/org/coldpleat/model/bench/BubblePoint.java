@@ -5,9 +5,12 @@ import java.util.List;
 import org.coldpleat.model.bench.BenchEstimate.Status;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Amount;
 import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.Look;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.quantity.Require;
+import org.coldpleat.shared.quantity.Shown;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
@@ -91,7 +94,7 @@ public final class BubblePoint {
             most = Math.max(most, left);
         }
         if (!(least > 0)) {
-            notices.add(Notice.of("bench.bubble.belowImmersion", Severity.WARNING, PLACE, Text.rows(List.of(first))));
+            notices.add(Notice.of("bench.bubble.belowImmersion", Severity.WARNING, PLACE, Shown.rows(List.of(first))));
             return BenchEstimate.refused(notices);
         }
         notices.add(Notice.of("bench.bubble.largestHole", Severity.INFO, PLACE));
@@ -99,7 +102,11 @@ public final class BubblePoint {
         if (spots.size() > 2 && most > 2 * least) {
             conflicts.add(first);
             notices.add(Notice.of(
-                    "bench.bubble.oneWeakSpot", Severity.WARNING, PLACE, Text.pressure(least), Text.pressure(most)));
+                    "bench.bubble.oneWeakSpot",
+                    Severity.WARNING,
+                    PLACE,
+                    new Amount(Look.BENCH_PRESSURE, least),
+                    new Amount(Look.BENCH_PRESSURE, most)));
         }
         double immersion = immersionPressure(spots.get(first).depth, liquid.density);
         double diameter = holeDiameter(least, liquid.surfaceTension.value(), liquid.contactAngle);

@@ -8,9 +8,12 @@ import org.coldpleat.model.flow.AdditiveLaw;
 import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Amount;
 import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.Look;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.quantity.Require;
+import org.coldpleat.shared.quantity.Shown;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
@@ -231,13 +234,16 @@ public final class DrainTest {
         }
         if (rig.hose.laminar() > laminar) {
             notices.add(Notice.of(
-                    "bench.drain.hoseDominates", Severity.WARNING, PLACE, Text.percent(rig.hose.laminar() / total)));
+                    "bench.drain.hoseDominates",
+                    Severity.WARNING,
+                    PLACE,
+                    new Amount(Look.BENCH_PERCENT, rig.hose.laminar() / total)));
         }
         if (!conflicts.isEmpty()) {
-            notices.add(Notice.of("bench.outliers", Severity.WARNING, PLACE, Text.rows(conflicts)));
+            notices.add(Notice.of("bench.outliers", Severity.WARNING, PLACE, Shown.rows(conflicts)));
         }
         if (scatter > 2) {
-            notices.add(Notice.of("bench.scatter", Severity.WARNING, PLACE, Text.number(scatter)));
+            notices.add(Notice.of("bench.scatter", Severity.WARNING, PLACE, new Amount(Look.SHARP_RATIO, scatter)));
         }
         double gain = total / laminar;
         List<Correction> corrections = List.of(

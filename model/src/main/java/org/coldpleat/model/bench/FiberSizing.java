@@ -6,9 +6,12 @@ import java.util.Optional;
 import org.coldpleat.model.bench.BenchEstimate.Status;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Amount;
 import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.Look;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.quantity.Require;
+import org.coldpleat.shared.quantity.Shown;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
@@ -124,10 +127,11 @@ public final class FiberSizing {
         double deviation = Math.sqrt(squares / weights * effectiveCount / (effectiveCount - 1));
         double error = deviation / Math.sqrt(effectiveCount);
         if (mean < 3) {
-            notices.add(Notice.of("bench.fiber.tooFewPixels", Severity.WARNING, PLACE, Text.number(mean)));
+            notices.add(
+                    Notice.of("bench.fiber.tooFewPixels", Severity.WARNING, PLACE, new Amount(Look.SHARP_RATIO, mean)));
         }
         if (count < 20) {
-            notices.add(Notice.of("bench.fiber.fewFibers", Severity.WARNING, PLACE, Text.count(count)));
+            notices.add(Notice.of("bench.fiber.fewFibers", Severity.WARNING, PLACE, Shown.count(count)));
         }
         notices.add(Notice.of("bench.fiber.surfaceOnly", Severity.INFO, PLACE));
         Measured bar = scale.get().length();

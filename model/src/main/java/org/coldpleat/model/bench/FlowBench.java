@@ -8,9 +8,12 @@ import org.coldpleat.model.bench.BenchEstimate.Status;
 import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Amount;
 import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.Look;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.quantity.Require;
+import org.coldpleat.shared.quantity.Shown;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
@@ -93,7 +96,8 @@ public final class FlowBench {
         notices.addAll(findings(filter, readings.rows.size()));
         double spreadOfFlow = flowSpan(readings.rows);
         if (spreadOfFlow < 2) {
-            notices.add(Notice.of("bench.flow.narrow", Severity.WARNING, "flow bench", Text.number(spreadOfFlow)));
+            notices.add(Notice.of(
+                    "bench.flow.narrow", Severity.WARNING, "flow bench", new Amount(Look.SHARP_RATIO, spreadOfFlow)));
         }
         List<Correction> corrections = new ArrayList<>();
         double laminar = filter.laminar();
@@ -126,8 +130,8 @@ public final class FlowBench {
                     "bench.flow.tareAllowed",
                     Severity.WARNING,
                     "flow bench",
-                    Text.percent(share.low()),
-                    Text.percent(share.high())));
+                    new Amount(Look.BENCH_PERCENT, share.low()),
+                    new Amount(Look.BENCH_PERCENT, share.high())));
             status = Status.WIDENED;
         } else {
             notices.add(Notice.of("bench.flow.noTare", Severity.WARNING, "flow bench"));
@@ -189,7 +193,7 @@ public final class FlowBench {
         List<Notice> notices = new ArrayList<>();
         RobustFit.Result fit = filter.result();
         if (!fit.outliers().isEmpty()) {
-            notices.add(Notice.of("bench.outliers", Severity.WARNING, "flow bench", Text.rows(fit.outliers())));
+            notices.add(Notice.of("bench.outliers", Severity.WARNING, "flow bench", Shown.rows(fit.outliers())));
         }
         List<Integer> heavy = new ArrayList<>();
         for (int i = 0; i < rows; i++) {
@@ -198,10 +202,11 @@ public final class FlowBench {
             }
         }
         if (!heavy.isEmpty()) {
-            notices.add(Notice.of("bench.flow.leverage", Severity.INFO, "flow bench", Text.rows(heavy)));
+            notices.add(Notice.of("bench.flow.leverage", Severity.INFO, "flow bench", Shown.rows(heavy)));
         }
         if (fit.degreesOfFreedom() > 0 && fit.scatter() > 2) {
-            notices.add(Notice.of("bench.scatter", Severity.WARNING, "flow bench", Text.number(fit.scatter())));
+            notices.add(Notice.of(
+                    "bench.scatter", Severity.WARNING, "flow bench", new Amount(Look.SHARP_RATIO, fit.scatter())));
         }
         return notices;
     }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Amount;
+import org.coldpleat.shared.quantity.Look;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
@@ -65,11 +67,11 @@ public record GaugeCheck(
                     "bench.gauge.useDifferential",
                     Severity.WARNING,
                     "gauges",
-                    Text.pressure(difference),
-                    Text.pressure(half),
-                    Text.percent(relative),
-                    Text.pressure(fullScale),
-                    Text.pressure(better)));
+                    new Amount(Look.BENCH_PRESSURE, difference),
+                    new Amount(Look.BENCH_PRESSURE, half),
+                    new Amount(Look.BENCH_PERCENT, relative),
+                    new Amount(Look.BENCH_PRESSURE, fullScale),
+                    new Amount(Look.BENCH_PRESSURE, better)));
         }
         if (difference < 0.1 * Math.min(before.fullScale, after.fullScale)) {
             notices.add(Notice.of("bench.gauge.lowEnd", Severity.INFO, "gauges"));

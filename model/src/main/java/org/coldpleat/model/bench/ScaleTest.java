@@ -6,7 +6,9 @@ import java.util.Optional;
 import org.coldpleat.model.bench.BenchEstimate.Status;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Amount;
 import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.Look;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.quantity.Spread;
@@ -91,13 +93,18 @@ public final class ScaleTest {
             if (ratio > 1) {
                 notices.add(Notice.of("bench.scale.plateInsideSeat", Severity.WARNING, PLACE));
             } else if (ratio < 0.95) {
-                notices.add(Notice.of("bench.scale.sealLine", Severity.INFO, PLACE, Text.percent(1 - ratio)));
+                notices.add(Notice.of(
+                        "bench.scale.sealLine", Severity.INFO, PLACE, new Amount(Look.BENCH_PERCENT, 1 - ratio)));
             }
         });
         Optional<Measured> closing = readings.reseat.map(r -> {
             double back = force(r, readings);
             if (back < 0.85 * force) {
-                notices.add(Notice.of("bench.scale.friction", Severity.WARNING, PLACE, Text.percent(1 - back / force)));
+                notices.add(Notice.of(
+                        "bench.scale.friction",
+                        Severity.WARNING,
+                        PLACE,
+                        new Amount(Look.BENCH_PERCENT, 1 - back / force)));
             }
             double byScale = Gravity.FREE_FALL * readings.lever.value() * r.standardUncertainty();
             double u = Math.sqrt(Math.pow(byScale, 2)

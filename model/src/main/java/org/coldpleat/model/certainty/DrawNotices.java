@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Map;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Amount;
+import org.coldpleat.shared.quantity.Look;
+import org.coldpleat.shared.quantity.Shown;
 
 /** Says when so many draws had to be left out that the bands may be off, and when the quick search missed something. */
 final class DrawNotices {
@@ -31,7 +34,7 @@ final class DrawNotices {
                         "confidence.unansweredDraws",
                         Severity.WARNING,
                         one.candidate(),
-                        one.state(),
+                        Shown.word(one.state()),
                         percent(one.unanswered(), draws)));
             }
         }
@@ -46,7 +49,7 @@ final class DrawNotices {
         return notices;
     }
 
-    private static String percent(int count, int draws) {
-        return String.format(java.util.Locale.ROOT, "%.1f %%", 100.0 * count / draws);
+    private static Amount percent(int count, int draws) {
+        return new Amount(Look.TENTH_PERCENT, (double) count / draws);
     }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Amount;
+import org.coldpleat.shared.quantity.Look;
 
 /**
  * Steady state of a circuit at one speed and temperature.
@@ -96,7 +98,8 @@ public record OperatingPoint(
             notices.add(Notice.of("circuit.suctionLimited", Severity.WARNING, "circuit"));
         }
         if (residuals.film() > FILM_MISS) {
-            notices.add(Notice.of("circuit.filmTooHot", Severity.WARNING, "circuit", BearingFilm.HOTTEST + " K"));
+            notices.add(Notice.of(
+                    "circuit.filmTooHot", Severity.WARNING, "circuit", new Amount(Look.KELVIN, BearingFilm.HOTTEST)));
         }
         return List.copyOf(notices);
     }

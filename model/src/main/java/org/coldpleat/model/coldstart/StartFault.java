@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Shown;
 
 /**
  * What is wrong with a start schedule and where.
@@ -47,6 +48,9 @@ public record StartFault(Kind kind, int phase, double value) {
     /** The fault as a notice about a place, such as {@code start schedule, phase 2}. */
     public Notice at(String place) {
         return new Notice(
-                kind.code(), Severity.WARNING, place, List.of(Integer.toString(phase + 1), Double.toString(value)));
+                kind.code(),
+                Severity.WARNING,
+                place,
+                Shown.words(List.of(Integer.toString(phase + 1), Double.toString(value))));
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -12,6 +11,9 @@ import org.coldpleat.model.filter.FilterPart;
 import org.coldpleat.model.thermal.HeatBalance;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Amount;
+import org.coldpleat.shared.quantity.Look;
+import org.coldpleat.shared.quantity.Shown;
 
 /**
  * A computed start.
@@ -74,7 +76,8 @@ public record StartUpResult(
     public List<Notice> notices() {
         List<Notice> notices = new ArrayList<>();
         if (!status.isAnswer()) {
-            notices.add(Notice.of("start.notCompleted", Severity.WARNING, "start", status.name(), seconds(endTime)));
+            notices.add(Notice.of(
+                    "start.notCompleted", Severity.WARNING, "start", Shown.word(status.name()), seconds(endTime)));
             return List.copyOf(notices);
         }
         if (fill.openSeconds() > 0 && connected.openSeconds() == 0) {
@@ -94,17 +97,17 @@ public record StartUpResult(
             notices.add(Notice.of("start.notHot", Severity.INFO, "start", seconds(endTime)));
         }
         if (balance.isPresent() && balance.get().residual() > BALANCE_MISS) {
-            String miss = String.format(Locale.ROOT, "%.1e", balance.get().residual());
+            Amount miss = new Amount(Look.POWER_RATIO, balance.get().residual());
             notices.add(Notice.of("start.balanceOff", Severity.WARNING, "start", miss));
         }
         return List.copyOf(notices);
     }
 
-    private static String seconds(double time) {
-        return String.format(Locale.ROOT, time < 10 ? "%.2f s" : "%.0f s", time);
+    private static Amount seconds(double time) {
+        return new Amount(Look.SECONDS, time);
     }
 
-    private static String litres(BypassTally tally) {
-        return String.format(Locale.ROOT, "%.3g L", 1000 * tally.unfilteredVolume());
+    private static Amount litres(BypassTally tally) {
+        return new Amount(Look.SHARP_VOLUME, tally.unfilteredVolume());
     }
 }

@@ -6,9 +6,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.StringJoiner;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Amount;
+import org.coldpleat.shared.quantity.Look;
+import org.coldpleat.shared.quantity.Shown;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
@@ -100,11 +102,12 @@ public record EvidenceCombination(
     public List<Notice> notices(String place) {
         List<Notice> notices = new ArrayList<>();
         if (conflict) {
-            StringJoiner names = new StringJoiner("; ");
-            for (ResistanceEvidence member : disagreeing) {
-                names.add(String.format(Locale.ROOT, "%s %.3g 1/m", name(member), member.median()));
-            }
-            notices.add(Notice.of("medium.evidenceConflict", Severity.WARNING, place, names.toString(), factor()));
+            List<Shown> names = disagreeing.stream()
+                    .map(member ->
+                            Shown.several(" ", List.of(Shown.word(name(member)), Amount.resistance(member.median()))))
+                    .toList();
+            notices.add(Notice.of(
+                    "medium.evidenceConflict", Severity.WARNING, place, Shown.several("; ", names), factor()));
         }
         if (members.stream().allMatch(member -> member.kind().isWeak())) {
             notices.add(Notice.of("medium.evidenceWeak", Severity.WARNING, place, factor()));
@@ -118,14 +121,14 @@ public record EvidenceCombination(
                             "medium.solidityOutsideLaws",
                             Severity.WARNING,
                             place,
-                            String.format(Locale.ROOT, "%.3f", part.value()))));
+                            new Amount(Look.THOUSANDTH_RATIO, part.value()))));
         }
         return List.copyOf(notices);
     }
 
     /** Factor up and down of the 95 % band. */
-    private String factor() {
-        return String.format(Locale.ROOT, "%.2g", Math.exp(COVERAGE_95 * lnSigma));
+    private Amount factor() {
+        return Amount.ratio(Math.exp(COVERAGE_95 * lnSigma));
     }
 
     private static String name(ResistanceEvidence member) {

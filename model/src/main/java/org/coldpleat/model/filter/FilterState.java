@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Amount;
+import org.coldpleat.shared.quantity.Look;
 
 /**
  * Filter at one flow.
@@ -71,20 +73,17 @@ public record FilterState(
             notices.add(Notice.of("filter.notConverged", Severity.WARNING, "filter"));
         }
         if (totalFlow < 0) {
-            notices.add(Notice.of(
-                    "filter.flowsBackward",
-                    Severity.WARNING,
-                    "filter",
-                    Math.round(-totalFlow * 60e4) / 10.0 + " L/min"));
+            notices.add(
+                    Notice.of("filter.flowsBackward", Severity.WARNING, "filter", new Amount(Look.FLOW, -totalFlow)));
         }
         for (ValveState valve : List.of(elementValve, blockValve)) {
             if (valve.isLiftedFully()) {
-                String difference = Math.round(valve.pressureDifference() / 1e3) + " kPa";
+                Amount difference = new Amount(Look.PLAIN_PRESSURE, valve.pressureDifference());
                 notices.add(Notice.of("valve.liftedFully", Severity.INFO, "filter", difference));
             }
         }
         if (!elementValve.present() && !blockValve.present()) {
-            String drop = Math.round(elementDrop() / 1e3) + " kPa";
+            Amount drop = new Amount(Look.PLAIN_PRESSURE, elementDrop());
             notices.add(Notice.of("filter.noBypassValve", Severity.CAUTION, "filter", drop));
         }
         return List.copyOf(notices);

@@ -1,8 +1,9 @@
 package org.coldpleat.model.loading;
 
-import java.util.Locale;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Amount;
+import org.coldpleat.shared.quantity.Look;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
@@ -157,10 +158,7 @@ public record BlockingLaw(double exponent, double coefficient) {
     /** The finding that the default exponent stands in. */
     public static Notice exponentAssumed(String place) {
         return Notice.of(
-                "loading.exponentAssumed",
-                Severity.WARNING,
-                place,
-                String.format(Locale.ROOT, "%.1f", DEFAULT_EXPONENT));
+                "loading.exponentAssumed", Severity.WARNING, place, new Amount(Look.TENTH_RATIO, DEFAULT_EXPONENT));
     }
 
     /** ln(R/R0). */

@@ -2,9 +2,10 @@ package org.coldpleat.model.loading;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Amount;
+import org.coldpleat.shared.quantity.Look;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 
@@ -26,8 +27,6 @@ public record CaptureEstimate(
     /** Steepest slope of lube media, as a geometric spread [1]. */
     @Source("common practice, no source")
     public static final double STEEP_SPREAD = 1.3;
-
-    private static final double MICROMETERS = 1e6;
 
     public CaptureEstimate {
         curves = List.copyOf(curves);
@@ -128,11 +127,11 @@ public record CaptureEstimate(
         return List.copyOf(notices);
     }
 
-    private static String micrometers(double size) {
-        return String.format(Locale.ROOT, "%.3g µm", size * MICROMETERS);
+    private static Amount micrometers(double size) {
+        return new Amount(Look.SIZE, size);
     }
 
-    private static String percent(double share) {
-        return String.format(Locale.ROOT, "%.2g %%", share * 100);
+    private static Amount percent(double share) {
+        return new Amount(Look.ROUGH_PERCENT, share);
     }
 }

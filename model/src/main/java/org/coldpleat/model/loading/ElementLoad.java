@@ -2,9 +2,9 @@ package org.coldpleat.model.loading;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Amount;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 
@@ -190,11 +190,7 @@ public record ElementLoad(double[] cellAreas, double[][] massPerArea, double[] f
             return List.of();
         }
         return List.of(Notice.of(
-                "loading.elementBlocked",
-                Severity.CAUTION,
-                place,
-                String.format(Locale.ROOT, "%.3g g", mass() * 1000),
-                String.format(Locale.ROOT, "%.0f %%", 100 * fullness)));
+                "loading.elementBlocked", Severity.CAUTION, place, Amount.mass(mass()), Amount.wholePercent(fullness)));
     }
 
     private static double[][] copy(double[][] values) {

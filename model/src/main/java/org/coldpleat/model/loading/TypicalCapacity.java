@@ -2,12 +2,14 @@ package org.coldpleat.model.loading;
 
 import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
 
-import java.util.Locale;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Amount;
 import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.Look;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.quantity.Require;
+import org.coldpleat.shared.quantity.Shown;
 import org.coldpleat.shared.quantity.Spread;
 import org.coldpleat.shared.source.Provenance;
 import org.coldpleat.shared.source.Source;
@@ -29,9 +31,8 @@ public enum TypicalCapacity {
     GLASS(0.15, 0.35);
 
     /** mg/cm2 in a kg/m2. */
-    private static final double MG_PER_CM2 = 100;
-
     private final double low;
+
     private final double high;
 
     TypicalCapacity(double low, double high) {
@@ -79,6 +80,6 @@ public enum TypicalCapacity {
                 "loading.capacityTypical",
                 Severity.WARNING,
                 place,
-                String.format(Locale.ROOT, "%.0f to %.0f mg/cm²", low * MG_PER_CM2, high * MG_PER_CM2));
+                new Shown.Range(new Amount(Look.FINE_DIRT, low), new Amount(Look.FINE_DIRT, high)));
     }
 }

@@ -8,6 +8,8 @@ import java.util.OptionalDouble;
 import org.coldpleat.model.oil.OilResolver.Point;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Amount;
+import org.coldpleat.shared.quantity.Look;
 
 /** Holds a stated viscosity index against the points of an oil. */
 final class IndexCheck {
@@ -39,9 +41,9 @@ final class IndexCheck {
                         "oil.indexDisagrees",
                         Severity.WARNING,
                         place,
-                        TradeText.whole(computed.getAsDouble()),
-                        TradeText.whole(stated.value()),
-                        TradeText.whole(explained)));
+                        new Amount(Look.WHOLE_RATIO, computed.getAsDouble()),
+                        new Amount(Look.WHOLE_RATIO, stated.value()),
+                        new Amount(Look.WHOLE_RATIO, explained)));
     }
 
     private static OptionalDouble index(List<Point> points, int moved, double lnStep) {

@@ -10,6 +10,9 @@ import org.coldpleat.model.oil.grade.SaeGrade;
 import org.coldpleat.model.oil.grade.WinterGrade;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Amount;
+import org.coldpleat.shared.quantity.Look;
+import org.coldpleat.shared.quantity.Shown;
 import org.coldpleat.shared.source.Source;
 
 /** Findings about an oil: at a temperature it is used at, and against its stated grade. */
@@ -37,19 +40,19 @@ public final class OilNotices {
                     "oil.extrapolated",
                     Severity.WARNING,
                     place(oil),
-                    TradeText.celsius(temperature),
-                    TradeText.celsius(oil.lowestAnchor()),
-                    TradeText.digits(1 / factor),
-                    TradeText.digits(factor)));
+                    new Amount(Look.PLAIN_TEMPERATURE, temperature),
+                    new Amount(Look.PLAIN_TEMPERATURE, oil.lowestAnchor()),
+                    new Amount(Look.PLAIN_RATIO, 1 / factor),
+                    new Amount(Look.PLAIN_RATIO, factor)));
         }
         if (Oil.isOutsideDomain(temperature)) {
             notices.add(Notice.of(
                     "oil.outsideDomain",
                     Severity.WARNING,
                     place(oil),
-                    TradeText.celsius(temperature),
-                    TradeText.celsius(Oil.MIN_TEMPERATURE),
-                    TradeText.celsius(Oil.MAX_TEMPERATURE)));
+                    new Amount(Look.PLAIN_TEMPERATURE, temperature),
+                    new Amount(Look.PLAIN_TEMPERATURE, Oil.MIN_TEMPERATURE),
+                    new Amount(Look.PLAIN_TEMPERATURE, Oil.MAX_TEMPERATURE)));
         }
         if (oil.pourPoint().isPresent()) {
             double pourPoint = oil.pourPoint().getAsDouble();
@@ -58,8 +61,8 @@ public final class OilNotices {
                         temperature < pourPoint ? "oil.belowPourPoint" : "oil.nearPourPoint",
                         Severity.CAUTION,
                         place(oil),
-                        TradeText.celsius(temperature),
-                        TradeText.celsius(pourPoint)));
+                        new Amount(Look.PLAIN_TEMPERATURE, temperature),
+                        new Amount(Look.PLAIN_TEMPERATURE, pourPoint)));
             }
         }
         return List.copyOf(notices);
@@ -93,9 +96,9 @@ public final class OilNotices {
                 viscosity < low ? "oil.grade.tooThinHot" : "oil.grade.tooThickHot",
                 Severity.WARNING,
                 place(oil),
-                grade.label(),
-                TradeText.kinematic(viscosity),
-                TradeText.kinematic(viscosity < low ? low : limit)));
+                Shown.word(grade.label()),
+                new Amount(Look.KINEMATIC, viscosity),
+                new Amount(Look.KINEMATIC, viscosity < low ? low : limit)));
     }
 
     private static Optional<Notice> cranking(Oil oil, SaeGrade grade, WinterGrade winter) {
@@ -111,11 +114,11 @@ public final class OilNotices {
                 "oil.grade.farFromCrankingLimit",
                 Severity.WARNING,
                 place(oil),
-                grade.label(),
-                TradeText.dynamic(viscosity),
-                TradeText.celsius(winter.crankingTemperature()),
-                TradeText.digits(ratio),
-                TradeText.dynamic(winter.crankingLimit())));
+                Shown.word(grade.label()),
+                new Amount(Look.DYNAMIC, viscosity),
+                new Amount(Look.PLAIN_TEMPERATURE, winter.crankingTemperature()),
+                new Amount(Look.PLAIN_RATIO, ratio),
+                new Amount(Look.DYNAMIC, winter.crankingLimit())));
     }
 
     private static Optional<Notice> pumping(Oil oil, SaeGrade grade, WinterGrade winter) {
@@ -127,13 +130,19 @@ public final class OilNotices {
                 "oil.grade.abovePumpingLimit",
                 Severity.CAUTION,
                 place(oil),
-                grade.label(),
-                TradeText.dynamic(viscosity),
-                TradeText.celsius(winter.pumpingTemperature()),
-                TradeText.dynamic(winter.pumpingLimit())));
+                Shown.word(grade.label()),
+                new Amount(Look.DYNAMIC, viscosity),
+                new Amount(Look.PLAIN_TEMPERATURE, winter.pumpingTemperature()),
+                new Amount(Look.DYNAMIC, winter.pumpingLimit())));
     }
 
     static String place(Oil oil) {
         return "oil " + oil.name();
+    }
+
+    /** Viscosity of an anchor in the unit of its method. */
+    static Amount viscosity(Anchor anchor) {
+        Look look = anchor.method() == Anchor.Method.KINEMATIC ? Look.KINEMATIC : Look.DYNAMIC;
+        return new Amount(look, anchor.viscosity());
     }
 }

@@ -11,6 +11,9 @@ import org.coldpleat.model.oil.grade.TypicalOil;
 import org.coldpleat.model.oil.grade.TypicalOils;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Amount;
+import org.coldpleat.shared.quantity.Look;
+import org.coldpleat.shared.quantity.Shown;
 import org.coldpleat.shared.source.Provenance;
 
 /**
@@ -63,7 +66,9 @@ public final class OilResolver {
             return new Refused(
                     OilFault.DENSITY_OUT_OF_RANGE,
                     List.of(),
-                    List.of(TradeText.density(stated), TradeText.celsius(statedAt)));
+                    List.of(
+                            new Amount(Look.DENSITY, stated).text(),
+                            new Amount(Look.PLAIN_TEMPERATURE, statedAt).text()));
         }
         MpmsDensity density = new MpmsDensity(reference);
         List<Notice> notices = new ArrayList<>();
@@ -72,8 +77,8 @@ public final class OilResolver {
                     "oil.typicalDensity",
                     Severity.INFO,
                     "oil " + spec.name(),
-                    TradeText.density(stated),
-                    typical.orElseThrow().grade()));
+                    new Amount(Look.DENSITY, stated),
+                    Shown.word(typical.orElseThrow().grade())));
         }
         return spec.anchors().isEmpty()
                 ? gradeOnly(spec, typical.orElseThrow(), density, notices)
@@ -118,7 +123,10 @@ public final class OilResolver {
                 Notice.of("oil.gradeOnly", Severity.WARNING, OilNotices.place(oil), grade.label(), typical.source()));
         spec.viscosityIndex()
                 .map(index -> Notice.of(
-                        "oil.indexUnused", Severity.INFO, OilNotices.place(oil), TradeText.digits(index.value())))
+                        "oil.indexUnused",
+                        Severity.INFO,
+                        OilNotices.place(oil),
+                        new Amount(Look.PLAIN_RATIO, index.value())))
                 .ifPresent(notices::add);
         return new Resolved(oil, notices);
     }
@@ -187,17 +195,17 @@ public final class OilResolver {
                     OilFault.INDEX_UNFIT,
                     List.of(known.position()),
                     List.of(
-                            TradeText.viscosity(known.anchor()),
-                            TradeText.celsius(known.temperature()),
-                            TradeText.digits(index.value())));
+                            OilNotices.viscosity(known.anchor()).text(),
+                            new Amount(Look.PLAIN_TEMPERATURE, known.temperature()).text(),
+                            new Amount(Look.PLAIN_RATIO, index.value()).text()));
         }
         notices.add(Notice.of(
                 "oil.pointFromIndex",
                 Severity.INFO,
                 "oil " + spec.name(),
-                TradeText.viscosity(made.get()),
-                TradeText.celsius(made.get().temperature()),
-                TradeText.digits(index.value())));
+                OilNotices.viscosity(made.get()),
+                new Amount(Look.PLAIN_TEMPERATURE, made.get().temperature()),
+                new Amount(Look.PLAIN_RATIO, index.value())));
         return fromPoints(spec.withPoint(made.get()), density, notices);
     }
 
@@ -217,8 +225,8 @@ public final class OilResolver {
                     "oil.highShearAnchor",
                     Severity.WARNING,
                     OilNotices.place(oil),
-                    TradeText.celsius(used.get(0).temperature()),
-                    TradeText.viscosity(used.get(0).anchor())));
+                    new Amount(Look.PLAIN_TEMPERATURE, used.get(0).temperature()),
+                    OilNotices.viscosity(used.get(0).anchor())));
         }
         points.stream()
                 .filter(point -> !used.contains(point))
@@ -226,9 +234,9 @@ public final class OilResolver {
                         "oil.pointUnused",
                         Severity.INFO,
                         OilNotices.place(oil),
-                        TradeText.celsius(point.temperature()),
-                        TradeText.viscosity(point.anchor()),
-                        TradeText.digits(point.viscosity() / oil.kinematicViscosity(point.temperature()))))
+                        new Amount(Look.PLAIN_TEMPERATURE, point.temperature()),
+                        OilNotices.viscosity(point.anchor()),
+                        new Amount(Look.PLAIN_RATIO, point.viscosity() / oil.kinematicViscosity(point.temperature()))))
                 .forEach(notices::add);
         spec.viscosityIndex()
                 .flatMap(index -> IndexCheck.against(OilNotices.place(oil), warmest(used), index))

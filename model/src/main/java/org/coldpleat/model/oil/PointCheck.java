@@ -5,6 +5,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.coldpleat.model.oil.OilResolver.Point;
 import org.coldpleat.model.oil.OilResult.Refused;
+import org.coldpleat.shared.quantity.Amount;
+import org.coldpleat.shared.quantity.Look;
+import org.coldpleat.shared.quantity.Shown;
 
 /** Checks that stated points can belong to one oil. */
 final class PointCheck {
@@ -44,8 +47,10 @@ final class PointCheck {
                 fault,
                 points.stream().map(Point::position).toList(),
                 points.stream()
-                        .flatMap(point ->
-                                Stream.of(TradeText.viscosity(point.anchor()), TradeText.celsius(point.temperature())))
+                        .flatMap(point -> Stream.of(
+                                        OilNotices.viscosity(point.anchor()),
+                                        new Amount(Look.PLAIN_TEMPERATURE, point.temperature()))
+                                .map(Shown::text))
                         .toList());
     }
 }

@@ -2,11 +2,12 @@ package org.coldpleat.model.pleat;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Amount;
 import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.Look;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.source.Source;
 
@@ -106,7 +107,7 @@ public record AreaSheet(
                     Severity.WARNING,
                     place,
                     area(first),
-                    String.format(Locale.ROOT, "%.2f", ratio),
+                    new Amount(Look.HUNDREDTH_RATIO, ratio),
                     area(second)));
         }
         return disagree(first, second)
@@ -119,15 +120,11 @@ public record AreaSheet(
         return apart > COVERAGE * Math.hypot(first.standardUncertainty(), second.standardUncertainty());
     }
 
-    private static String area(Measured area) {
-        return String.format(Locale.ROOT, "%.0f cm² (%.1f in²)", area.value() * 1e4, area.value() / SQUARE_INCH);
+    private static Amount area(Measured area) {
+        return new Amount(Look.SHEET_AREA, area.value());
     }
 
-    private static String depth(Measured depth) {
-        return String.format(Locale.ROOT, "%.1f mm", depth.value() * 1e3);
+    private static Amount depth(Measured depth) {
+        return new Amount(Look.PLEAT_LENGTH, depth.value());
     }
-
-    /** One square inch [m2]. */
-    @Source("derived here: 0.0254 m squared, exact")
-    private static final double SQUARE_INCH = 0.0254 * 0.0254;
 }

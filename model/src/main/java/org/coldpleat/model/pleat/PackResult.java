@@ -2,10 +2,10 @@ package org.coldpleat.model.pleat;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Amount;
 
 /**
  * A solved pack. Everything here is geometry and medium resistance: the pressure drop is {@code viscosity x resistance x
@@ -88,10 +88,10 @@ public record PackResult(
             notices.add(Notice.of("pleat.channelsUnknown", Severity.WARNING, place));
         }
         if (flags.contains(PackFlag.CROWDED)) {
-            notices.add(Notice.of("pleat.crowded", Severity.WARNING, place, percent(crowdedShare)));
+            notices.add(Notice.of("pleat.crowded", Severity.WARNING, place, Amount.wholePercent(crowdedShare)));
         }
         if (flags.contains(PackFlag.LEGS_TOUCH)) {
-            notices.add(Notice.of("pleat.legsTouch", Severity.WARNING, place, percent(touchingShare)));
+            notices.add(Notice.of("pleat.legsTouch", Severity.WARNING, place, Amount.wholePercent(touchingShare)));
         }
         if (flags.contains(PackFlag.GAP_FLOOR_HOLDS)) {
             notices.add(Notice.of("pleat.gapFloorHolds", Severity.INFO, place));
@@ -100,9 +100,5 @@ public record PackResult(
             notices.add(Notice.of("pleat.narrowGap", Severity.WARNING, place));
         }
         return List.copyOf(notices);
-    }
-
-    private static String percent(double share) {
-        return String.format(Locale.ROOT, "%.0f %%", 100 * share);
     }
 }

@@ -18,6 +18,7 @@ import org.coldpleat.shared.casefile.CaseDocument;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.notice.NoticeText;
 import org.coldpleat.shared.quantity.Measured;
+import org.coldpleat.shared.quantity.UnitSystem;
 
 /** Turns a document into computing form, or says with place and remedy why that cannot be. */
 public final class CaseResolver {
@@ -72,7 +73,7 @@ public final class CaseResolver {
                         resolved.bench(i).reports().stream()
                                 .filter(report -> report.status().equals(TestReport.REFUSED))
                                 .flatMap(report -> report.notices().stream())
-                                .map(NoticeText::sentence)
+                                .map(notice -> NoticeText.sentence(notice, UnitSystem.METRIC))
                                 .toList());
                 problems.addWhole(
                         sheets.get(i).section("tests").orElse(sheets.get(i)), "candidate.testsGiveNothing", reasons);

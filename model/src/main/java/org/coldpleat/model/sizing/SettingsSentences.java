@@ -16,7 +16,9 @@ import org.coldpleat.model.sizing.SettingsResult.Row;
 import org.coldpleat.model.verdict.Verdict;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
-import org.coldpleat.shared.quantity.Text;
+import org.coldpleat.shared.quantity.Amount;
+import org.coldpleat.shared.quantity.Look;
+import org.coldpleat.shared.quantity.Shown;
 
 /** Says what another setting would bring, both risks in one breath. */
 final class SettingsSentences {
@@ -35,7 +37,7 @@ final class SettingsSentences {
 
     private void candidate(Candidate one) {
         if (!one.hasValve()) {
-            say("settings.noValve", "", one, Text.kilopascals(one.now().elementPeak()));
+            say("settings.noValve", "", one, Amount.pressure(one.now().elementPeak()));
             return;
         }
         if (one.inBlock()) {
@@ -45,7 +47,7 @@ final class SettingsSentences {
         Row last = one.rows().get(one.rows().size() - 1);
         int state = warmest(first);
         if (state < 0) {
-            say("settings.shutAnyway", "", one, Text.kilopascals(first.setting()));
+            say("settings.shutAnyway", "", one, Amount.pressure(first.setting()));
         } else {
             opening(one, first, last, state);
         }
@@ -56,9 +58,9 @@ final class SettingsSentences {
                 "settings.bears",
                 "",
                 one,
-                Text.kilopascals(first.elementPeak()),
-                Text.kilopascals(one.now().elementPeak()),
-                Text.kilopascals(last.elementPeak()));
+                Amount.pressure(first.elementPeak()),
+                Amount.pressure(one.now().elementPeak()),
+                Amount.pressure(last.elementPeak()));
     }
 
     /** State in which the valve opens in the warmest oil; -1 if in none. */
@@ -77,8 +79,8 @@ final class SettingsSentences {
     private void opening(Candidate one, Row first, Row last, int state) {
         double low = first.openings().get(state).value();
         double high = last.openings().get(state).value();
-        String from = Text.kilopascals(first.setting());
-        String to = Text.kilopascals(last.setting());
+        Amount from = Amount.pressure(first.setting());
+        Amount to = Amount.pressure(last.setting());
         if (Double.isInfinite(low)) {
             return;
         }
@@ -89,18 +91,18 @@ final class SettingsSentences {
                     states.get(state),
                     one,
                     from,
-                    Text.celsius(low),
-                    shut.isPresent() ? Text.kilopascals(shut.getAsDouble()) : to);
+                    Amount.temperature(low),
+                    shut.isPresent() ? Amount.pressure(shut.getAsDouble()) : to);
         } else {
             say(
                     "settings.moves",
                     states.get(state),
                     one,
                     from,
-                    Text.celsius(low),
+                    Amount.temperature(low),
                     to,
-                    Text.celsius(high),
-                    Text.kelvins(low - high));
+                    Amount.temperature(high),
+                    Amount.difference(low - high));
         }
     }
 
@@ -130,15 +132,15 @@ final class SettingsSentences {
                 one,
                 liters(low),
                 liters(now),
-                none.isPresent() ? Text.kilopascals(none.getAsDouble()) : liters(high));
+                none.isPresent() ? Amount.pressure(none.getAsDouble()) : liters(high));
     }
 
     /** In liters throughout, so that the numbers of a sentence can be compared at a glance. */
-    private static String liters(AfterStart start) {
-        return Text.number(1e3 * start.unfilteredVolume()) + " L";
+    private static Amount liters(AfterStart start) {
+        return new Amount(Look.ROUGH_VOLUME, start.unfilteredVolume());
     }
 
-    private void say(String code, String state, Candidate one, String... values) {
+    private void say(String code, String state, Candidate one, Shown... values) {
         verdicts.add(new Verdict(code, "", state, List.of(one.name()), List.of(values)));
     }
 

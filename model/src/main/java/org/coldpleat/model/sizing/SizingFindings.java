@@ -15,7 +15,8 @@ import org.coldpleat.model.sizing.SizingResult.Variable;
 import org.coldpleat.model.verdict.Verdict;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
-import org.coldpleat.shared.quantity.Text;
+import org.coldpleat.shared.quantity.Amount;
+import org.coldpleat.shared.quantity.Shown;
 
 /** Sentences, assumptions and findings of a sizing. */
 public final class SizingFindings {
@@ -58,7 +59,7 @@ public final class SizingFindings {
 
     private void condition(Condition condition) {
         if (condition.loaded()) {
-            say("size.loaded", Text.grams(condition.dirt()), Text.number(condition.loadRatio()));
+            say("size.loaded", Amount.mass(condition.dirt()), Amount.ratio(condition.loadRatio()));
         }
         present(condition);
         best(condition);
@@ -69,12 +70,12 @@ public final class SizingFindings {
     }
 
     private void present(Condition condition) {
-        String chance = Text.percent(condition.presentChance());
+        Amount chance = Amount.percent(condition.presentChance());
         double opening = condition.presentOpening();
         if (Double.isInfinite(opening)) {
             say(opening > 0 ? "size.presentAlways" : "size.presentNever", chance);
         } else if (!Double.isNaN(opening)) {
-            say("size.presentOpens", chance, Text.celsius(opening));
+            say("size.presentOpens", chance, Amount.temperature(opening));
         }
     }
 
@@ -85,7 +86,7 @@ public final class SizingFindings {
                 say(
                         code("size.best."),
                         value(best.value(), best.label()),
-                        Text.percent(best.chance()),
+                        Amount.percent(best.chance()),
                         value(result.present(), ""),
                         change(best.value()));
             case ALWAYS -> say(code("size.any."), value(condition.low(), ""), value(condition.high(), ""));
@@ -99,7 +100,7 @@ public final class SizingFindings {
     }
 
     private void sure(Condition condition, Answer answer) {
-        String chance = Text.percent(result.confidence().orElseThrow());
+        Amount chance = Amount.percent(result.confidence().orElseThrow());
         switch (answer.status()) {
             case FOUND ->
                 say(code("size.sure."), value(answer.value(), answer.label()), chance, change(answer.value()));
@@ -109,7 +110,7 @@ public final class SizingFindings {
                 say(
                         "size.sureReach",
                         value(answer.reachable(), answer.reachableLabel()),
-                        Text.percent(answer.chance()));
+                        Amount.percent(answer.chance()));
                 if (condition.best().status() == Status.FOUND) {
                     say("size.sureWhy");
                 }
@@ -119,10 +120,10 @@ public final class SizingFindings {
     }
 
     private void reachable(Answer answer) {
-        String value = value(answer.reachable(), answer.reachableLabel());
+        Shown value = value(answer.reachable(), answer.reachableLabel());
         double opening = answer.reachableOpening();
         if (Double.isFinite(opening)) {
-            say("size.reachOpens", value, Text.celsius(opening));
+            say("size.reachOpens", value, Amount.temperature(opening));
         } else {
             say("size.reach", value);
         }
@@ -139,10 +140,11 @@ public final class SizingFindings {
             Design clean = Design.of(resolved, position);
             say(
                     "size.elementBears",
-                    Text.kilopascals(ElementPeak.overRange(resolved, clean).pressure()),
-                    Text.kilopascals(ElementPeak.overRange(resolved, clean.changed(change -> change.timesOpening(answer / result.present())))
+                    Amount.pressure(ElementPeak.overRange(resolved, clean).pressure()),
+                    Amount.pressure(ElementPeak.overRange(
+                                    resolved, clean.changed(change -> change.timesOpening(answer / result.present())))
                             .pressure()),
-                    Text.kilopascals(answer));
+                    Amount.pressure(answer));
         }
     }
 
@@ -162,7 +164,7 @@ public final class SizingFindings {
                 .max()
                 .orElse(0);
         if (missing > 0) {
-            notices.add(Notice.of("size.unanswered", Severity.WARNING, "", Text.percent(missing)));
+            notices.add(Notice.of("size.unanswered", Severity.WARNING, "", Amount.percent(missing)));
         }
         if (result.variable() == Variable.GRADE) {
             notices.add(Notice.of("caution.grade", Severity.CAUTION, ""));
@@ -179,21 +181,21 @@ public final class SizingFindings {
         return prefix + result.variable();
     }
 
-    private String value(double value, String label) {
+    private Shown value(double value, String label) {
         return switch (result.variable()) {
-            case AREA -> Text.area(value);
-            case PLEATS -> Long.toString(Math.round(value));
-            case OPENING -> Text.kilopascals(value);
-            case RESISTANCE -> Text.resistance(value);
-            case GRADE -> label;
+            case AREA -> Amount.area(value);
+            case PLEATS -> Shown.count(Math.round(value));
+            case OPENING -> Amount.pressure(value);
+            case RESISTANCE -> Amount.resistance(value);
+            case GRADE -> Shown.word(label);
         };
     }
 
-    private String change(double value) {
-        return Double.isNaN(result.present()) ? "" : Text.signedPercent(value / result.present() - 1);
+    private Shown change(double value) {
+        return Double.isNaN(result.present()) ? Shown.word("") : Amount.change(value / result.present() - 1);
     }
 
-    private void say(String code, String... values) {
+    private void say(String code, Shown... values) {
         verdicts.add(new Verdict(code, "", result.state(), List.of(result.candidate()), List.of(values)));
     }
 }

@@ -8,9 +8,12 @@ import java.util.regex.Pattern;
 import org.coldpleat.shared.notice.NearestWord;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Amount;
 import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.Look;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.quantity.QuantityText;
+import org.coldpleat.shared.quantity.Shown;
 import org.coldpleat.shared.source.Provenance;
 
 /**
@@ -45,7 +48,11 @@ public final class TargetText {
             return new Reading(Optional.of(target), Optional.empty());
         }
 
-        static Reading failed(String code, String... values) {
+        static Reading failed(String code, String... words) {
+            return failed(code, Shown.words(List.of(words)).toArray(Shown[]::new));
+        }
+
+        private static Reading failed(String code, Shown... values) {
             return new Reading(Optional.empty(), Optional.of(Notice.of(code, Severity.WARNING, "", values)));
         }
     }
@@ -110,7 +117,7 @@ public final class TargetText {
         }
         double kelvin = temperature.get();
         if (kelvin < from || kelvin >= to) {
-            return Reading.failed("target.outside", written, degrees(from), degrees(to));
+            return Reading.failed("target.outside", Shown.word(written), degrees(from), degrees(to));
         }
         return Reading.of(new Target(kind, kelvin, state, limit));
     }
@@ -125,7 +132,7 @@ public final class TargetText {
         return QuantityText.parse(written, kind, Provenance.MEASURED).value().map(Measured::value);
     }
 
-    private static String degrees(double kelvin) {
-        return Math.round(10 * (kelvin - 273.15)) / 10.0 + " °C";
+    private static Shown degrees(double kelvin) {
+        return new Amount(Look.TENTH_TEMPERATURE, kelvin);
     }
 }

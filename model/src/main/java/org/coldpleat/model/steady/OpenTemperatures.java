@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Amount;
+import org.coldpleat.shared.quantity.Look;
 import org.coldpleat.shared.quantity.Require;
 
 /**
@@ -88,9 +90,9 @@ public record OpenTemperatures(
                     Integer.toString(unresolved),
                     Integer.toString(evaluations)));
         }
-        String reached = Math.round(1000 * greatestRatio) / 10.0 + " %";
+        Amount reached = new Amount(Look.TENTH_PERCENT, greatestRatio);
         if (kind == Kind.NEVER && greatestRatio > 1 - BARELY) {
-            String place = Math.round(10 * (greatestAt - 273.15)) / 10.0 + " °C";
+            Amount place = new Amount(Look.TENTH_TEMPERATURE, greatestAt);
             notices.add(Notice.of("coldstart.barelyShut", Severity.WARNING, "filter", place, reached));
         } else if (!intervals.isEmpty() && greatestRatio < 1 + BARELY) {
             notices.add(Notice.of("coldstart.barelyOpen", Severity.WARNING, "filter", reached));

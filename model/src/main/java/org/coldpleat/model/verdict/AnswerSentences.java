@@ -8,7 +8,8 @@ import org.coldpleat.model.certainty.StateAnalysis;
 import org.coldpleat.model.certainty.StateResult;
 import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.resolve.input.Duty;
-import org.coldpleat.shared.quantity.Text;
+import org.coldpleat.shared.quantity.Amount;
+import org.coldpleat.shared.quantity.Shown;
 
 /** Says of one candidate what its bypass valve does in each state. */
 final class AnswerSentences {
@@ -59,27 +60,28 @@ final class AnswerSentences {
         say(
                 nearest.duty(),
                 everywhere ? "open.neverAnywhere" : "open.never",
-                Text.celsius(resolved.from()),
-                Text.celsius(resolved.to()),
-                Text.percent(nearest.result().greatestRatio().value()),
-                Text.celsius(nearest.result().greatestRatioAt()),
-                states);
+                Amount.temperature(resolved.from()),
+                Amount.temperature(resolved.to()),
+                Amount.percent(nearest.result().greatestRatio().value()),
+                Amount.temperature(nearest.result().greatestRatioAt()),
+                Shown.word(states));
     }
 
     private void answer(StateAnalysis one) {
         StateResult result = one.result();
         switch (result.answer()) {
             case NO_VALVE ->
-                say(one.duty(), "open.noValve", Text.kilopascals(coldest(result).pressureDrop()));
+                say(one.duty(), "open.noValve", Amount.pressure(coldest(result).pressureDrop()));
             case UNRESOLVED -> say(one.duty(), "open.unresolved");
-            case ALWAYS -> say(one.duty(), "open.always", Text.celsius(resolved.from()), Text.celsius(resolved.to()));
+            case ALWAYS ->
+                say(one.duty(), "open.always", Amount.temperature(resolved.from()), Amount.temperature(resolved.to()));
             case NEVER ->
                 say(
                         one.duty(),
                         "open.cannotExclude",
-                        Text.percent(result.greatestRatio().value()),
-                        Text.celsius(result.greatestRatioAt()),
-                        Text.percent(result.chanceOpen()));
+                        Amount.percent(result.greatestRatio().value()),
+                        Amount.temperature(result.greatestRatioAt()),
+                        Amount.percent(result.chanceOpen()));
             case BELOW -> below(one);
             case INTERVALS -> say(one.duty(), "open.intervals", intervals(result));
         }
@@ -90,15 +92,16 @@ final class AnswerSentences {
         OpeningBand band = result.openingTemperature().orElseThrow();
         StateResult.ShareAt coldest = coldest(result);
         boolean sure = !Double.isInfinite(band.low());
-        String high = Double.isInfinite(band.high()) ? Text.celsius(resolved.to()) : Text.celsius(band.high());
+        Amount high =
+                Double.isInfinite(band.high()) ? Amount.temperature(resolved.to()) : Amount.temperature(band.high());
         say(
                 one.duty(),
                 sure ? "open.below" : "open.belowOrNever",
-                Text.celsius(band.value()),
-                sure ? Text.celsius(band.low()) : Text.percent(1 - result.chanceOpen()),
+                Amount.temperature(band.value()),
+                sure ? Amount.temperature(band.low()) : Amount.percent(1 - result.chanceOpen()),
                 high,
-                Text.celsius(coldest.temperature()),
-                Text.percent(coldest.share().value()));
+                Amount.temperature(coldest.temperature()),
+                Amount.percent(coldest.share().value()));
     }
 
     private static StateResult.ShareAt coldest(StateResult result) {
@@ -107,26 +110,27 @@ final class AnswerSentences {
                 .orElseThrow();
     }
 
-    private static String intervals(StateResult result) {
-        return String.join(
+    private static Shown intervals(StateResult result) {
+        return Shown.several(
                 "; ",
                 result.intervals().stream()
-                        .map(interval -> Text.celsius(interval[0]) + " to " + Text.celsius(interval[1]))
+                        .map(interval -> Shown.several(
+                                " to ", List.of(Amount.temperature(interval[0]), Amount.temperature(interval[1]))))
                         .toList());
     }
 
     /** Pump displacement times cold resistance against the whole circuit. */
     private void contrast(StateAnalysis one) {
-        String naive = Text.celsius(one.result().fixedFlowOpening());
+        Amount naive = Amount.temperature(one.result().fixedFlowOpening());
         if (one.result().openingTemperature().isPresent()) {
             double opening = one.result().openingTemperature().get().value();
-            say(one.duty(), "contrast.fixedFlow", naive, Text.celsius(opening));
+            say(one.duty(), "contrast.fixedFlow", naive, Amount.temperature(opening));
         } else {
             say(one.duty(), "contrast.fixedFlowNever", naive);
         }
     }
 
-    private void say(Duty duty, String code, String... values) {
+    private void say(Duty duty, String code, Shown... values) {
         verdicts.add(new Verdict(code, duty.setting(), duty.name(), List.of(name), List.of(values)));
     }
 }

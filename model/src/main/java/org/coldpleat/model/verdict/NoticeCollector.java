@@ -19,10 +19,12 @@ import org.coldpleat.model.typical.DefaultSpreads;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Amount;
 import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.Look;
 import org.coldpleat.shared.quantity.Measured;
+import org.coldpleat.shared.quantity.Shown;
 import org.coldpleat.shared.quantity.Spread;
-import org.coldpleat.shared.quantity.Text;
 import org.coldpleat.shared.source.Provenance;
 import org.coldpleat.shared.source.Source;
 
@@ -85,7 +87,7 @@ final class NoticeCollector {
                 .halfWidth();
         return count == 0
                 ? Optional.empty()
-                : Optional.of(Notice.of("spread.usual", Severity.INFO, "", Long.toString(count), Text.percent(label)));
+                : Optional.of(Notice.of("spread.usual", Severity.INFO, "", Shown.count(count), Amount.percent(label)));
     }
 
     /** Starved galleries and suction limits within the range, with the warmest temperature at which they occur. */
@@ -98,7 +100,7 @@ final class NoticeCollector {
     private static Optional<Notice> below(String code, StateAnalysis one, double temperature) {
         return Double.isNaN(temperature)
                 ? Optional.empty()
-                : Optional.of(Notice.of(code, Severity.WARNING, one.duty().name(), Text.celsius(temperature)));
+                : Optional.of(Notice.of(code, Severity.WARNING, one.duty().name(), Amount.temperature(temperature)));
     }
 
     /** A printed opening pressure or spring rate that a scale test does not bear out. */
@@ -115,12 +117,12 @@ final class NoticeCollector {
         }
     }
 
-    private static String value(EvidenceReport.Combined combined, String name) {
+    private static Amount value(EvidenceReport.Combined combined, String name) {
         return combined.members().stream()
                 .filter(member -> member.name().equals(name))
                 .map(member -> combined.quantity().equals("springRate")
-                        ? Text.number(member.median() / 1e3) + " N/mm"
-                        : Text.kilopascals(member.median()))
+                        ? new Amount(Look.SPRING, member.median())
+                        : Amount.pressure(member.median()))
                 .findFirst()
                 .orElseThrow();
     }
@@ -133,7 +135,7 @@ final class NoticeCollector {
             }
             engine.laminarShare()
                     .ifPresent(share ->
-                            notices.add(Notice.of("engine.laminarShare", Severity.INFO, "", Text.percent(share))));
+                            notices.add(Notice.of("engine.laminarShare", Severity.INFO, "", Amount.percent(share))));
             if (engine.reliefs().isEmpty()) {
                 notices.add(Notice.of("engine.noRelief", Severity.CAUTION, ""));
             }
@@ -162,8 +164,8 @@ final class NoticeCollector {
                         own <= other ? "valve.ownOpensFirst" : "valve.blockOpensFirst",
                         Severity.INFO,
                         candidate.name(),
-                        Text.kilopascals(own),
-                        Text.kilopascals(other)));
+                        Amount.pressure(own),
+                        Amount.pressure(other)));
             }
         }
     }
@@ -199,9 +201,9 @@ final class NoticeCollector {
                     "can.hoopStress",
                     Severity.CAUTION,
                     worst,
-                    Text.kilopascals(pressure),
-                    Text.megapascals(greatest),
-                    Text.megapascals(yieldStress)));
+                    Amount.pressure(pressure),
+                    new Amount(Look.STRESS, greatest),
+                    new Amount(Look.STRESS, yieldStress)));
         }
     }
 

@@ -12,7 +12,8 @@ import org.coldpleat.model.certainty.Variants;
 import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.resolve.candidate.BuiltCandidate;
 import org.coldpleat.model.resolve.input.Duty;
-import org.coldpleat.shared.quantity.Text;
+import org.coldpleat.shared.quantity.Amount;
+import org.coldpleat.shared.quantity.Shown;
 
 /** Says how the candidates stand to each other, which of them can be told apart, and why. */
 public final class RankSentences {
@@ -44,7 +45,7 @@ public final class RankSentences {
                     resolved.candidateNames().get(second.position()));
             Ranking.Gap gap = Ranking.gap(first, second);
             boolean kelvins = !Double.isNaN(gap.kelvins());
-            String size = kelvins ? Text.kelvins(gap.kelvins()) : Text.number(Math.exp(gap.logRatio()));
+            Amount size = kelvins ? Amount.difference(gap.kelvins()) : Amount.ratio(Math.exp(gap.logRatio()));
             String code = (gap.separated() ? "rank.opens" : "rank.notSeparated") + (kelvins ? "Warmer" : "Nearer");
             boolean said = !once.add(List.of(code, names.get(0), names.get(1)));
             if (said && !kelvins) {
@@ -61,33 +62,33 @@ public final class RankSentences {
         BuiltCandidate one = resolved.candidates().get(first.position());
         BuiltCandidate other = resolved.candidates().get(second.position());
         for (Reasons.Reason reason : new Reasons(resolved.shared(), first.duty(), temperature).between(one, other)) {
-            List<String> values = new ArrayList<>();
-            values.add(Text.number(Math.exp(Math.abs(reason.logEffect()))));
+            List<Shown> values = new ArrayList<>();
+            values.add(Amount.ratio(Math.exp(Math.abs(reason.logEffect()))));
             values.addAll(reasonValues(reason.code(), one, other));
             String direction = reason.logEffect() > 0 ? ".earlier" : ".later";
-            say(first.duty(), "reason." + reason.code() + direction, names, values.toArray(String[]::new));
+            say(first.duty(), "reason." + reason.code() + direction, names, values.toArray(Shown[]::new));
         }
     }
 
-    public static List<String> reasonValues(String code, BuiltCandidate one, BuiltCandidate other) {
+    public static List<Shown> reasonValues(String code, BuiltCandidate one, BuiltCandidate other) {
         return switch (code) {
             case "area" ->
                 List.of(
-                        Text.area(one.pack().effectiveArea()),
-                        Text.area(other.pack().effectiveArea()));
+                        Amount.area(one.pack().effectiveArea()),
+                        Amount.area(other.pack().effectiveArea()));
             case "resistance" ->
-                List.of(Text.resistance(one.mediumResistance()), Text.resistance(other.mediumResistance()));
+                List.of(Amount.resistance(one.mediumResistance()), Amount.resistance(other.mediumResistance()));
             case "channels" ->
                 List.of(
-                        Text.number(one.pack().channelFactor()),
-                        Text.number(other.pack().channelFactor()));
+                        Amount.ratio(one.pack().channelFactor()),
+                        Amount.ratio(other.pack().channelFactor()));
             case "opening" -> List.of(openingPressure(one), openingPressure(other));
             default -> List.of();
         };
     }
 
-    private static String openingPressure(BuiltCandidate candidate) {
-        return Text.kilopascals(candidate.filter().elementValve().orElseThrow().openingPressure());
+    private static Shown openingPressure(BuiltCandidate candidate) {
+        return Amount.pressure(candidate.filter().elementValve().orElseThrow().openingPressure());
     }
 
     /** Neighbors in the order of effective area. */
@@ -110,8 +111,8 @@ public final class RankSentences {
                     "",
                     List.of(first.name(), second.name()),
                     List.of(
-                            Text.area(first.pack().effectiveArea()),
-                            Text.area(second.pack().effectiveArea()))));
+                            Amount.area(first.pack().effectiveArea()),
+                            Amount.area(second.pack().effectiveArea()))));
         }
     }
 
@@ -119,7 +120,7 @@ public final class RankSentences {
         return variants.ownContributions(position, one -> one.pack().effectiveArea());
     }
 
-    private void say(Duty duty, String code, List<String> candidates, String... values) {
+    private void say(Duty duty, String code, List<String> candidates, Shown... values) {
         verdicts.add(new Verdict(code, duty.setting(), duty.name(), candidates, List.of(values)));
     }
 }

@@ -10,7 +10,8 @@ import org.coldpleat.model.certainty.StateResult;
 import org.coldpleat.model.certainty.Variants;
 import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.resolve.candidate.BuiltCandidate;
-import org.coldpleat.shared.quantity.Text;
+import org.coldpleat.shared.quantity.Amount;
+import org.coldpleat.shared.quantity.Shown;
 
 /**
  * Draws the sentences of a verdict from the numbers, by stated rules: the choice first, then what each candidate does,
@@ -58,14 +59,14 @@ final class VerdictWriter {
         }
         String path = strongest.get(0);
         double part = one.contributions().get(path) / one.sigma();
-        String share = Text.percent(part * part);
+        Amount share = Amount.percent(part * part);
         String code = NextMeasurements.codeFor(path);
         verdicts.add(new Verdict(
                 code,
                 one.duty().setting(),
                 one.duty().name(),
                 List.of(resolved.candidateNames().get(one.position())),
-                code.equals(NextMeasurements.OTHER) ? List.of(path, share) : List.of(share)));
+                code.equals(NextMeasurements.OTHER) ? List.of(Shown.word(path), share) : List.of(share)));
     }
 
     /**
@@ -86,7 +87,7 @@ final class VerdictWriter {
                 shut.add(resolved.candidates().get(i));
             }
         }
-        String coldest = Text.celsius(resolved.coldestNamed());
+        Amount coldest = Amount.temperature(resolved.coldestNamed());
         Optional<BuiltCandidate> most =
                 shut.stream().max(Comparator.comparingDouble(one -> one.pack().effectiveArea()));
         if (most.isEmpty()) {
@@ -100,7 +101,7 @@ final class VerdictWriter {
                 "",
                 "",
                 List.of(most.get().name()),
-                List.of(coldest, Text.area(most.get().pack().effectiveArea()), names)));
+                List.of(coldest, Amount.area(most.get().pack().effectiveArea()), Shown.word(names))));
     }
 
     private static boolean staysShut(StateAnalysis one) {

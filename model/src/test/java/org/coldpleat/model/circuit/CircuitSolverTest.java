@@ -12,6 +12,7 @@ import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.flow.Lubricant;
 import org.coldpleat.model.flow.PressureDropLaw;
 import org.coldpleat.shared.notice.Notice;
+import org.coldpleat.shared.quantity.Shown;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -250,7 +251,7 @@ class CircuitSolverTest {
         EngineCircuit circuit = circuit(new Gallery(PASSAGE, COOL, List.of()), FILTER_LAW);
         OperatingPoint bad = circuit.withFilter(broken).solve(SPEED, 300);
         assertEquals(SolveStatus.NOT_FINITE, bad.status());
-        assertEquals(List.of("NOT_FINITE"), bad.notices().get(0).values());
+        assertEquals(List.of(Shown.word("NOT_FINITE")), bad.notices().get(0).values());
         OperatingPoint cold = circuit.solve(SPEED, 300);
         assertEquals(cold, circuit.solve(SPEED, 300, Optional.of(bad)));
         assertEquals(

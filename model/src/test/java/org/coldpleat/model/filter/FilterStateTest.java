@@ -92,7 +92,7 @@ class FilterStateTest {
         // 1e-4 m3/s are 6 L/min
         Notice notice = state(-1e-4, -1e-4, valve(0, -50e3), NO_VALVE).notices().get(0);
         assertEquals("filter.flowsBackward", notice.code());
-        assertEquals(List.of("6.0 L/min"), notice.values());
+        assertEquals("6.0 L/min", notice.values().get(0).text());
         assertEquals(List.of(), codes(state(0, 0, valve(0, 0), NO_VALVE)));
     }
 
@@ -100,15 +100,15 @@ class FilterStateTest {
     void eachFullyLiftedValveIsSaidWithItsDifference() {
         FilterState state = state(4e-4, 1e-4, valve(1e-4, 160e3), valve(2e-4, 170e3));
         assertEquals(List.of("valve.liftedFully", "valve.liftedFully"), codes(state));
-        assertEquals(List.of("160 kPa"), state.notices().get(0).values());
-        assertEquals(List.of("170 kPa"), state.notices().get(1).values());
+        assertEquals("160 kPa", state.notices().get(0).values().get(0).text());
+        assertEquals("170 kPa", state.notices().get(1).values().get(0).text());
     }
 
     @Test
     void filterWithoutAnyValveIsSaidWithTheDropOfItsPack() {
         Notice notice = state(1e-4, 1e-4, NO_VALVE, NO_VALVE).notices().get(0);
         assertEquals("filter.noBypassValve", notice.code());
-        assertEquals(List.of("40 kPa"), notice.values());
+        assertEquals("40 kPa", notice.values().get(0).text());
         assertEquals(List.of(), codes(state(1e-4, 1e-4, NO_VALVE, valve(0, 50e3))));
     }
 

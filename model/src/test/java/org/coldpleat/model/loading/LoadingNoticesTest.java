@@ -15,6 +15,7 @@ import org.coldpleat.model.loading.multipass.MultiPassTest;
 import org.coldpleat.model.loading.sump.Leak;
 import org.coldpleat.model.loading.sump.SumpFlows;
 import org.coldpleat.shared.notice.Notice;
+import org.coldpleat.shared.quantity.Shown;
 import org.junit.jupiter.api.Test;
 
 class LoadingNoticesTest {
@@ -29,7 +30,7 @@ class LoadingNoticesTest {
                 assertTrue(pattern.contains("{" + i + "}"), notice.code() + " drops value " + i);
             }
             String text = new MessageFormat(pattern, Locale.ROOT)
-                    .format(notice.values().toArray());
+                    .format(notice.values().stream().map(Shown::text).toArray());
             assertFalse(text.contains("{"), text);
         }
     }

@@ -14,6 +14,7 @@ import org.coldpleat.model.oil.OilResult.Refused;
 import org.coldpleat.model.oil.OilResult.Resolved;
 import org.coldpleat.model.oil.grade.SaeGrade;
 import org.coldpleat.shared.notice.Notice;
+import org.coldpleat.shared.quantity.Shown;
 import org.coldpleat.shared.source.Provenance;
 import org.junit.jupiter.api.Test;
 
@@ -53,7 +54,8 @@ class OilResolverTest {
     }
 
     private static List<String> codes(List<Notice> notices) {
-        notices.forEach(notice -> assertReadable(notice.code(), notice.values()));
+        notices.forEach(notice -> assertReadable(
+                notice.code(), notice.values().stream().map(Shown::text).toList()));
         return notices.stream().map(Notice::code).toList();
     }
 

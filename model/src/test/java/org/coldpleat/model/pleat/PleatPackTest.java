@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -244,11 +243,11 @@ class PleatPackTest {
     void noticesNameWhatTheFlagsSay() {
         PackResult touching = solve(crossing(0), PleatClosure.DEFAULT);
         assertEquals("pleat.legsTouch", touching.notices("here").get(0).code());
-        assertEquals(List.of("42 %"), touching.notices("here").get(0).values());
+        assertEquals("42 %", touching.notices("here").get(0).values().get(0).text());
         PackResult crowded = new PleatPack(radial(90), 90, 0.06).solve(PAPER);
         assertEquals("pleat.crowded", crowded.notices("here").get(0).code());
         // (0.8 mm/tan(2 deg) - 20 mm)/15 mm = 19 %
-        assertEquals(List.of("19 %"), crowded.notices("here").get(0).values());
+        assertEquals("19 %", crowded.notices("here").get(0).values().get(0).text());
         PackResult embossed = solve(crossing(0.25e-3), PleatClosure.DEFAULT);
         assertEquals("pleat.gapFloorHolds", embossed.notices("here").get(0).code());
         assertEquals(

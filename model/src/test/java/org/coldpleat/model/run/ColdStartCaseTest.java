@@ -27,7 +27,7 @@ import org.coldpleat.model.verdict.start.ColdStartSweep;
 import org.coldpleat.shared.casefile.CaseDocument;
 import org.coldpleat.shared.casefile.CaseProblem;
 import org.coldpleat.shared.casefile.reading.CaseReader;
-import org.coldpleat.shared.quantity.Text;
+import org.coldpleat.shared.quantity.Amount;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -223,7 +223,7 @@ class ColdStartCaseTest {
                 .orElseThrow();
         assertEquals("start.reason.area.longer", reason.code());
         // the only difference is worth all of it
-        assertEquals(Text.duration(less - full), reason.values().get(0));
+        assertEquals(Amount.duration(less - full), reason.values().get(0));
     }
 
     @Test

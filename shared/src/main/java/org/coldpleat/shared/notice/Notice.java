@@ -2,6 +2,7 @@ package org.coldpleat.shared.notice;
 
 import java.util.List;
 import java.util.Objects;
+import org.coldpleat.shared.quantity.Shown;
 
 /**
  * A finding that goes with a result. It carries a code, a place and values; the words live in the bundle
@@ -10,9 +11,9 @@ import java.util.Objects;
  * @param code key of the text, such as {@code area.routesDisagree}
  * @param severity how much it matters
  * @param place what it is about, such as {@code candidate Blue can} or {@code oil}; empty for the whole case
- * @param values values for the placeholders of the text, already formatted with their units
+ * @param values words and amounts for the placeholders of the text
  */
-public record Notice(String code, Severity severity, String place, List<String> values) {
+public record Notice(String code, Severity severity, String place, List<Shown> values) {
     public Notice {
         Objects.requireNonNull(code, "code");
         Objects.requireNonNull(severity, "severity");
@@ -20,8 +21,18 @@ public record Notice(String code, Severity severity, String place, List<String> 
         values = List.copyOf(values);
     }
 
+    /** A notice without values. */
+    public static Notice of(String code, Severity severity, String place) {
+        return new Notice(code, severity, place, List.of());
+    }
+
     /** Shorthand for a notice with values. */
-    public static Notice of(String code, Severity severity, String place, String... values) {
+    public static Notice of(String code, Severity severity, String place, Shown... values) {
         return new Notice(code, severity, place, List.of(values));
+    }
+
+    /** Shorthand for a notice with words alone. */
+    public static Notice of(String code, Severity severity, String place, String... words) {
+        return new Notice(code, severity, place, Shown.words(List.of(words)));
     }
 }

@@ -2,6 +2,8 @@ package org.coldpleat.shared.notice;
 
 import java.util.List;
 import java.util.Set;
+import org.coldpleat.shared.quantity.Shown;
+import org.coldpleat.shared.quantity.UnitSystem;
 
 /** Turns notices into sentences. */
 public final class NoticeText {
@@ -9,15 +11,9 @@ public final class NoticeText {
 
     private NoticeText() {}
 
-    /** The sentence of a notice with its place in front; the bare code and values if the bundle lacks its text. */
-    public static String render(Notice notice) {
-        String sentence = sentence(notice);
-        return notice.place().isEmpty() ? sentence : notice.place() + ": " + sentence;
-    }
-
-    /** The sentence of a notice without its place. */
-    public static String sentence(Notice notice) {
-        return text(notice.code(), notice.values());
+    /** The sentence of a notice without its place, in the units of a system; the bare code and values if it has no text. */
+    public static String sentence(Notice notice, UnitSystem system) {
+        return text(notice.code(), Shown.texts(notice.values(), system));
     }
 
     /** The text of a code with its values. */

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -14,8 +15,7 @@ class WordingTest {
     @Test
     void putsThePlaceAndTheValuesIn() {
         Notice notice = Notice.of("oil.typicalDensity", Severity.INFO, "oil", "870 kg/m3", "15W-40");
-        String text = NoticeText.render(notice);
-        assertTrue(text.startsWith("oil: "), text);
+        String text = NoticeText.sentence(notice, UnitSystem.METRIC);
         assertTrue(text.contains("870 kg/m3") && text.contains("15W-40"), text);
         assertFalse(text.contains("{"), text);
     }
@@ -23,7 +23,7 @@ class WordingTest {
     @Test
     void missingTextIsHarmlessAtRunTime() {
         Notice notice = Notice.of("no.suchCode", Severity.INFO, "oil", "5 mm");
-        assertEquals("oil: no.suchCode [5 mm]", NoticeText.render(notice));
+        assertEquals("no.suchCode [5 mm]", NoticeText.sentence(notice, UnitSystem.METRIC));
         assertFalse(NoticeText.has("no.suchCode"));
     }
 

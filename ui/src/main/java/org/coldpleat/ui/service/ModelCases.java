@@ -65,7 +65,11 @@ final class ModelCases {
         CaseDocument document = reading.document().get();
         Resolution resolution =
                 before.isPresent() ? Simulation.resolveAfter(before.get(), document) : Simulation.resolve(document);
-        return resolution.resolved().map(ModelCases::opened).map(Opening::of).orElseGet(() -> failed(resolution.problems()));
+        return resolution
+                .resolved()
+                .map(ModelCases::opened)
+                .map(Opening::of)
+                .orElseGet(() -> failed(resolution.problems()));
     }
 
     private static Opening failed(List<CaseProblem> problems) {

@@ -10,6 +10,8 @@ import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.NoticeText;
 import org.coldpleat.shared.notice.Wording;
 import org.coldpleat.shared.quantity.QuantityProblem;
+import org.coldpleat.shared.quantity.Shown;
+import org.coldpleat.shared.quantity.UnitSystem;
 
 /** The words of verdicts, assumptions, explanations and notices, from the bundles beside the code that reports them. */
 public final class Sentences {
@@ -20,16 +22,16 @@ public final class Sentences {
     private Sentences() {}
 
     /** The sentence of a verdict: its candidates come first among the placeholders, then its values, then the state. */
-    public static String of(Verdict verdict) {
+    public static String of(Verdict verdict, UnitSystem units) {
         List<String> values = new ArrayList<>(verdict.candidates());
-        values.addAll(verdict.values());
+        values.addAll(Shown.texts(verdict.values(), units));
         values.add(verdict.state());
         return VERDICTS.text(verdict.code(), values);
     }
 
     /** The sentence of a notice, without its place. */
-    public static String of(Notice notice) {
-        return NoticeText.sentence(notice);
+    public static String of(Notice notice, UnitSystem units) {
+        return NoticeText.sentence(notice, units);
     }
 
     /** Why a text was not understood as a quantity. */

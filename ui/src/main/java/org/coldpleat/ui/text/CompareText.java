@@ -43,11 +43,11 @@ public final class CompareText {
         page.header();
         page.candidates();
         page.states();
-        page.lines.addAll(FindingsText.verdicts(comparison.verdicts()));
+        page.lines.addAll(FindingsText.verdicts(comparison.verdicts(), units));
         List<String> names =
                 comparison.candidates().stream().map(CandidateResult::name).toList();
         page.lines.addAll(FindingsText.assumptions(comparison.assumptions(), names, units));
-        page.lines.addAll(FindingsText.notices(comparison.notices()));
+        page.lines.addAll(FindingsText.notices(comparison.notices(), units));
         return String.join("\n", page.lines) + "\n";
     }
 

@@ -16,13 +16,13 @@ public final class FindingsText {
     private FindingsText() {}
 
     /** Sentences; reasons stand below what they are reasons for. */
-    public static List<String> verdicts(List<Verdict> verdicts) {
+    public static List<String> verdicts(List<Verdict> verdicts, UnitSystem units) {
         List<String> lines = section("compare.verdicts");
         if (verdicts.isEmpty()) {
             lines.addAll(paragraph("  ", Texts.get("compare.noVerdict")));
         }
         for (Verdict verdict : verdicts) {
-            String text = Sentences.of(verdict);
+            String text = Sentences.of(verdict, units);
             boolean reason =
                     verdict.code().startsWith("reason.") || verdict.code().contains(".reason.");
             lines.addAll(paragraph(reason ? "      " : "  - ", text.strip()));
@@ -55,14 +55,14 @@ public final class FindingsText {
     }
 
     /** Notices by severity, cautions last. */
-    public static List<String> notices(List<Notice> notices) {
+    public static List<String> notices(List<Notice> notices, UnitSystem units) {
         List<String> lines = new ArrayList<>();
         for (Severity severity : Severity.values()) {
             List<Notice> some =
                     notices.stream().filter(n -> n.severity() == severity).toList();
             if (!some.isEmpty()) {
                 lines.addAll(section("severity." + severity));
-                some.forEach(notice -> lines.addAll(paragraph("  - ", NoticeLines.of(notice))));
+                some.forEach(notice -> lines.addAll(paragraph("  - ", NoticeLines.of(notice, units))));
             }
         }
         return lines;

@@ -29,8 +29,8 @@ public final class Pages {
     }
 
     /** A notice with its place. */
-    public static String notice(Notice notice) {
-        return NoticeLines.of(notice);
+    public static String notice(Notice notice, UnitSystem units) {
+        return NoticeLines.of(notice, units);
     }
 
     /** An oil temperature with its unit. */

@@ -114,12 +114,11 @@ class OneChangeTest {
 
     private static Optional<CandidateChange> change(Knob knob, double factor, Present present) {
         return switch (knob.key()) {
-            case "area" -> Optional.of(CandidateChange.NONE.timesArea(
-                    AreaBy.TALLER_PLEATS, 1 + (factor * knob.base() / knob.base() - 1) / present.freeShare()));
-            case "opening" ->
-                Optional.of(CandidateChange.NONE.timesOpening(factor * knob.base() / knob.base()));
-            case "thickness" ->
-                Optional.of(CandidateChange.NONE.timesThickness(factor * knob.base() / knob.base()));
+            case "area" ->
+                Optional.of(CandidateChange.NONE.timesArea(
+                        AreaBy.TALLER_PLEATS, 1 + (factor * knob.base() / knob.base() - 1) / present.freeShare()));
+            case "opening" -> Optional.of(CandidateChange.NONE.timesOpening(factor * knob.base() / knob.base()));
+            case "thickness" -> Optional.of(CandidateChange.NONE.timesThickness(factor * knob.base() / knob.base()));
             default -> Optional.empty();
         };
     }

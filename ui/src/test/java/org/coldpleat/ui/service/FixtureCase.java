@@ -30,6 +30,7 @@ import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
+import org.coldpleat.shared.quantity.Shown;
 import org.coldpleat.shared.source.Provenance;
 
 /** Results that look like those of the model but come from a toy formula: for tests of the faces only. */
@@ -154,7 +155,11 @@ public final class FixtureCase {
                 named,
                 candidates,
                 List.of(new Verdict(
-                        "test.verdict", "engine", "idle after start", List.of("Blue can"), List.of("-12 °C"))),
+                        "test.verdict",
+                        "engine",
+                        "idle after start",
+                        List.of("Blue can"),
+                        List.of(Shown.word("-12 °C")))),
                 List.of(
                         new Assumption(
                                 "candidates[1].medium.thickness",

@@ -22,7 +22,7 @@ import org.coldpleat.model.steady.DutyModel;
 import org.coldpleat.model.thermal.ThermalModel;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
-import org.coldpleat.shared.quantity.Text;
+import org.coldpleat.shared.quantity.Amount;
 
 /** The start that was asked for, ready to be computed for any candidate with any unknown moved. */
 public final class StartPlan {
@@ -98,7 +98,11 @@ public final class StartPlan {
             HeatTable.Point read = model.heats().at(phase.speed());
             if (fastest > 0 && phase.speed() > fastest && phase.toMetal() == read.toMetal()) {
                 notices.add(Notice.of(
-                        "start.heatBeyond", Severity.WARNING, "start", Text.rpm(phase.speed()), Text.rpm(fastest)));
+                        "start.heatBeyond",
+                        Severity.WARNING,
+                        "start",
+                        Amount.speed(phase.speed()),
+                        Amount.speed(fastest)));
             }
         }
         return notices;

@@ -2,10 +2,11 @@ package org.coldpleat.model.loading.multipass;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.coldpleat.model.loading.sump.SumpState;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Amount;
+import org.coldpleat.shared.quantity.Look;
 
 /**
  * What a virtual multi-pass test gave. The series have one entry a step, the start included.
@@ -91,8 +92,8 @@ public record MultiPassResult(
                     "loading.terminalNotReached",
                     Severity.WARNING,
                     place,
-                    String.format(Locale.ROOT, "%.3g h", duration / 3600),
-                    String.format(Locale.ROOT, "%.3g kPa", pressureDrop / 1000)));
+                    new Amount(Look.SHARP_HOURS, duration),
+                    new Amount(Look.SHARP_PRESSURE, pressureDrop)));
         }
         notices.add(Notice.of("loading.dirtScatter", Severity.INFO, place));
         return List.copyOf(notices);

@@ -19,9 +19,10 @@ import org.coldpleat.model.resolve.input.Inputs;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Amount;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
-import org.coldpleat.shared.quantity.Text;
+import org.coldpleat.shared.quantity.Shown;
 import org.coldpleat.shared.source.Provenance;
 import org.coldpleat.shared.source.Source;
 
@@ -86,8 +87,8 @@ public final class RigReader {
                     "bench.rig.valveOpen",
                     Severity.WARNING,
                     place,
-                    String.valueOf(all.size() - rows.size()),
-                    Text.kilopascals(valveOpens.getAsDouble())));
+                    Shown.count(all.size() - rows.size()),
+                    Amount.pressure(valveOpens.getAsDouble())));
         }
         if (rows.size() < 3) {
             notices.add(Notice.of("bench.rig.tooFewRows", Severity.WARNING, place));
@@ -175,8 +176,8 @@ public final class RigReader {
                     "bench.rig.inertiaAbove",
                     Severity.WARNING,
                     place,
-                    Text.number(series + result.inertial()),
-                    Text.number(series)));
+                    Amount.ratio(series + result.inertial()),
+                    Amount.ratio(series)));
         }
     }
 
@@ -236,7 +237,7 @@ public final class RigReader {
         double pack = read.value() - series;
         if (!(pack > 0)) {
             notices.add(Notice.of(
-                    "bench.rig.seriesTooLarge", Severity.WARNING, place, Text.percent(series / read.value())));
+                    "bench.rig.seriesTooLarge", Severity.WARNING, place, Amount.percent(series / read.value())));
             return refused("drainTest", read.repeats(), notices);
         }
         BenchEstimate left = new BenchEstimate(

@@ -4,8 +4,9 @@ import java.util.Optional;
 import org.coldpleat.model.pleat.AreaRoutes;
 import org.coldpleat.model.resolve.input.Problems;
 import org.coldpleat.shared.casefile.Section;
+import org.coldpleat.shared.quantity.Amount;
+import org.coldpleat.shared.quantity.Look;
 import org.coldpleat.shared.quantity.Measured;
-import org.coldpleat.shared.quantity.Text;
 
 /** Finds what keeps a bench sheet from being computed although each of its values reads well. */
 public final class CandidateCheck {
@@ -96,8 +97,8 @@ public final class CandidateCheck {
                     element.get(),
                     "insideDiameter",
                     "candidate.pleatsTooShallow",
-                    Text.millimeters(depth),
-                    Text.millimeters(thickness.get().value()));
+                    new Amount(Look.LENGTH, depth).text(),
+                    new Amount(Look.LENGTH, thickness.get().value()).text());
         }
     }
 }

@@ -6,8 +6,8 @@ import org.coldpleat.model.oil.Oil;
 import org.coldpleat.model.resolve.input.Inputs;
 import org.coldpleat.model.resolve.input.Problems;
 import org.coldpleat.shared.casefile.Section;
+import org.coldpleat.shared.quantity.Amount;
 import org.coldpleat.shared.quantity.Measured;
-import org.coldpleat.shared.quantity.Text;
 
 /** Finds what keeps an engine from being computed although each of its values reads well. */
 public final class EngineCheck {
@@ -40,8 +40,8 @@ public final class EngineCheck {
                         reading,
                         "pressure",
                         "engine.reliefOpenAtReading",
-                        Text.kilopascals(pressure.get().value()),
-                        Text.kilopascals(opening.get().value()));
+                        Amount.pressure(pressure.get().value()).text(),
+                        Amount.pressure(opening.get().value()).text());
             }
         }
     }

@@ -32,7 +32,7 @@ import org.coldpleat.model.steady.SolvedPoint;
 import org.coldpleat.model.valve.SpringValve;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
-import org.coldpleat.shared.quantity.Text;
+import org.coldpleat.shared.quantity.Amount;
 import org.coldpleat.shared.source.Source;
 
 /** Service life of one candidate with bands. */
@@ -111,8 +111,8 @@ public final class ServiceAnalyzer {
                     "service.elementLimit",
                     Severity.CAUTION,
                     candidate.name(),
-                    Text.hours(course.last().time()),
-                    Text.number(ServiceLife.ELEMENT_LIMIT)));
+                    Amount.hours(course.last().time()),
+                    Amount.ratio(ServiceLife.ELEMENT_LIMIT)));
         }
         boolean valve = model.loaded(cycle.running(), 1).hasValve();
         return new ServiceResult.Candidate(

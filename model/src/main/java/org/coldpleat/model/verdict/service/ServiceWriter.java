@@ -19,7 +19,9 @@ import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.verdict.Verdict;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
-import org.coldpleat.shared.quantity.Text;
+import org.coldpleat.shared.quantity.Amount;
+import org.coldpleat.shared.quantity.Look;
+import org.coldpleat.shared.quantity.Shown;
 
 /** Service life of all candidates, their order and the reasons for it. */
 public final class ServiceWriter {
@@ -82,21 +84,22 @@ public final class ServiceWriter {
 
     /** How the oil warms up in the starts of the year: from the heat balance of the case, or as stated. */
     private static Notice warming(DutyCycle.Warming warming) {
-        String time = Text.duration(warming.duration());
+        Amount time = Amount.duration(warming.duration());
         return warming.plan()
-                .map(plan -> Notice.of("service.startsByBalance", Severity.INFO, "duty.starts", plan.name(), time))
+                .map(plan -> Notice.of(
+                        "service.startsByBalance", Severity.INFO, "duty.starts", Shown.word(plan.name()), time))
                 .orElseGet(() -> Notice.of("service.warmUpStated", Severity.INFO, "duty.starts", time));
     }
 
     private void say() {
         for (ServiceResult.Candidate one : results) {
-            one.hotBypass().ifPresent(event -> opening("service.hot", one, event, ""));
+            one.hotBypass().ifPresent(event -> opening("service.hot", one, event, Shown.word("")));
             one.winterBypass()
                     .ifPresent(event -> opening(
                             "service.winter",
                             one,
                             event,
-                            Text.celsius(cycle.starts().orElseThrow().winterStart())));
+                            Amount.temperature(cycle.starts().orElseThrow().winterStart())));
         }
         List<Integer> order = IntStream.range(0, results.size())
                 .boxed()
@@ -110,16 +113,16 @@ public final class ServiceWriter {
         }
     }
 
-    private void opening(String code, ServiceResult.Candidate one, ServiceResult.Event event, String where) {
+    private void opening(String code, ServiceResult.Candidate one, ServiceResult.Event event, Shown where) {
         String kind = event.time() == 0 ? ".clean" : event.happens() ? ".after" : ".never";
         say(
                 code + kind,
                 List.of(one.name()),
                 event.happens()
-                        ? Text.roughHours(event.time())
-                        : Text.hours(one.last().time()),
-                Text.roughHours(event.low()),
-                Text.roughHours(event.high()),
+                        ? Amount.roughHours(event.time())
+                        : Amount.hours(one.last().time()),
+                Amount.roughHours(event.low()),
+                Amount.roughHours(event.high()),
                 where);
     }
 
@@ -132,7 +135,7 @@ public final class ServiceWriter {
         List<String> names =
                 List.of(results.get(first).name(), results.get(second).name());
         boolean separated = Math.log(late.time() / early.time()) > reach(early, late);
-        say(separated ? "service.first" : "service.firstNotSeparated", names, Text.roughHours(early.time()));
+        say(separated ? "service.first" : "service.firstNotSeparated", names, Amount.roughHours(early.time()));
         reasons(first, second, names);
     }
 
@@ -157,7 +160,7 @@ public final class ServiceWriter {
                 results.get(second).hotFactor().simulated());
         double area = resolved.candidates().get(first).pack().effectiveArea();
         double otherArea = resolved.candidates().get(second).pack().effectiveArea();
-        reason("area", Math.log(otherArea / area), names, Text.area(area), Text.area(otherArea));
+        reason("area", Math.log(otherArea / area), names, Amount.area(area), Amount.area(otherArea));
         if (ratios.get(0).isEmpty() || one.isEmpty() || other.isEmpty()) {
             return;
         }
@@ -165,29 +168,34 @@ public final class ServiceWriter {
         if (own > 1) {
             double mine = one.get().massPerArea(own);
             double yours = other.get().massPerArea(own);
-            reason("capacity", Math.log(yours / mine), names, Text.gramsPerArea(mine), Text.gramsPerArea(yours));
+            reason(
+                    "capacity",
+                    Math.log(yours / mine),
+                    names,
+                    new Amount(Look.DIRT, mine),
+                    new Amount(Look.DIRT, yours));
             if (ratios.get(1).isEmpty()) {
-                say("service.reason.headroomOpen", names, Text.number(own), Text.number(ServiceLife.ELEMENT_LIMIT));
+                say("service.reason.headroomOpen", names, Amount.ratio(own), Amount.ratio(ServiceLife.ELEMENT_LIMIT));
                 return;
             }
             double ratio = ratios.get(1).getAsDouble();
             double wider = other.get().massPerArea(ratio);
-            reason("headroom", Math.log(wider / yours), names, Text.number(own), Text.number(ratio));
+            reason("headroom", Math.log(wider / yours), names, Amount.ratio(own), Amount.ratio(ratio));
         }
     }
 
-    private void reason(String code, double logFactor, List<String> names, String mine, String yours) {
+    private void reason(String code, double logFactor, List<String> names, Shown mine, Shown yours) {
         if (Math.abs(logFactor) >= WORTH_SAYING && Double.isFinite(logFactor)) {
             say(
                     "service.reason." + code + (logFactor > 0 ? ".earlier" : ".later"),
                     names,
                     mine,
                     yours,
-                    Text.number(Math.exp(Math.abs(logFactor))));
+                    Amount.ratio(Math.exp(Math.abs(logFactor))));
         }
     }
 
-    private void say(String code, List<String> names, String... values) {
+    private void say(String code, List<String> names, Shown... values) {
         verdicts.add(
                 new Verdict(code, cycle.running().setting(), cycle.running().name(), names, List.of(values)));
     }

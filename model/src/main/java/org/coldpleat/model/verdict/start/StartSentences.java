@@ -16,7 +16,8 @@ import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.resolve.input.Duty;
 import org.coldpleat.model.verdict.RankSentences;
 import org.coldpleat.model.verdict.Verdict;
-import org.coldpleat.shared.quantity.Text;
+import org.coldpleat.shared.quantity.Amount;
+import org.coldpleat.shared.quantity.Shown;
 
 /** Says what each candidate does in a start, how the filling stage differs, who stays open longer and why. */
 final class StartSentences {
@@ -43,23 +44,27 @@ final class StartSentences {
     private void answer(ColdStartCandidate one) {
         StartUpResult start = one.start();
         if (!start.status().isAnswer()) {
-            say("start.noAnswer", List.of(one.name()), start.status().name(), Text.duration(start.endTime()));
+            say(
+                    "start.noAnswer",
+                    List.of(one.name()),
+                    Shown.word(start.status().name()),
+                    Amount.duration(start.endTime()));
             return;
         }
         if (!one.hasValve()) {
             say(
                     "start.noValve",
                     List.of(one.name()),
-                    Text.kilopascals(start.filterDropPeak().value()),
-                    Text.duration(start.filterDropPeak().time()));
+                    Amount.pressure(start.filterDropPeak().value()),
+                    Amount.duration(start.filterDropPeak().time()));
         } else if (start.total().openSeconds() == 0) {
             String code = one.openSeconds().high() > 0 ? "start.shutPerhaps" : "start.shut";
             say(
                     code,
                     List.of(one.name()),
-                    Text.percent(start.valveRatioPeak().value()),
-                    Text.duration(start.valveRatioPeak().time()),
-                    Text.duration(one.openSeconds().high()));
+                    Amount.percent(start.valveRatioPeak().value()),
+                    Amount.duration(start.valveRatioPeak().time()),
+                    Amount.duration(one.openSeconds().high()));
         } else {
             open(one, start);
         }
@@ -69,13 +74,13 @@ final class StartSentences {
         say(
                 "start.open",
                 List.of(one.name()),
-                Text.duration(one.openSeconds().value()),
-                Text.duration(one.openSeconds().low()),
-                Text.duration(one.openSeconds().high()),
-                Text.liters(one.unfilteredVolume().value()),
-                Text.liters(one.unfilteredVolume().low()),
-                Text.liters(one.unfilteredVolume().high()),
-                Text.percent(start.total().bypassShare()));
+                Amount.duration(one.openSeconds().value()),
+                Amount.duration(one.openSeconds().low()),
+                Amount.duration(one.openSeconds().high()),
+                Amount.volume(one.unfilteredVolume().value()),
+                Amount.volume(one.unfilteredVolume().low()),
+                Amount.volume(one.unfilteredVolume().high()),
+                Amount.percent(start.total().bypassShare()));
         BypassTally fill = start.fill();
         if (start.connected().openSeconds() > 0) {
             closing(one, start);
@@ -84,10 +89,10 @@ final class StartSentences {
             say(
                     "start.fillShare",
                     List.of(one.name()),
-                    Text.duration(fill.openSeconds()),
-                    Text.liters(fill.unfilteredVolume()));
+                    Amount.duration(fill.openSeconds()),
+                    Amount.volume(fill.unfilteredVolume()));
         } else if (fill.openSeconds() > 0) {
-            say("start.fillOnly", List.of(one.name()), Text.duration(fill.seconds()));
+            say("start.fillOnly", List.of(one.name()), Amount.duration(fill.seconds()));
         }
     }
 
@@ -98,12 +103,12 @@ final class StartSentences {
             say(
                     "start.closes",
                     List.of(one.name()),
-                    Text.duration(start.closingTime().getAsDouble()),
-                    Text.celsius(last.get().oilTemperature()));
+                    Amount.duration(start.closingTime().getAsDouble()),
+                    Amount.temperature(last.get().oilTemperature()));
         }
         int openings = start.events(StartEvent.Kind.VALVE_OPENS).size();
         if (openings > 1) {
-            say("start.again", List.of(one.name()), openings + "");
+            say("start.again", List.of(one.name()), Shown.count(openings));
         }
     }
 
@@ -128,8 +133,8 @@ final class StartSentences {
                 say(
                         overlap ? "start.longerPerhaps" : "start.longer",
                         names,
-                        Text.duration(longer),
-                        Text.liters(first.start().total().unfilteredVolume()
+                        Amount.duration(longer),
+                        Amount.volume(first.start().total().unfilteredVolume()
                                 - second.start().total().unfilteredVolume()));
                 reasons(first, second, names);
             } else if (second.start().total().openSeconds() > 0) {
@@ -142,8 +147,8 @@ final class StartSentences {
         int one = position(first);
         int other = position(second);
         for (StartReasons.Reason reason : new StartReasons(resolved, plan).between(one, other)) {
-            List<String> values = new ArrayList<>();
-            values.add(Text.duration(Math.abs(reason.seconds())));
+            List<Shown> values = new ArrayList<>();
+            values.add(Amount.duration(Math.abs(reason.seconds())));
             values.addAll(values(reason.code(), one, other));
             String direction = reason.seconds() > 0 ? ".longer" : ".shorter";
             verdicts.add(
@@ -151,12 +156,12 @@ final class StartSentences {
         }
     }
 
-    private List<String> values(String code, int one, int other) {
+    private List<Shown> values(String code, int one, int other) {
         if (code.equals(StartReasons.HOLD_UP)) {
             List<HoldUp> holdUps = plan.model().holdUps();
             return List.of(
-                    Text.liters(holdUps.get(one).oilVolume()),
-                    Text.liters(holdUps.get(other).oilVolume()));
+                    Amount.volume(holdUps.get(one).oilVolume()),
+                    Amount.volume(holdUps.get(other).oilVolume()));
         }
         return RankSentences.reasonValues(
                 code, resolved.candidates().get(one), resolved.candidates().get(other));
@@ -169,24 +174,24 @@ final class StartSentences {
     private void hot(List<ColdStartCandidate> candidates) {
         candidates.stream().filter(ColdStartCandidate::isComputed).findFirst().ifPresent(one -> {
             StartBand hot = one.band(StartQuantity.HOT_TIME);
-            String at = Text.celsius(plan.model().hot());
+            Amount at = Amount.temperature(plan.model().hot());
             if (Double.isFinite(hot.high())) {
                 say(
                         "start.hotAt",
                         List.of(),
                         at,
-                        Text.duration(hot.value()),
-                        Text.duration(hot.low()),
-                        Text.duration(hot.high()));
+                        Amount.duration(hot.value()),
+                        Amount.duration(hot.low()),
+                        Amount.duration(hot.high()));
             } else if (Double.isFinite(hot.value())) {
-                say("start.hotOrLater", List.of(), at, Text.duration(hot.value()), Text.duration(one.endTime()));
+                say("start.hotOrLater", List.of(), at, Amount.duration(hot.value()), Amount.duration(one.endTime()));
             } else {
-                say("start.hotNever", List.of(), at, Text.duration(one.endTime()));
+                say("start.hotNever", List.of(), at, Amount.duration(one.endTime()));
             }
         });
     }
 
-    private void say(String code, List<String> candidates, String... values) {
+    private void say(String code, List<String> candidates, Shown... values) {
         verdicts.add(new Verdict(code, Duty.ENGINE, plan.name(), candidates, List.of(values)));
     }
 }

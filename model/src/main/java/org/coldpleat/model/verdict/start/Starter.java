@@ -28,7 +28,7 @@ import org.coldpleat.model.resolve.candidate.BuiltCandidate;
 import org.coldpleat.model.resolve.input.Assumption;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
-import org.coldpleat.shared.quantity.Text;
+import org.coldpleat.shared.quantity.Amount;
 
 /** Computes starts and sweeps of starts of a case. */
 public final class Starter {
@@ -62,8 +62,9 @@ public final class Starter {
         Variants variants = new Variants(resolved);
         StartModel model = plan.model();
         if (model.from() >= model.hot()) {
-            throw new IllegalArgumentException("from " + Text.celsius(model.from())
-                    + " must be colder than the stated hot temperature " + Text.celsius(model.hot()));
+            throw new IllegalArgumentException("from "
+                    + Amount.temperature(model.from()).text() + " must be colder than the stated hot temperature "
+                    + Amount.temperature(model.hot()).text());
         }
         List<StartBands> bands = IntStream.of(positions)
                 .parallel()
@@ -214,7 +215,7 @@ public final class Starter {
             }
         }
         if (worst != null) {
-            notices.add(Notice.of("start.elementCollapse", Severity.CAUTION, worst.name(), Text.kilopascals(most)));
+            notices.add(Notice.of("start.elementCollapse", Severity.CAUTION, worst.name(), Amount.pressure(most)));
         }
     }
 

@@ -58,7 +58,7 @@ public final class ColdStartSweepOutput {
             }
         }
         lines.addAll(FindingsText.assumptions(sweep.assumptions(), names, system));
-        lines.addAll(FindingsText.notices(sweep.notices()));
+        lines.addAll(FindingsText.notices(sweep.notices(), system));
         return String.join("\n", lines) + "\n";
     }
 

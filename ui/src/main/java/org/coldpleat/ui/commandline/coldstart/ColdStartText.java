@@ -43,9 +43,9 @@ final class ColdStartText {
         page.volumes();
         page.drops();
         start.candidates().stream().filter(ColdStartCandidate::isComputed).forEach(page::events);
-        page.lines.addAll(FindingsText.verdicts(start.verdicts()));
+        page.lines.addAll(FindingsText.verdicts(start.verdicts(), units));
         page.lines.addAll(FindingsText.assumptions(start.assumptions(), names, units));
-        page.lines.addAll(FindingsText.notices(start.notices()));
+        page.lines.addAll(FindingsText.notices(start.notices(), units));
         return String.join("\n", page.lines) + "\n";
     }
 

@@ -19,11 +19,13 @@ final class ConfidenceText {
     private static final double SMALLEST_SHOWN = 0.005;
 
     private final ConfidenceResult result;
+    private final UnitSystem system;
     private final ShownUnits units;
     private final StringBuilder page = new StringBuilder();
 
     private ConfidenceText(ConfidenceResult result, UnitSystem system) {
         this.result = result;
+        this.system = system;
         units = ShownUnits.of(system);
     }
 
@@ -108,8 +110,8 @@ final class ConfidenceText {
                 result.verified().compared(),
                 result.verified().differing()));
         result.notices()
-                .forEach(notice ->
-                        Table.wrap(NoticeLines.of(notice), CompareText.WIDTH).forEach(this::line));
+                .forEach(notice -> Table.wrap(NoticeLines.of(notice, system), CompareText.WIDTH)
+                        .forEach(this::line));
         Table.wrap(Texts.get("confidence.caution"), CompareText.WIDTH).forEach(this::line);
     }
 

@@ -79,7 +79,7 @@ final class EvidenceText {
             put(Texts.get("evidence.outliers", rows));
         }
         for (Notice notice : test.notices()) {
-            put(Sentences.of(notice));
+            put(Sentences.of(notice, units));
         }
     }
 

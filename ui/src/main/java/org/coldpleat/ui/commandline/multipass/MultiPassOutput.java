@@ -3,6 +3,7 @@ package org.coldpleat.ui.commandline.multipass;
 import java.util.ArrayList;
 import java.util.List;
 import org.coldpleat.model.loading.multipass.MultiPassReport;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.shared.table.CsvWriter;
 import org.coldpleat.ui.commandline.output.JsonText;
 import org.coldpleat.ui.commandline.output.NoticeJson;
@@ -50,7 +51,7 @@ public final class MultiPassOutput {
         lines.addAll(table.lines());
         lines.add("");
         report.notices()
-                .forEach(notice -> Table.wrap(NoticeLines.of(notice), CompareText.WIDTH - 4)
+                .forEach(notice -> Table.wrap(NoticeLines.of(notice, UnitSystem.METRIC), CompareText.WIDTH - 4)
                         .forEach(line -> lines.add("  " + line)));
         return String.join("\n", lines) + "\n";
     }

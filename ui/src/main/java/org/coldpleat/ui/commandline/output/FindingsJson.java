@@ -4,6 +4,7 @@ import java.util.List;
 import org.coldpleat.model.resolve.input.Assumption;
 import org.coldpleat.model.verdict.Verdict;
 import org.coldpleat.shared.notice.Notice;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.service.Sentences;
 
 /** Verdicts, assumptions and notices as arrays of JSON objects. */
@@ -19,7 +20,9 @@ public final class FindingsJson {
                     .text("state", verdict.state());
             json.array("candidates");
             verdict.candidates().forEach(name -> json.text("", name));
-            json.endArray().text("text", Sentences.of(verdict)).endObject();
+            json.endArray()
+                    .text("text", Sentences.of(verdict, UnitSystem.METRIC))
+                    .endObject();
         }
         json.endArray();
     }

@@ -1,6 +1,7 @@
 package org.coldpleat.ui.commandline.output;
 
 import org.coldpleat.shared.notice.Notice;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.service.Sentences;
 
 /** A notice as a JSON object. */
@@ -12,7 +13,7 @@ public final class NoticeJson {
                 .text("code", notice.code())
                 .text("severity", notice.severity().name())
                 .text("place", notice.place())
-                .text("text", Sentences.of(notice))
+                .text("text", Sentences.of(notice, UnitSystem.METRIC))
                 .endObject();
     }
 }

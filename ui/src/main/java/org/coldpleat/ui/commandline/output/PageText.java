@@ -59,8 +59,8 @@ public final class PageText {
     /** What ends a page: sentences, what they rest on, and findings. */
     public void findings(
             List<Verdict> verdicts, List<Assumption> assumptions, List<String> candidates, List<Notice> notices) {
-        lines.addAll(FindingsText.verdicts(verdicts));
+        lines.addAll(FindingsText.verdicts(verdicts, system));
         lines.addAll(FindingsText.assumptions(assumptions, candidates, system));
-        lines.addAll(FindingsText.notices(notices));
+        lines.addAll(FindingsText.notices(notices, system));
     }
 }

@@ -20,11 +20,13 @@ final class PointText {
     private static final int LABEL_WIDTH = 44;
     private static final int VALUE_WIDTH = 44;
 
+    private final UnitSystem system;
     private final ShownUnits units;
     private final ShownUnits beside;
     private final List<String> lines = new ArrayList<>();
 
     private PointText(UnitSystem units) {
+        this.system = units;
         this.units = ShownUnits.of(units);
         this.beside = ShownUnits.beside(units);
     }
@@ -52,7 +54,7 @@ final class PointText {
         if (!point.notices().isEmpty()) {
             section("point.notices");
             point.notices()
-                    .forEach(notice -> Table.wrap(NoticeLines.of(notice), CompareText.WIDTH - 4)
+                    .forEach(notice -> Table.wrap(NoticeLines.of(notice, system), CompareText.WIDTH - 4)
                             .forEach(line -> lines.add("  " + line)));
         }
     }

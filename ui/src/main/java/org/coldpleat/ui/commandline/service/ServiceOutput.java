@@ -90,7 +90,7 @@ public final class ServiceOutput {
         result.verdicts()
                 .forEach(verdict -> json.element()
                         .text("code", verdict.code())
-                        .text("text", Sentences.of(verdict).strip())
+                        .text("text", Sentences.of(verdict, UnitSystem.METRIC).strip())
                         .endObject());
         json.endArray().array("notices");
         result.notices().forEach(notice -> NoticeJson.write(json, notice));

@@ -27,11 +27,13 @@ final class ServiceText {
     private static final double HOUR = 3600;
 
     private final ServiceResult result;
+    private final UnitSystem system;
     private final ShownUnits units;
     private final List<String> lines = new ArrayList<>();
 
     private ServiceText(ServiceResult result, UnitSystem units) {
         this.result = result;
+        this.system = units;
         this.units = ShownUnits.of(units);
     }
 
@@ -196,9 +198,9 @@ final class ServiceText {
 
     private void sentences() {
         section(Texts.get("service.verdicts"));
-        result.verdicts().forEach(verdict -> wrapped(Sentences.of(verdict)));
+        result.verdicts().forEach(verdict -> wrapped(Sentences.of(verdict, system)));
         section(Texts.get("service.notices"));
-        result.notices().forEach(notice -> wrapped(NoticeLines.of(notice)));
+        result.notices().forEach(notice -> wrapped(NoticeLines.of(notice, system)));
     }
 
     private void wrapped(String text) {

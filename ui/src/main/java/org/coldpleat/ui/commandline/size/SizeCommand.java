@@ -91,7 +91,7 @@ public final class SizeCommand implements Callable<Integer> {
         Progress progress = ProgressLine.on(console, "confidence.progress");
         SizingOutcome outcome = service.size(opened, question, progress);
         outcome.problem().ifPresent(problem -> {
-            throw new Stop(ExitCode.BAD_INPUT, Sentences.of(problem));
+            throw new Stop(ExitCode.BAD_INPUT, Sentences.of(problem, output.units()));
         });
         SizingResult result =
                 outcome.result().orElseThrow(() -> new Stop(ExitCode.FAILURE, Texts.get("error.cancelled")));

@@ -50,7 +50,10 @@ final class KeptSheet {
     /** The sheet of a candidate as it is written, and what the candidate is as it stands. */
     static KeptSheet of(OpenedCase opened, int number, Present present) {
         return new KeptSheet(
-                path(number), opened.understood(), opened.sheet(opened.candidates().get(number)), present);
+                path(number),
+                opened.understood(),
+                opened.sheet(opened.candidates().get(number)),
+                present);
     }
 
     private static String path(int number) {
@@ -115,8 +118,8 @@ final class KeptSheet {
         to.scale(".medium.statedArea", gross);
         double allowance = widthAllowances();
         value(".medium.strip.width")
-                .ifPresent(width ->
-                        to.set(".medium.strip.width", Kind.LENGTH, (width + allowance) * gross - allowance));
+                .ifPresent(
+                        width -> to.set(".medium.strip.width", Kind.LENGTH, (width + allowance) * gross - allowance));
         return gross;
     }
 

@@ -3,12 +3,15 @@ package org.coldpleat.ui.report.section;
 import org.coldpleat.model.certainty.Band;
 import org.coldpleat.model.certainty.StartBand;
 import org.coldpleat.model.numerics.Quantiles;
+import org.coldpleat.model.verdict.Verdict;
+import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.quantity.QuantityFormat;
 import org.coldpleat.shared.quantity.Spread;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.shared.source.Provenance;
+import org.coldpleat.ui.service.Sentences;
 import org.jsoup.nodes.Element;
 
 /** Numbers of the report: each with its band, or the words why it has none, and its origin. */
@@ -27,6 +30,16 @@ public final class Amounts {
     /** A computed value with its 95 % band. */
     Element of(Band band, Kind kind) {
         return above(0, band, kind);
+    }
+
+    /** The sentence of a verdict in the units of the report. */
+    String sentence(Verdict verdict) {
+        return Sentences.of(verdict, units).strip();
+    }
+
+    /** The sentence of a notice in the units of the report, without its place. */
+    String sentence(Notice notice) {
+        return Sentences.of(notice, units);
     }
 
     /** The same for a value that cannot be below a least one [SI]. */

@@ -25,7 +25,7 @@ public final class BasisSection implements ReportSection {
         section.appendChild(Tags.text("h2", "", ReportTexts.get("basis.title")));
         section.appendChild(Tags.text("h3", "", ReportTexts.get("basis.assumptions")));
         section.appendChild(assumptions(input, amounts));
-        section.appendChild(notices(input.comparison().notices()));
+        section.appendChild(notices(input.comparison().notices(), amounts));
         section.appendChild(Tags.text("h3", "", ReportTexts.get("basis.sources")));
         section.appendChild(Tags.text("p", "", ReportTexts.get("basis.sourcesFrom")));
         Element list = Tags.of("ul", "sources");
@@ -65,12 +65,12 @@ public final class BasisSection implements ReportSection {
     }
 
     /** Findings by severity, cautions last. */
-    static Element notices(List<Notice> notices) {
+    static Element notices(List<Notice> notices, Amounts amounts) {
         Element block = Tags.of("div", "notices");
         for (Severity severity : Severity.values()) {
             List<String> some = notices.stream()
                     .filter(notice -> notice.severity() == severity)
-                    .map(BasisSection::sentence)
+                    .map(notice -> sentence(notice, amounts))
                     .toList();
             if (!some.isEmpty()) {
                 Element group = Tags.of("div", "severity-" + severity.name());
@@ -81,8 +81,8 @@ public final class BasisSection implements ReportSection {
         return block;
     }
 
-    private static String sentence(Notice notice) {
-        String text = Sentences.of(notice);
+    private static String sentence(Notice notice, Amounts amounts) {
+        String text = amounts.sentence(notice);
         return notice.place().isEmpty() ? text : notice.place() + ": " + text;
     }
 

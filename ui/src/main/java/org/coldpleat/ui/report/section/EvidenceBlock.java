@@ -53,8 +53,8 @@ final class EvidenceBlock {
         }
         Element block = Tags.of("div", "").appendChild(table.appendChild(body));
         if (!test.notices().isEmpty()) {
-            block.appendChild(
-                    SentenceFold.list(test.notices().stream().map(Sentences::of).toList()));
+            block.appendChild(SentenceFold.list(
+                    test.notices().stream().map(amounts::sentence).toList()));
         }
         return block;
     }

@@ -22,12 +22,12 @@ public final class PleatSection implements ReportSection {
         for (SizingResult one : input.pleats()) {
             section.appendChild(Figure.of(
                     Picture.of(SizeChart.of(one, input.units()), SizeChart.description(one)), "pleats-" + ++number));
-            section.appendChild(SentenceFold.plain(one.verdicts()));
+            section.appendChild(SentenceFold.plain(one.verdicts(), amounts));
         }
         List<Notice> notices = input.pleats().stream()
                 .flatMap(one -> one.notices().stream())
                 .distinct()
                 .toList();
-        return Optional.of(section.appendChild(BasisSection.notices(notices)));
+        return Optional.of(section.appendChild(BasisSection.notices(notices, amounts)));
     }
 }

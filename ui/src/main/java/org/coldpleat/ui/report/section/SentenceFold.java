@@ -12,7 +12,6 @@ import org.coldpleat.model.verdict.CandidateSheet;
 import org.coldpleat.model.verdict.Verdict;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.ui.report.input.ReportInput;
-import org.coldpleat.ui.service.Sentences;
 import org.jsoup.nodes.Element;
 
 /** A sentence with its origin, and folded under it the numbers it speaks of with their bands. */
@@ -30,8 +29,7 @@ public final class SentenceFold {
 
     /** A sentence of a verdict. */
     Element of(String tag, Verdict verdict) {
-        String text = Sentences.of(verdict);
-        Element sentence = sentence(tag, text.strip());
+        Element sentence = sentence(tag, amounts.sentence(verdict));
         Set<String> names = new LinkedHashSet<>(verdict.candidates());
         Element table = Tags.of("table", "");
         table.appendChild(Tags.text("caption", "", ReportTexts.get("behind.caption")));
@@ -54,12 +52,12 @@ public final class SentenceFold {
 
     /** Sentences of the verdict; reasons stand under the sentence they explain. */
     Element verdicts(List<Verdict> verdicts) {
-        return nested(verdicts, one -> of("li", one));
+        return nested(verdicts, amounts, one -> of("li", one));
     }
 
     /** Sentences of other runs; reasons stand under the sentence they explain. */
-    static Element plain(List<Verdict> verdicts) {
-        return nested(verdicts, one -> sentence("li", Sentences.of(one).strip()));
+    static Element plain(List<Verdict> verdicts, Amounts amounts) {
+        return nested(verdicts, amounts, one -> sentence("li", amounts.sentence(one)));
     }
 
     /** Sentences one after the other. */
@@ -69,15 +67,14 @@ public final class SentenceFold {
         return list;
     }
 
-    private static Element nested(List<Verdict> verdicts, Function<Verdict, Element> item) {
+    private static Element nested(List<Verdict> verdicts, Amounts amounts, Function<Verdict, Element> item) {
         Element list = Tags.of("ul", "sentences");
         for (Verdict one : verdicts) {
             Element last = list.lastElementChild();
             if (one.code().contains("reason.") && last != null) {
                 Element end = last.lastElementChild();
                 Element reasons = end.normalName().equals("ul") ? end : last.appendElement("ul");
-                reasons.appendChild(Tags.text(
-                        "li", "", Amounts.typographic(Sentences.of(one).strip())));
+                reasons.appendChild(Tags.text("li", "", Amounts.typographic(amounts.sentence(one))));
             } else {
                 list.appendChild(item.apply(one));
             }

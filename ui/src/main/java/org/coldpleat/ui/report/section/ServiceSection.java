@@ -53,8 +53,8 @@ public final class ServiceSection implements ReportSection {
         for (Picture picture : pictures(service, units)) {
             section.appendChild(Figure.of(picture, "service-" + ++number));
         }
-        section.appendChild(SentenceFold.plain(service.verdicts()));
-        return section.appendChild(BasisSection.notices(service.notices()));
+        section.appendChild(SentenceFold.plain(service.verdicts(), amounts));
+        return section.appendChild(BasisSection.notices(service.notices(), amounts));
     }
 
     private static Element ratio(Moment last, Amounts amounts) {

@@ -16,8 +16,8 @@ public final class SettingsSection implements ReportSection {
                 Picture.of(
                         SettingsChart.of(input.settings(), input.units()), SettingsChart.description(input.settings())),
                 "settings-1"));
-        section.appendChild(SentenceFold.plain(input.settings().verdicts()));
+        section.appendChild(SentenceFold.plain(input.settings().verdicts(), amounts));
         return Optional.of(
-                section.appendChild(BasisSection.notices(input.settings().notices())));
+                section.appendChild(BasisSection.notices(input.settings().notices(), amounts)));
     }
 }

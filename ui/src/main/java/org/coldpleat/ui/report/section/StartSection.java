@@ -56,7 +56,7 @@ public final class StartSection implements ReportSection {
         for (Picture picture : pictures(start, units)) {
             section.appendChild(Figure.of(picture, "start-" + ++number));
         }
-        section.appendChild(SentenceFold.plain(start.verdicts()));
-        return section.appendChild(BasisSection.notices(start.notices()));
+        section.appendChild(SentenceFold.plain(start.verdicts(), amounts));
+        return section.appendChild(BasisSection.notices(start.notices(), amounts));
     }
 }

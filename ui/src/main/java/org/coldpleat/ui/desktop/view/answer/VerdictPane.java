@@ -65,11 +65,11 @@ public final class VerdictPane extends ScrollPane {
         heading(WindowTexts.get("verdict"));
         for (Verdict verdict : comparison.verdicts()) {
             if (verdict.state().isEmpty() || verdict.state().equals(chosen)) {
-                sentence(Sentences.of(verdict));
+                sentence(Sentences.of(verdict, units));
             }
         }
         heading(WindowTexts.get("notices"));
-        comparison.notices().forEach(notice -> sentence(Pages.notice(notice)));
+        comparison.notices().forEach(notice -> sentence(Pages.notice(notice, units)));
     }
 
     /** What the pane says, for tests and for copying. */

@@ -17,6 +17,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.desktop.view.file.FileQuestions;
 import org.coldpleat.ui.desktop.view.part.WindowTexts;
 import org.coldpleat.ui.desktop.viewmodel.Photographs;
@@ -204,7 +205,7 @@ public final class PhotographWindow {
                             micrometers(reading.mean() * scale.pixelSize()),
                             micrometers(reading.deviation() * scale.pixelSize()),
                             micrometers(reading.largest() * scale.pixelSize())))
-                    .orElseGet(() -> Sentences.of(reading.problem().orElseThrow())));
+                    .orElseGet(() -> Sentences.of(reading.problem().orElseThrow(), UnitSystem.METRIC)));
             write.setDisable(!reading.isUsable());
         });
     }

@@ -114,7 +114,8 @@ public final class Studies {
 
     private Study.Answer loading(CaseView now, List<String> typed, Progress progress) {
         Optional<ServiceResult> result = service.service(now.opened(), OptionalDouble.empty(), progress);
-        return result.map(life -> new Study.Answer(units -> overTime(life, units), sentences(life.verdicts())))
+        return result.map(life ->
+                        new Study.Answer(units -> overTime(life, units), units -> sentences(life.verdicts(), units)))
                 .orElseGet(() ->
                         Study.Answer.none(WindowTexts.get(progress.cancelled() ? "study.stopped" : "study.noDuty")));
     }
@@ -157,9 +158,10 @@ public final class Studies {
                                 WindowTexts.get("tab.pleats"),
                                 () -> SizeChart.of(size, units),
                                 SizeChart.description(size))),
-                        sentences(size.verdicts()) + "\n" + notices(size.notices())))
-                .orElseGet(() -> Study.Answer.none(
-                        outcome.problem().map(Sentences::of).orElse(WindowTexts.get("study.stopped"))));
+                        units -> sentences(size.verdicts(), units) + "\n" + notices(size.notices(), units)))
+                .orElseGet(() -> Study.Answer.none(outcome.problem()
+                        .map(problem -> Sentences.of(problem, now.units()))
+                        .orElse(WindowTexts.get("study.stopped"))));
     }
 
     private Study.Answer settings(CaseView now, List<String> typed, Progress progress) {
@@ -174,7 +176,7 @@ public final class Studies {
                                 WindowTexts.get("tab.settings"),
                                 () -> SettingsChart.of(result, units),
                                 SettingsChart.description(result))),
-                        sentences(result.verdicts())))
+                        units -> sentences(result.verdicts(), units)))
                 .orElseGet(() -> Study.Answer.none(WindowTexts.get("study.stopped")));
     }
 
@@ -191,15 +193,16 @@ public final class Studies {
         }
         Optional<ConfidenceResult> result = service.confidence(now.opened(), draws, SEED, progress);
         return result.map(sure -> new Study.Answer(
-                        units -> ConfidencePictures.of(sure, now.opened().invented(), units), notices(sure.notices())))
+                        units -> ConfidencePictures.of(sure, now.opened().invented(), units),
+                        units -> notices(sure.notices(), units)))
                 .orElseGet(() -> Study.Answer.none(WindowTexts.get("study.stopped")));
     }
 
-    private static String notices(List<Notice> notices) {
-        return notices.stream().map(Pages::notice).collect(Collectors.joining("\n"));
+    private static String notices(List<Notice> notices, UnitSystem units) {
+        return notices.stream().map(notice -> Pages.notice(notice, units)).collect(Collectors.joining("\n"));
     }
 
-    private static String sentences(List<Verdict> verdicts) {
-        return verdicts.stream().map(Sentences::of).collect(Collectors.joining("\n"));
+    private static String sentences(List<Verdict> verdicts, UnitSystem units) {
+        return verdicts.stream().map(verdict -> Sentences.of(verdict, units)).collect(Collectors.joining("\n"));
     }
 }

@@ -61,12 +61,12 @@ record Study(String key, List<Input> inputs, Function<CaseView, String> about, A
      * What came of a question.
      *
      * @param pictures in the units that are asked for; none if there is nothing to draw
-     * @param words sentences about the pictures, or why there are none
+     * @param words sentences about the pictures in the units that are asked for, or why there are none
      */
-    record Answer(Function<UnitSystem, List<Drawn>> pictures, String words) {
+    record Answer(Function<UnitSystem, List<Drawn>> pictures, Function<UnitSystem, String> words) {
         /** Why there is nothing to show. */
         static Answer none(String why) {
-            return new Answer(units -> List.of(), why);
+            return new Answer(units -> List.of(), units -> why);
         }
     }
 }

@@ -224,12 +224,11 @@ public final class StudyPane extends BorderPane {
         int before = pictures.getSelectionModel().getSelectedIndex();
         answer = fresh;
         pictured(preferred());
-        words.setText(drawn.isEmpty() ? "" : fresh.orElseThrow().words());
         pictures.getItems().setAll(drawn.stream().map(Study.Drawn::name).toList());
         pictures.setVisible(drawn.size() > 1);
         pictures.setManaged(drawn.size() > 1);
         if (drawn.isEmpty()) {
-            chart.empty(fresh.map(Study.Answer::words).orElse(WindowTexts.get("study.none")));
+            chart.empty(fresh.map(one -> one.words().apply(drawnIn)).orElse(WindowTexts.get("study.none")));
         } else {
             pictures.getSelectionModel().select(Math.max(0, Math.min(before, drawn.size() - 1)));
         }
@@ -243,6 +242,7 @@ public final class StudyPane extends BorderPane {
     private void pictured(UnitSystem units) {
         drawnIn = units;
         drawn = answer.map(one -> one.pictures().apply(units)).orElse(List.of());
+        words.setText(drawn.isEmpty() ? "" : answer.orElseThrow().words().apply(units));
     }
 
     private void draw() {
