@@ -59,10 +59,12 @@ class CaseWindowTest extends HutWindow {
     List<DynamicTest> inAWindowThatIsOnlyLookedAt() {
         return List.of(
                 DynamicTest.dynamicTest("showsWhatCompareSays", () -> showsWhatCompareSays()),
-                DynamicTest.dynamicTest("everyChartNamesTheCandidatesItShows", () -> everyChartNamesTheCandidatesItShows()),
+                DynamicTest.dynamicTest(
+                        "everyChartNamesTheCandidatesItShows", () -> everyChartNamesTheCandidatesItShows()),
                 DynamicTest.dynamicTest("everyControlHasAName", () -> everyControlHasAName()),
                 DynamicTest.dynamicTest("arrowKeysReadTheCurves", () -> arrowKeysReadTheCurves(robot)),
-                DynamicTest.dynamicTest("everyChartHasItsNumbersBehindIt", () -> everyChartHasItsNumbersBehindIt(robot)),
+                DynamicTest.dynamicTest(
+                        "everyChartHasItsNumbersBehindIt", () -> everyChartHasItsNumbersBehindIt(robot)),
                 DynamicTest.dynamicTest("sliderMovesTheDrawing", () -> sliderMovesTheDrawing(robot)),
                 DynamicTest.dynamicTest("mapComesWhenLookedAt", () -> mapComesWhenLookedAt(robot)));
     }

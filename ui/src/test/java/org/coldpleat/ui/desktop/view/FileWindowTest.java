@@ -122,10 +122,14 @@ class FileWindowTest {
     List<DynamicTest> whatLeavesTheCaseAsItIs() {
         return List.of(
                 DynamicTest.dynamicTest("noAnswerChangesNothing", () -> noAnswerChangesNothing()),
-                DynamicTest.dynamicTest("tableWithAnythingWrongChangesNothingAndSaysWhere", () -> tableWithAnythingWrongChangesNothingAndSaysWhere()),
-                DynamicTest.dynamicTest("reportOfAnotherKindIsRefusedInWords", () -> reportOfAnotherKindIsRefusedInWords()),
+                DynamicTest.dynamicTest(
+                        "tableWithAnythingWrongChangesNothingAndSaysWhere",
+                        () -> tableWithAnythingWrongChangesNothingAndSaysWhere()),
+                DynamicTest.dynamicTest(
+                        "reportOfAnotherKindIsRefusedInWords", () -> reportOfAnotherKindIsRefusedInWords()),
                 DynamicTest.dynamicTest("reportThatIsStoppedLeavesNoFile", () -> reportThatIsStoppedLeavesNoFile()),
-                DynamicTest.dynamicTest("filtersGoOutToATableAndComeBackInOneStep", () -> filtersGoOutToATableAndComeBackInOneStep()));
+                DynamicTest.dynamicTest(
+                        "filtersGoOutToATableAndComeBackInOneStep", () -> filtersGoOutToATableAndComeBackInOneStep()));
     }
 
     private void reportThatIsStoppedLeavesNoFile() throws Exception {

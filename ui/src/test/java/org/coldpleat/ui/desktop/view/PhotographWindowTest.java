@@ -160,7 +160,8 @@ class PhotographWindowTest {
     @TestFactory
     List<DynamicTest> aPictureIsLookedAtAndTakenOut(FxRobot robot) {
         return List.of(
-                DynamicTest.dynamicTest("zoomChangesNothingThatIsMeasured", () -> zoomChangesNothingThatIsMeasured(robot)),
+                DynamicTest.dynamicTest(
+                        "zoomChangesNothingThatIsMeasured", () -> zoomChangesNothingThatIsMeasured(robot)),
                 DynamicTest.dynamicTest("aPictureIsTakenOutAgain", () -> aPictureIsTakenOutAgain(robot)),
                 DynamicTest.dynamicTest("aPictureThatIsGoneSaysSo", () -> aPictureThatIsGoneSaysSo(robot)));
     }

@@ -100,7 +100,8 @@ class WhatIfWindowTest extends HutWindow {
     @TestFactory
     List<DynamicTest> sliderByNameUnitAndReset() {
         return List.of(
-                DynamicTest.dynamicTest("slidersHaveNamesAndFollowTheKeyboard", () -> slidersHaveNamesAndFollowTheKeyboard()),
+                DynamicTest.dynamicTest(
+                        "slidersHaveNamesAndFollowTheKeyboard", () -> slidersHaveNamesAndFollowTheKeyboard()),
                 DynamicTest.dynamicTest("resetTakesTheCopyAway", () -> resetTakesTheCopyAway()),
                 DynamicTest.dynamicTest("hoursInServiceLoadTheCopy", () -> hoursInServiceLoadTheCopy()),
                 DynamicTest.dynamicTest("anotherFilterStartsAfresh", () -> anotherFilterStartsAfresh()));

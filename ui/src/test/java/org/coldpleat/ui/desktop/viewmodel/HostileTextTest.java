@@ -48,7 +48,8 @@ class HostileTextTest {
     @Test
     void aFieldOfEveryKindKeepsWhatIsTyped() throws IOException {
         Set<String> seen = new HashSet<>();
-        int typed = typeInto(row -> seen.add(row.field().type() + " " + row.field().unit()));
+        int typed =
+                typeInto(row -> seen.add(row.field().type() + " " + row.field().unit()));
         assertTrue(typed >= TEXTS.size(), "fields: " + typed);
     }
 

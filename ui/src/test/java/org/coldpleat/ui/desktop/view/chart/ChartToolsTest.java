@@ -57,9 +57,12 @@ class ChartToolsTest extends HutWindow {
     @TestFactory
     List<DynamicTest> withACaseThatStaysAsItIs(@TempDir Path folder) {
         return List.of(
-                DynamicTest.dynamicTest("aSavedPictureHasTheEndingOfItsKindAndSaysWhatItCannotTell", () -> aSavedPictureHasTheEndingOfItsKindAndSaysWhatItCannotTell(folder)),
+                DynamicTest.dynamicTest(
+                        "aSavedPictureHasTheEndingOfItsKindAndSaysWhatItCannotTell",
+                        () -> aSavedPictureHasTheEndingOfItsKindAndSaysWhatItCannotTell(folder)),
                 DynamicTest.dynamicTest("numbersGoToTheClipboardAsCells", () -> numbersGoToTheClipboardAsCells()),
-                DynamicTest.dynamicTest("tableAndReadOutAreInTheChosenUnits", () -> tableAndReadOutAreInTheChosenUnits()),
+                DynamicTest.dynamicTest(
+                        "tableAndReadOutAreInTheChosenUnits", () -> tableAndReadOutAreInTheChosenUnits()),
                 DynamicTest.dynamicTest("noCurveAtAllIsNoTrouble", () -> noCurveAtAllIsNoTrouble()));
     }
 
