@@ -130,6 +130,7 @@ final class ModelCases {
                     design.opensInBlock() ? OptionalDouble.empty() : design.openingPressure(),
                     design.grossArea(),
                     design.freeShare(),
+                    design.foldShare(),
                     design.mediumResistance());
         }
 
