@@ -89,7 +89,8 @@ public final class Design {
             }
             return change.area() == 1
                     ? candidate.packModel()
-                    : new FlatPack(candidate.packModel()
+                    : new FlatPack(candidate
+                                    .packModel()
                                     .solve(candidate.mediumResistance())
                                     .effectiveArea()
                             * change.area());
@@ -269,24 +270,22 @@ public final class Design {
 
     /** The case with this design in the place of the candidate: every question can be put to it. */
     public ResolvedCase in(ResolvedCase resolved, int position) {
-        return resolved.changed(
-                position,
-                new ResolvedCase.Changed() {
-                    @Override
-                    public SharedModel shared(SharedModel as, Map<String, Double> moved) {
-                        return again(as, candidate, moved).shared();
-                    }
+        return resolved.changed(position, new ResolvedCase.Changed() {
+            @Override
+            public SharedModel shared(SharedModel as, Map<String, Double> moved) {
+                return again(as, candidate, moved).shared();
+            }
 
-                    @Override
-                    public BuiltCandidate candidate(BuiltCandidate as) {
-                        return again(sharedAsIs, as, Map.of()).built();
-                    }
+            @Override
+            public BuiltCandidate candidate(BuiltCandidate as) {
+                return again(sharedAsIs, as, Map.of()).built();
+            }
 
-                    @Override
-                    public Duty duty(Duty as) {
-                        return Design.this.duty(as);
-                    }
-                });
+            @Override
+            public Duty duty(Duty as) {
+                return Design.this.duty(as);
+            }
+        });
     }
 
     private Design again(SharedModel as, BuiltCandidate built, Map<String, Double> moved) {

@@ -39,7 +39,8 @@ final class ConditionSizing {
         this.draws = draws;
         this.load = load;
         this.progress = progress;
-        design = load.map(dirt -> clean.changed(change -> change.withLoad(dirt))).orElse(clean);
+        design =
+                load.map(dirt -> clean.changed(change -> change.withLoad(dirt))).orElse(clean);
     }
 
     /** Number of places at which the target begins or ceases to hold. */

@@ -15,6 +15,7 @@ record Draw(Optional<Design> design, double dirt) {
     Optional<Design> under(Optional<DirtLoad> load) {
         return load.isEmpty()
                 ? design
-                : design.map(one -> one.changed(change -> change.withLoad(load.get().moved(dirt))));
+                : design.map(
+                        one -> one.changed(change -> change.withLoad(load.get().moved(dirt))));
     }
 }

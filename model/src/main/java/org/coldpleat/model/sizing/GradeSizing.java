@@ -34,7 +34,10 @@ final class GradeSizing {
         for (TypicalOil row : TypicalOils.all()) {
             SaeGrade.parse(row.grade()).ifPresent(grade -> {
                 Oil oil = Design.typicalOil(grade);
-                all.add(new Grade(written(grade), oil, design.changed(change -> change.withOil(oil)).viscosity(temperature)));
+                all.add(new Grade(
+                        written(grade),
+                        oil,
+                        design.changed(change -> change.withOil(oil)).viscosity(temperature)));
             });
         }
         all.sort(Comparator.comparingDouble(Grade::viscosity));

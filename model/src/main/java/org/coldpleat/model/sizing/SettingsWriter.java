@@ -119,7 +119,9 @@ public final class SettingsWriter {
 
     private SettingsResult.Row row(Task task) {
         boolean valve = !Double.isNaN(task.measured());
-        Design design = valve ? task.design().changed(change -> change.timesOpening(task.setting() / task.measured())) : task.design();
+        Design design = valve
+                ? task.design().changed(change -> change.timesOpening(task.setting() / task.measured()))
+                : task.design();
         List<OpeningBand> openings = new ArrayList<>();
         for (int d = 0; d < resolved.duties().size(); d++) {
             openings.add(spreads.get(task.index()).get(d).band(design));

@@ -140,7 +140,8 @@ public final class SizingFindings {
             say(
                     "size.elementBears",
                     Text.kilopascals(ElementPeak.overRange(resolved, clean).pressure()),
-                    Text.kilopascals(ElementPeak.overRange(resolved, clean.changed(change -> change.timesOpening(answer / result.present())))
+                    Text.kilopascals(ElementPeak.overRange(
+                                    resolved, clean.changed(change -> change.timesOpening(answer / result.present())))
                             .pressure()),
                     Text.kilopascals(answer));
         }

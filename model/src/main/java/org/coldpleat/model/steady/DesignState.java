@@ -34,8 +34,8 @@ public final class DesignState {
         double resistance = design.packResistance();
         return Double.isInfinite(resistance)
                 ? PLUGGED
-                : new DesignState(
-                        new DutyModel(design.shared(), design.filter().withElementResistance(resistance), design.duty(duty)));
+                : new DesignState(new DutyModel(
+                        design.shared(), design.filter().withElementResistance(resistance), design.duty(duty)));
     }
 
     /** True if any bypass valve acts on the filter of a design in a state. */

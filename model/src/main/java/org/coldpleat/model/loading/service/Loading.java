@@ -22,8 +22,7 @@ public record Loading(double horizon, ServiceCourse course) {
      */
     public static Optional<Loading> of(ResolvedCase resolved, int position, double horizon) {
         Section sheet = resolved.document().root().sections("candidates").get(position);
-        Optional<CapacityBuilder.Blocking> blocking =
-                CapacityBuilder.blocking(sheet, resolved.measured(position));
+        Optional<CapacityBuilder.Blocking> blocking = CapacityBuilder.blocking(sheet, resolved.measured(position));
         Optional<CaptureEstimate> capture = CapacityBuilder.capture(sheet);
         Optional<DutyCycle> cycle = DutyCycle.of(resolved).map(one -> one.withHorizon(horizon));
         if (blocking.isEmpty() || capture.isEmpty() || cycle.isEmpty()) {

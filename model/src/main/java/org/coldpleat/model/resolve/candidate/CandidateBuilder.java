@@ -85,8 +85,11 @@ public final class CandidateBuilder {
                 packModel,
                 areas.gross().value(),
                 areas.effective() / areas.gross().value(),
-                packModel instanceof PleatPack pleats ? foldShare(
-                                pleats.geometry().pleatCount(), pleats.geometry().thickness(), areas)
+                packModel instanceof PleatPack pleats
+                        ? foldShare(
+                                pleats.geometry().pleatCount(),
+                                pleats.geometry().thickness(),
+                                areas)
                         : 0,
                 resistance,
                 evidence,
