@@ -1,7 +1,6 @@
 package org.coldpleat.ui.lesson;
 
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -200,9 +199,8 @@ final class EngineSteps {
 
     /** How many times its clean resistance the element may reach. */
     static Optional<LessonAnswer> dirt(LessonCase one, double factor) {
-        Optional<OpenedCase> turned = factor == OPENING.base()
-                ? Optional.of(one.opened())
-                : FilterSteps.withOpening(one, factor);
+        Optional<OpenedCase> turned =
+                factor == OPENING.base() ? Optional.of(one.opened()) : FilterSteps.withOpening(one, factor);
         return turned.flatMap(one::service).flatMap(life -> {
             ServiceResult.Factor warm = life.hotFactor();
             ServiceResult.Factor cold = life.coldFactor();

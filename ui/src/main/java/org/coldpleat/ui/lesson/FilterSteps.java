@@ -108,8 +108,7 @@ final class FilterSteps {
                 : withOpening(one, factor).flatMap(stiff -> setting(one, now.getAsDouble(), factor, stiff));
     }
 
-    private static Optional<LessonAnswer> setting(
-            LessonCase one, double opening, double factor, OpenedCase stiff) {
+    private static Optional<LessonAnswer> setting(LessonCase one, double opening, double factor, OpenedCase stiff) {
         String state = one.standState().orElse(one.state());
         OptionalDouble before = one.opening(one.opened(), state);
         OptionalDouble after = one.opening(stiff, state);

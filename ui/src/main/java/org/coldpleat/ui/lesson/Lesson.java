@@ -20,8 +20,7 @@ public final class Lesson {
             LessonStep.shown("setting", one -> FilterSteps.SETTING, FilterSteps::setting, FilterSteps::withOpening),
             LessonStep.told("relief", one -> EngineSteps.RELIEF, EngineSteps::relief),
             LessonStep.told("partly", one -> EngineSteps.BELOW, EngineSteps::partly),
-            LessonStep.shown(
-                    "thickness", one -> FilterSteps.THICK, FilterSteps::thickness, FilterSteps::asThick),
+            LessonStep.shown("thickness", one -> FilterSteps.THICK, FilterSteps::thickness, FilterSteps::asThick),
             LessonStep.shown("pleats", one -> FilterSteps.PLEAT_COUNT, FilterSteps::pleats, FilterSteps::shownPleats),
             LessonStep.told("dirt", one -> EngineSteps.OPENING, EngineSteps::dirt));
 
@@ -110,9 +109,7 @@ public final class Lesson {
     /** The same with what can be turned in the step at another value. */
     public static Optional<Glance> picture(LessonStep step, LessonCase one, double value) {
         String name = WORDS.patternOr(step.key() + ".changed", "");
-        return step.changed()
-                .flatMap(changed -> changed.apply(one, value))
-                .map(other -> one.glanceBeside(other, name));
+        return step.changed().flatMap(changed -> changed.apply(one, value)).map(other -> one.glanceBeside(other, name));
     }
 
     /** What was typed as a prediction, with a point or a comma; nothing if it is no number. */

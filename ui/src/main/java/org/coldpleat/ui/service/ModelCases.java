@@ -65,7 +65,11 @@ final class ModelCases {
         CaseDocument document = reading.document().get();
         Resolution resolution =
                 before.isPresent() ? Simulation.resolveAfter(before.get(), document) : Simulation.resolve(document);
-        return resolution.resolved().map(ModelCases::opened).map(Opening::of).orElseGet(() -> failed(resolution.problems()));
+        return resolution
+                .resolved()
+                .map(ModelCases::opened)
+                .map(Opening::of)
+                .orElseGet(() -> failed(resolution.problems()));
     }
 
     private static Opening failed(List<CaseProblem> problems) {
@@ -127,7 +131,10 @@ final class ModelCases {
         public Present present(String candidate) {
             Design design = Design.of(resolved, resolved.candidateNames().indexOf(candidate));
             return new Present(
-                    design.opensInBlock() ? OptionalDouble.empty() : design.openingPressure(),
+                    design.filter()
+                            .elementValve()
+                            .map(valve -> new Present.Valve(
+                                    valve.openingPressure(), valve.closingPressure(), valve.springRate())),
                     design.grossArea(),
                     design.freeShare(),
                     design.foldShare(),

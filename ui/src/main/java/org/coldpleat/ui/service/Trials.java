@@ -75,8 +75,7 @@ public final class Trials {
                 && one.candidate().equals(candidate)
                 && one.change().equals(change));
         if (known.isEmpty()) {
-            moved = Optional.of(
-                    new Moved(before, candidate, change, service.changed(before, candidate, change)));
+            moved = Optional.of(new Moved(before, candidate, change, service.changed(before, candidate, change)));
         }
         return moved.orElseThrow().after();
     }

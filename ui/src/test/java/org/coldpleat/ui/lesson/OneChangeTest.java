@@ -108,8 +108,7 @@ class OneChangeTest {
                                         resolved.duty(state).orElseThrow())
                                 .opening(resolved.from(), resolved.to());
                         assertEquals(there, searched, 0, what);
-                        assertEquals(
-                                Math.min(resolved.to(), searched), slider, CLOSED_IN, what);
+                        assertEquals(Math.min(resolved.to(), searched), slider, CLOSED_IN, what);
                     }
                 }
             }
@@ -118,12 +117,11 @@ class OneChangeTest {
 
     private static Optional<CandidateChange> change(Knob knob, double factor, Present present) {
         return switch (knob.key()) {
-            case "area" -> Optional.of(CandidateChange.NONE.timesArea(
-                    AreaBy.TALLER_PLEATS, 1 + (factor * knob.base() / knob.base() - 1) / present.freeShare()));
-            case "opening" ->
-                Optional.of(CandidateChange.NONE.timesOpening(factor * knob.base() / knob.base()));
-            case "thickness" ->
-                Optional.of(CandidateChange.NONE.timesThickness(factor * knob.base() / knob.base()));
+            case "area" ->
+                Optional.of(CandidateChange.NONE.timesArea(
+                        AreaBy.TALLER_PLEATS, 1 + (factor * knob.base() / knob.base() - 1) / present.freeShare()));
+            case "opening" -> Optional.of(CandidateChange.NONE.timesOpening(factor * knob.base() / knob.base()));
+            case "thickness" -> Optional.of(CandidateChange.NONE.timesThickness(factor * knob.base() / knob.base()));
             default -> Optional.empty();
         };
     }

@@ -28,7 +28,7 @@ import org.coldpleat.ui.service.SheetTests;
 final class KeptSheet {
     /** No sheet. */
     static final KeptSheet NONE =
-            new KeptSheet("", Map.of(), Optional.empty(), new Present(OptionalDouble.empty(), 1, 1, 0, 1));
+            new KeptSheet("", Map.of(), Optional.empty(), new Present(Optional.empty(), 1, 1, 0, 1));
 
     /** More digits than anyone sets on a slider. */
     private static final MathContext DIGITS = new MathContext(9, RoundingMode.HALF_EVEN);
@@ -50,7 +50,10 @@ final class KeptSheet {
     /** The sheet of a candidate as it is written, and what the candidate is as it stands. */
     static KeptSheet of(OpenedCase opened, int number, Present present) {
         return new KeptSheet(
-                path(number), opened.understood(), opened.sheet(opened.candidates().get(number)), present);
+                path(number),
+                opened.understood(),
+                opened.sheet(opened.candidates().get(number)),
+                present);
     }
 
     private static String path(int number) {
@@ -73,12 +76,7 @@ final class KeptSheet {
         }
         Target to = new Target(draft, path(number));
         if (change.opening() != 1) {
-            to.clear(SheetTests.OF_VALVE);
-            to.set(
-                    ".bypass.openingPressure",
-                    Kind.PRESSURE_DIFFERENCE,
-                    present.openingPressure().orElseThrow() * change.opening());
-            to.scale(".bypass.closingPressure", change.opening());
+            reset(to, present.valve().orElseThrow(), change.opening());
         }
         if (change.area() != 1 || change.thickness() != 1) {
             to.clear(SheetTests.OF_MEDIUM);
@@ -93,6 +91,17 @@ final class KeptSheet {
             to.scale(".medium.mass", gross * change.thickness());
         }
         return to.draft;
+    }
+
+    /** The spring stays, and the ratio of closing to opening pressure, also where a test told them. */
+    private void reset(Target to, Present.Valve valve, double factor) {
+        if (to.clear(SheetTests.OF_VALVE)) {
+            to.set(".bypass.springRate", Kind.SPRING_RATE, valve.springRate());
+        }
+        to.set(".bypass.openingPressure", Kind.PRESSURE_DIFFERENCE, valve.openingPressure() * factor);
+        if (valve.closingPressure() < valve.openingPressure()) {
+            to.set(".bypass.closingPressure", Kind.PRESSURE_DIFFERENCE, valve.closingPressure() * factor);
+        }
     }
 
     /**
@@ -137,12 +146,14 @@ final class KeptSheet {
             this.at = at;
         }
 
-        private void clear(List<String> tests) {
+        /** True if one of the tests stood on the sheet. */
+        private boolean clear(List<String> tests) {
             List<String> there =
                     written.map(sheet -> SheetTests.on(sheet, tests)).orElse(List.of());
             for (String test : there) {
                 draft = draft.clear(at + test.substring(path.length()));
             }
+            return !there.isEmpty();
         }
 
         private void scale(String field, double factor) {

@@ -110,7 +110,8 @@ final class Knobs {
     private void hours() {
         opened.document().flatMap(document -> document.root().section("duty")).ifPresent(duty -> {
             double end = duty.quantity("horizon").map(Measured::value).orElse(HORIZON);
-            knobs.put(WhatIf.HOURS, new Knob(WhatIf.HOURS, Kind.DURATION, 0, 0, end, false, (change, factor) -> change));
+            knobs.put(
+                    WhatIf.HOURS, new Knob(WhatIf.HOURS, Kind.DURATION, 0, 0, end, false, (change, factor) -> change));
         });
     }
 }
