@@ -198,6 +198,11 @@ public final class Design {
         return candidate.freeShare();
     }
 
+    /** Share of the strip of the filter as measured that its folds take [1]; 0 if the strip was not measured. */
+    public double foldShare() {
+        return candidate.foldShare();
+    }
+
     /** Medium that the oil passes [m2]. */
     public double effectiveArea() {
         return pack.solve(mediumResistance).effectiveArea();

@@ -131,9 +131,13 @@ final class ModelCases {
         public Present present(String candidate) {
             Design design = Design.of(resolved, resolved.candidateNames().indexOf(candidate));
             return new Present(
-                    design.opensInBlock() ? OptionalDouble.empty() : design.openingPressure(),
+                    design.filter()
+                            .elementValve()
+                            .map(valve -> new Present.Valve(
+                                    valve.openingPressure(), valve.closingPressure(), valve.springRate())),
                     design.grossArea(),
                     design.freeShare(),
+                    design.foldShare(),
                     design.mediumResistance());
         }
 

@@ -28,7 +28,7 @@ import org.coldpleat.ui.service.SheetTests;
 final class KeptSheet {
     /** No sheet. */
     static final KeptSheet NONE =
-            new KeptSheet("", Map.of(), Optional.empty(), new Present(OptionalDouble.empty(), 1, 1, 1));
+            new KeptSheet("", Map.of(), Optional.empty(), new Present(Optional.empty(), 1, 1, 0, 1));
 
     /** More digits than anyone sets on a slider. */
     private static final MathContext DIGITS = new MathContext(9, RoundingMode.HALF_EVEN);
@@ -76,12 +76,7 @@ final class KeptSheet {
         }
         Target to = new Target(draft, path(number));
         if (change.opening() != 1) {
-            to.clear(SheetTests.OF_VALVE);
-            to.set(
-                    ".bypass.openingPressure",
-                    Kind.PRESSURE_DIFFERENCE,
-                    present.openingPressure().orElseThrow() * change.opening());
-            to.scale(".bypass.closingPressure", change.opening());
+            reset(to, present.valve().orElseThrow(), change.opening());
         }
         if (change.area() != 1 || change.thickness() != 1) {
             to.clear(SheetTests.OF_MEDIUM);
@@ -91,44 +86,47 @@ final class KeptSheet {
             to.scale(".medium.thickness", change.thickness());
             WEIGHTS.forEach(weight -> to.scale(weight, change.thickness()));
         }
-        double gross = change.area() == 1 ? 1 : taller(to, change.area());
+        double gross = change.area() == 1 ? 1 : longer(to, change);
         if (gross * change.thickness() != 1) {
             to.scale(".medium.mass", gross * change.thickness());
         }
         return to.draft;
     }
 
-    /**
-     * Taller pleats: what is buried at both ends, and what was taken off the width, stays. Gives times the unfolded medium
-     * [1].
-     */
-    private double taller(Target to, double factor) {
-        double hidden = 2 * value(".pleats.buriedPerEnd").orElse(0);
-        OptionalDouble height = value(".pleats.height");
-        double tall = height.isPresent()
-                ? (hidden + factor * (height.getAsDouble() - hidden)) / height.getAsDouble()
-                : factor;
-        to.scale(".pleats.height", tall);
-        boolean glueOff = written.flatMap(sheet -> sheet.section("medium"))
-                .flatMap(medium -> medium.section("strip"))
-                .map(strip -> strip.sections("allowances").stream()
-                        .anyMatch(one -> one.choice("on").orElse("").equals("width")))
-                .orElse(false);
-        double gross = glueOff ? factor : tall;
-        to.scale(".medium.statedArea", gross);
-        double allowance = widthAllowances();
-        value(".medium.strip.width")
-                .ifPresent(
-                        width -> to.set(".medium.strip.width", Kind.LENGTH, (width + allowance) * gross - allowance));
-        return gross;
+    /** The spring stays, and the ratio of closing to opening pressure, also where a test told them. */
+    private void reset(Target to, Present.Valve valve, double factor) {
+        if (to.clear(SheetTests.OF_VALVE)) {
+            to.set(".bypass.springRate", Kind.SPRING_RATE, valve.springRate());
+        }
+        to.set(".bypass.openingPressure", Kind.PRESSURE_DIFFERENCE, valve.openingPressure() * factor);
+        if (valve.closingPressure() < valve.openingPressure()) {
+            to.set(".bypass.closingPressure", Kind.PRESSURE_DIFFERENCE, valve.closingPressure() * factor);
+        }
     }
 
-    /** What is added to the width of the strip, below 0 if taken off [m]. */
-    private double widthAllowances() {
+    /**
+     * Element, cans and passages of a sheet are measured, and taller pleats would not fit into them. So the area is written
+     * as a longer strip between the same diameters, long enough that beside its folds as much medium is passed by the oil.
+     * Gives times the unfolded medium [1].
+     */
+    private double longer(Target to, CandidateChange change) {
+        double folds = present.foldShare() * change.thickness();
+        double times = change.area() * (1 - folds) + folds;
+        to.scale(".medium.statedArea", times);
+        to.scale(".pleats.depth", times);
+        double allowance = lengthAllowances();
+        value(".medium.strip.length")
+                .ifPresent(length ->
+                        to.set(".medium.strip.length", Kind.LENGTH, (length + allowance) * times - allowance));
+        return times;
+    }
+
+    /** What is added to the length of the strip, below 0 if taken off [m]. */
+    private double lengthAllowances() {
         return written.flatMap(sheet -> sheet.section("medium")).stream()
                 .flatMap(medium -> medium.section("strip").stream())
                 .flatMap(strip -> strip.sections("allowances").stream())
-                .filter(one -> one.choice("on").orElse("").equals("width"))
+                .filter(one -> one.choice("on").orElse("").equals("length"))
                 .mapToDouble(one -> one.quantity("by").map(Measured::value).orElse(0.0))
                 .sum();
     }
@@ -148,12 +146,14 @@ final class KeptSheet {
             this.at = at;
         }
 
-        private void clear(List<String> tests) {
+        /** True if one of the tests stood on the sheet. */
+        private boolean clear(List<String> tests) {
             List<String> there =
                     written.map(sheet -> SheetTests.on(sheet, tests)).orElse(List.of());
             for (String test : there) {
                 draft = draft.clear(at + test.substring(path.length()));
             }
+            return !there.isEmpty();
         }
 
         private void scale(String field, double factor) {

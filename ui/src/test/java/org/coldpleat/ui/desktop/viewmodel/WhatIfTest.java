@@ -159,8 +159,9 @@ class WhatIfTest {
         assertTrue(bench.isUnderstood());
         Glance.Candidate kept =
                 service.glance(bench.opened().orElseThrow(), state).candidates().get(number);
-        assertArrayEquals(trial.curve().curve().valveDifference(), kept.curve().valveDifference());
-        assertEquals(warmest(trial), kept.intervals().get(0)[1]);
+        // a sheet is written with nine digits, and a pack about to close answers 20-fold
+        assertArrayEquals(trial.curve().curve().valveDifference(), kept.curve().valveDifference(), 1);
+        assertEquals(warmest(trial), kept.intervals().get(0)[1], 1e-3);
         bench.undo();
         assertEquals(4, bench.candidates().size());
     }
