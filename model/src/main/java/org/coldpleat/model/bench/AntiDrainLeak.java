@@ -67,7 +67,7 @@ public final class AntiDrainLeak {
     public static List<Notice> judge(double leak, double head, double viscosity) {
         double specified = scaled(leak, head, viscosity, SPECIFIED_HEAD, SPECIFIED_VISCOSITY);
         List<Notice> notices = new ArrayList<>();
-        Amount amount = new Amount(Look.SHARP_RATIO, specified * 3.6e9);
+        Amount amount = new Amount(Look.LEAK, specified);
         String code = specified > SPECIFIED_LEAK ? "bench.leak.aboveSpecified" : "bench.leak.withinSpecified";
         notices.add(Notice.of(code, Severity.INFO, "anti-drain flap", amount));
         double factor = specified / Math.max(leak, Double.MIN_NORMAL);

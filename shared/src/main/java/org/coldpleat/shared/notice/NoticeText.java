@@ -2,7 +2,6 @@ package org.coldpleat.shared.notice;
 
 import java.util.List;
 import java.util.Set;
-import org.coldpleat.shared.quantity.Shown;
 import org.coldpleat.shared.quantity.UnitSystem;
 
 /** Turns notices into sentences. */
@@ -13,7 +12,7 @@ public final class NoticeText {
 
     /** The sentence of a notice without its place, in the units of a system; the bare code and values if it has no text. */
     public static String sentence(Notice notice, UnitSystem system) {
-        return text(notice.code(), Shown.texts(notice.values(), system));
+        return WORDING.text(notice.code(), notice.values(), system);
     }
 
     /** The text of a code with its values. */

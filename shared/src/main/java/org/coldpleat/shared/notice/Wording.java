@@ -7,9 +7,16 @@ import java.util.Objects;
 import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.coldpleat.shared.quantity.Look;
+import org.coldpleat.shared.quantity.Shown;
+import org.coldpleat.shared.quantity.UnitSystem;
 
 /** The texts of one bundle, filled with values that are already formatted. */
 public final class Wording {
+    private static final Pattern WRITTEN = Pattern.compile("\\[(-?[0-9.]+) ([^\\]]+)]");
+
     private final ResourceBundle bundle;
 
     private Wording(ResourceBundle bundle) {
@@ -44,6 +51,20 @@ public final class Wording {
             return values.isEmpty() ? code : code + " " + values;
         }
         return new MessageFormat(pattern(code), Locale.ROOT).format(values.toArray());
+    }
+
+    /**
+     * The text of a code with its values in the units of a system. An amount that is part of the text stands in square
+     * brackets in the bundle, such as {@code [0.2 mm]}.
+     */
+    public String text(String code, List<? extends Shown> values, UnitSystem units) {
+        List<String> texts = Shown.texts(values, units);
+        if (!has(code)) {
+            return text(code, texts);
+        }
+        String pattern = WRITTEN.matcher(pattern(code))
+                .replaceAll(found -> Matcher.quoteReplacement(Look.written(found.group(1), found.group(2), units)));
+        return new MessageFormat(pattern, Locale.ROOT).format(texts.toArray());
     }
 
     /** The text of a code, which must be there, with values in its numbered places; quotes stand for themselves. */

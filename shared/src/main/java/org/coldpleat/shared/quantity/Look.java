@@ -27,10 +27,10 @@ public enum Look {
     PLAIN_TEMPERATURE(Kind.TEMPERATURE, "%.1f °C", "%.0f °F", "%.1f K", false),
     /** Temperature, metric only, to a tenth [K]. */
     TENTH_TEMPERATURE(Kind.TEMPERATURE, "%.1f °C", "%.0f °F", "%.1f K", false),
-    /** Temperature, thermodynamic [K]. */
-    KELVIN(Kind.TEMPERATURE, "%.1f K", "%.0f °F", false),
     /** Difference of temperatures [K]. */
     DIFFERENCE(Kind.TEMPERATURE_DIFFERENCE, "%.1f K", "%.0f °F", false),
+    /** Temperature, thermodynamic [K]. */
+    KELVIN(Kind.TEMPERATURE, "%.1f K", "%.0f °F", false),
     /** Area [m2]. */
     AREA(Kind.AREA, "%.0f cm²", "%.0f in²", "%.4f m²", true),
     /** Area of a sheet [m2]. */
@@ -136,6 +136,21 @@ public enum Look {
     /** What the number measures. */
     public Kind kind() {
         return kind;
+    }
+
+    /**
+     * An amount of a written sentence, such as {@code 0.2 mm}, in the units of a system; one whose unit no look has stays as
+     * it is.
+     */
+    public static String written(String number, String symbol, UnitSystem system) {
+        if (system != UnitSystem.METRIC) {
+            for (Look look : values()) {
+                if (look.metric.endsWith(" " + symbol)) {
+                    return look.text(look.unit(symbol).toSi(Double.parseDouble(number)), system);
+                }
+            }
+        }
+        return number + " " + symbol;
     }
 
     /** A value [SI] in the units of a system. */

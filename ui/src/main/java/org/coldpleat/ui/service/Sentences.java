@@ -23,10 +23,10 @@ public final class Sentences {
 
     /** The sentence of a verdict: its candidates come first among the placeholders, then its values, then the state. */
     public static String of(Verdict verdict, UnitSystem units) {
-        List<String> values = new ArrayList<>(verdict.candidates());
-        values.addAll(Shown.texts(verdict.values(), units));
-        values.add(verdict.state());
-        return VERDICTS.text(verdict.code(), values);
+        List<Shown> values = new ArrayList<>(Shown.words(verdict.candidates()));
+        values.addAll(verdict.values());
+        values.add(Shown.word(verdict.state()));
+        return VERDICTS.text(verdict.code(), values, units);
     }
 
     /** The sentence of a notice, without its place. */

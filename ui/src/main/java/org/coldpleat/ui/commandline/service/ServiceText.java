@@ -9,7 +9,10 @@ import java.util.Set;
 import org.coldpleat.model.verdict.service.ServiceResult;
 import org.coldpleat.model.verdict.service.ServiceResult.Event;
 import org.coldpleat.model.verdict.service.ServiceResult.Moment;
+import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.Unit;
 import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.shared.quantity.Units;
 import org.coldpleat.ui.service.Sentences;
 import org.coldpleat.ui.text.CompareText;
 import org.coldpleat.ui.text.Figures;
@@ -179,8 +182,12 @@ final class ServiceText {
                 : Figures.fixed(units.temperature().of(temperature), 0);
     }
 
-    private static String litres(double volume) {
-        return Double.isNaN(volume) ? Figures.NOTHING : rough(1000 * volume) + " L";
+    private String litres(double volume) {
+        if (Double.isNaN(volume)) {
+            return Figures.NOTHING;
+        }
+        Unit unit = Units.require(Kind.VOLUME, system == UnitSystem.US ? "qt" : "L");
+        return rough(unit.fromSi(volume)) + " " + unit.symbol();
     }
 
     /** Two digits: the bands are wide. */
