@@ -33,8 +33,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Set;
-import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
@@ -103,7 +103,7 @@ class ArchitectureTest {
 
     @Test
     void everyPackageHasItsLineAndEveryLineItsPackage() throws IOException {
-        SortedSet<String> packages = new TreeSet<>();
+        NavigableSet<String> packages = new TreeSet<>();
         ALL.stream().map(ArchitectureTest::nameOf).forEach(packages::add);
         assertEquals(packages, new TreeSet<>(rooms().keySet()));
     }

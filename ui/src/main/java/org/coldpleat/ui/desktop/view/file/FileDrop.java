@@ -11,7 +11,11 @@ import javafx.scene.input.TransferMode;
 public final class FileDrop {
     private FileDrop() {}
 
-    /** @param taken told of the file once it is dropped */
+    /**
+     * Takes files from now on.
+     *
+     * @param taken told of the file once it is dropped
+     */
     public static void on(Scene scene, Consumer<Path> taken) {
         scene.setOnDragOver(event -> {
             if (onlyFile(event).isPresent()) {
