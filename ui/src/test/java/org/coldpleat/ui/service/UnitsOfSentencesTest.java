@@ -33,7 +33,7 @@ class UnitsOfSentencesTest {
 
     private static void check(String code, UnitSystem units, String text, List<String> wrong) {
         Pattern foreign = units == UnitSystem.US ? NOT_US : NOT_SI;
-        if (units != UnitSystem.METRIC && foreign.matcher(text).find() || text.matches(".*\\[[-0-9].*")) {
+        if ((units != UnitSystem.METRIC && foreign.matcher(text).find()) || text.matches(".*\\[[-0-9].*")) {
             wrong.add(code + " " + units + ": " + text);
         }
     }

@@ -73,7 +73,7 @@ class WhatIfTest {
                 .orElse(Double.NEGATIVE_INFINITY);
     }
 
-    private TriedOut tried(OpenedCase its, CaseBench one, WhatIf whatIf, int c, Knob knob, double factor) {
+    private TriedOut tried(OpenedCase its, WhatIf whatIf, int c, Knob knob, double factor) {
         TriedOut out = trials.out(
                 its,
                 whatIf.turn(knob.key(), factor * knob.base()).change(),
@@ -204,10 +204,10 @@ class WhatIfTest {
                         its.states().get(0));
                 for (Knob knob : whatIf.knobs()) {
                     if (!knob.key().equals(WhatIf.HOURS)) {
-                        Trial before = tried(its, one, whatIf, c, knob, 1).before();
+                        Trial before = tried(its, whatIf, c, knob, 1).before();
                         // a pack about to close answers its thickness 20-fold; tests left in force would jump by more
                         double little = coldDrop(
-                                tried(its, one, whatIf, c, knob, 1.0001).after().orElseThrow());
+                                tried(its, whatIf, c, knob, 1.0001).after().orElseThrow());
                         assertEquals(1, little / coldDrop(before), 0.004, name + " " + c + " " + knob.key());
                     }
                 }
