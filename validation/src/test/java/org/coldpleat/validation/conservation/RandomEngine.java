@@ -22,7 +22,7 @@ import org.coldpleat.validation.benchmark.InventedOil;
 
 /**
  * A random engine and filter of plausible sizes, from mower to truck (ranges: common practice, no source), with every
- * kind of relief, bypass and gallery; the seed alone decides it.
+ * kind of relief, bypass and gallery; a random seed alone decides it.
  *
  * @param circuit engine
  * @param filter filter in it
