@@ -8,7 +8,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.coldpleat.shared.notice.NearestWord;
 import org.coldpleat.shared.source.Provenance;
 import org.coldpleat.shared.source.Source;
 

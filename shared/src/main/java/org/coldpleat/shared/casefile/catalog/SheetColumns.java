@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.coldpleat.shared.notice.NearestWord;
+import org.coldpleat.shared.quantity.NearestWord;
 import org.coldpleat.shared.quantity.Units;
 
 /**

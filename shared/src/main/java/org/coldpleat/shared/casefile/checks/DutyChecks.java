@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.coldpleat.shared.casefile.Months;
 import org.coldpleat.shared.casefile.Section;
-import org.coldpleat.shared.notice.NearestWord;
+import org.coldpleat.shared.quantity.NearestWord;
 import org.coldpleat.shared.quantity.Measured;
 
 /** Checks of the service life of a case against itself and against the engine. */

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.coldpleat.shared.casefile.Section;
-import org.coldpleat.shared.notice.NearestWord;
+import org.coldpleat.shared.quantity.NearestWord;
 import org.coldpleat.shared.quantity.Measured;
 
 /** Checks of a start in time against itself and against the engine. */

@@ -18,7 +18,7 @@ import org.coldpleat.shared.casefile.Tree.Keys;
 import org.coldpleat.shared.casefile.Tree.Pair;
 import org.coldpleat.shared.casefile.Tree.Scalar;
 import org.coldpleat.shared.casefile.Tree.Spoiled;
-import org.coldpleat.shared.notice.NearestWord;
+import org.coldpleat.shared.quantity.NearestWord;
 import org.coldpleat.shared.source.Provenance;
 
 /** Goes through a tree along the catalog, keeps what it understands and notes every problem. */

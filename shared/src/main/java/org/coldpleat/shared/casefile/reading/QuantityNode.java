@@ -12,7 +12,7 @@ import org.coldpleat.shared.casefile.Tree;
 import org.coldpleat.shared.casefile.Tree.Keys;
 import org.coldpleat.shared.casefile.Tree.Pair;
 import org.coldpleat.shared.casefile.Tree.Scalar;
-import org.coldpleat.shared.notice.NearestWord;
+import org.coldpleat.shared.quantity.NearestWord;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.quantity.QuantityProblem;

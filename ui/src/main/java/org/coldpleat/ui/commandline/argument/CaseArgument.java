@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.coldpleat.shared.casefile.writing.CaseDraft;
-import org.coldpleat.shared.notice.NearestWord;
+import org.coldpleat.shared.quantity.NearestWord;
 import org.coldpleat.ui.commandline.output.Console;
 import org.coldpleat.ui.commandline.output.ExitCode;
 import org.coldpleat.ui.commandline.output.Stop;

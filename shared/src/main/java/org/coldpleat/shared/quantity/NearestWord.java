@@ -1,4 +1,4 @@
-package org.coldpleat.shared.notice;
+package org.coldpleat.shared.quantity;
 
 import java.util.Collection;
 import java.util.Locale;
