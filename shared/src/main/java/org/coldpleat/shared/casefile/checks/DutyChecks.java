@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.coldpleat.shared.casefile.Months;
 import org.coldpleat.shared.casefile.Section;
-import org.coldpleat.shared.quantity.NearestWord;
 import org.coldpleat.shared.quantity.Measured;
+import org.coldpleat.shared.quantity.NearestWord;
 
 /** Checks of the service life of a case against itself and against the engine. */
 final class DutyChecks {

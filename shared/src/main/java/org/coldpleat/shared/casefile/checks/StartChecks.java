@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.coldpleat.shared.casefile.Section;
-import org.coldpleat.shared.quantity.NearestWord;
 import org.coldpleat.shared.quantity.Measured;
+import org.coldpleat.shared.quantity.NearestWord;
 
 /** Checks of a start in time against itself and against the engine. */
 final class StartChecks {
