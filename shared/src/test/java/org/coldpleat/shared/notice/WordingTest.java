@@ -1,4 +1,5 @@
 package org.coldpleat.shared.notice;
+import org.coldpleat.shared.quantity.NearestWord;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
