@@ -1,5 +1,4 @@
 package org.coldpleat.shared.notice;
-import org.coldpleat.shared.quantity.NearestWord;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -7,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import org.coldpleat.shared.quantity.NearestWord;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
