@@ -36,7 +36,6 @@ public final class NearestWord {
 
     /** Insertions, deletions, replacements and swaps of neighbors needed to turn one word into the other. */
     @Source("Damerau 1964, Communications of the ACM 7(3):171-176, restricted form")
-    /** Letters to change, leave out or put in to come from one word to the other. */
     public static int distance(String a, String b) {
         int[][] d = new int[a.length() + 1][b.length() + 1];
         for (int i = 0; i <= a.length(); i++) {
