@@ -115,6 +115,27 @@ class PleatGeometryTest {
         }
     }
 
+    @Test
+    void deeperPleatsGrowOutwardFromTheSameCore() {
+        // legs of 13.6 mm between the folds and of 15 mm between plugs, half as long again
+        assertAlike(
+                PleatGeometry.radial(41.8e-3, 20e-3, 55, T, 0.3e-3, 0.2e-3, 0, PleatEnds.FOLDED),
+                radial(PleatEnds.FOLDED).deeper(1.5));
+        assertAlike(
+                PleatGeometry.radial(42.5e-3, 20e-3, 55, T, 0.3e-3, 0.2e-3, 0, PleatEnds.PLUGGED),
+                radial(PleatEnds.PLUGGED).deeper(1.5));
+    }
+
+    @Test
+    void thickerMediumStandsBetweenTheSameDiameters() {
+        for (PleatEnds ends : PleatEnds.values()) {
+            assertAlike(
+                    PleatGeometry.radial(35e-3, 20e-3, 55, 1.2 * T, 0.3e-3, 0.2e-3, 0, ends),
+                    radial(ends).thicker(1.2));
+            assertEquals(1.2 * T, radial(ends).thicker(1.2).thickness(), 1e-18);
+        }
+    }
+
     private static void assertAlike(PleatGeometry expected, PleatGeometry actual) {
         assertEquals(expected.pleatDepth(), actual.pleatDepth(), 1e-15);
         assertEquals(expected.upstreamMouth(), actual.upstreamMouth(), 1e-15);
@@ -142,6 +163,8 @@ class PleatGeometryTest {
         // at the outlet end -0.2 and 0.5 mm
         assertEquals(0, crossing(0).upstreamGap(1));
         assertEquals(0.3e-3, crossing(0).downstreamGap(1), 1e-18);
+        // at a tenth 0.52 and -0.04 mm
+        assertEquals(0.48e-3, crossing(0).upstreamGap(0.1), 1e-18);
         // at half way 0.2 and 0.2 mm: no contact
         assertEquals(0.2e-3, crossing(0).upstreamGap(0.5), 1e-18);
     }

@@ -315,6 +315,21 @@ class PleatPackTest {
     }
 
     @Test
+    void deeperOrThickerPackIsThePackMadeSoAndTakesItsAreaAlong() {
+        PleatPack pack = new PleatPack(radial(55), 55, 0.06);
+        // legs of 15 mm less two folds of 0.8 mm, half as long again
+        PleatGeometry deep = PleatGeometry.radial(41.7e-3, 20e-3, 55, 0.8e-3, 0, 0, 0, PleatEnds.FOLDED);
+        PleatGeometry thick = PleatGeometry.radial(35e-3, 20e-3, 55, 0.88e-3, 0, 0, 0, PleatEnds.FOLDED);
+        double deeper = new PleatPack(deep, 55, 0.06).resistance(PAPER);
+        double thicker = new PleatPack(thick, 55, 0.06).resistance(PAPER);
+        assertEquals(deeper, pack.deeper(1.5).resistance(PAPER), 1e-10 * deeper);
+        assertEquals(thicker, pack.thicker(1.1, 0.98).resistance(PAPER), 1e-10 * thicker);
+        PleatPack stated = pack.withStatedArea(0.08);
+        assertEquals(0.12, stated.deeper(1.5).solve(PAPER).effectiveArea(), 1e-15);
+        assertEquals(0.0784, stated.thicker(1.1, 0.98).solve(PAPER).effectiveArea(), 1e-15);
+    }
+
+    @Test
     void packOfMorePleatsGrowsItsStatedArea() {
         PleatPack pack = new PleatPack(radial(55), 55, 0.06);
         double made = new PleatPack(radial(44), 44, 0.06).resistance(PAPER);

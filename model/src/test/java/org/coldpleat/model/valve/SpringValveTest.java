@@ -143,6 +143,7 @@ class SpringValveTest {
                 seep,
                 leaky.passage(150e3, HOT).flowRate() - tight.passage(150e3, HOT).flowRate(),
                 1e-9 * seep);
+        assertEquals(leaky.flowRate(150e3, HOT), leaky.passage(150e3, HOT).flowRate());
         assertEquals(-1e-11 * 50e3 / 0.01, leaky.passage(-50e3, HOT).flowRate(), 1e-18);
     }
 
@@ -211,5 +212,20 @@ class SpringValveTest {
         double h = 0.01;
         double numeric = (valve.flowRate(dp + h, COLD) - valve.flowRate(dp - h, COLD)) / (2 * h);
         assertEquals(numeric, valve.flowSlope(dp, COLD), 1e-4 * numeric);
+    }
+
+    @Test
+    void leakAddsToTheSlopeAsWell() {
+        double leak = 1e-11 / 0.01;
+        double tight = plate(3e-3, 1, AdditiveLaw.NONE, 0, 0).flowSlope(120e3, HOT);
+        assertEquals(leak, plate(3e-3, 1, AdditiveLaw.NONE, 1e-11, 0).flowSlope(120e3, HOT) - tight, 1e-6 * leak);
+        assertEquals(leak, plate(3e-3, 1, AdditiveLaw.NONE, 1e-11, 0).flowSlope(50e3, HOT), 1e-22);
+    }
+
+    @Test
+    void discOpensAllAroundWithoutFrictionAndFlowForce() {
+        assertEquals(
+                new SpringValve(80e3, 11e-3, 900, 4e-3, 1, 0.62, AdditiveLaw.NONE, 1e-16, 0, 80e3),
+                SpringValve.disc(80e3, 11e-3, 900, 4e-3, 1e-16));
     }
 }

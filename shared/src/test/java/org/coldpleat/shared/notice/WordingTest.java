@@ -5,12 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Optional;
-import org.coldpleat.shared.quantity.NearestWord;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 
 class WordingTest {
     @Test
@@ -37,27 +33,5 @@ class WordingTest {
                 assertFalse(left.contains("'"), code + " would swallow text between apostrophes");
             }
         }
-    }
-
-    @ParameterizedTest
-    @CsvSource({
-        "thicknes, thickness",
-        "Thickness, thickness",
-        "thikcness, thickness",
-        "pleat-count, pleatCount",
-        "xyz, ''",
-        "dpeth, depth",
-    })
-    void findsTheWordThatWasMeant(String typed, String meant) {
-        List<String> known = List.of("depth", "thickness", "pleatCount", "width");
-        assertEquals(meant.isEmpty() ? Optional.empty() : Optional.of(meant), NearestWord.to(typed, known));
-    }
-
-    @Test
-    void countsSwapsOfNeighborsAsOneStep() {
-        // Damerau 1964 counts one swap as one error; kitten/sitting is the usual example of three.
-        assertEquals(1, NearestWord.distance("dpeth", "depth"));
-        assertEquals(3, NearestWord.distance("kitten", "sitting"));
-        assertEquals(4, NearestWord.distance("", "four"));
     }
 }

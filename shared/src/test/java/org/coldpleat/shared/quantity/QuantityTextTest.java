@@ -127,6 +127,7 @@ class QuantityTextTest {
         assertEquals(0.375 * 0.0254, fractions.low(), 1e-15);
         assertEquals("quantity.reversed", problem("2 - 3/8 in", Kind.LENGTH).code());
         assertEquals("quantity.reversed", problem("12-15/8 in", Kind.LENGTH).code());
+        assertEquals("quantity.reversed", problem("2-3/3 in", Kind.LENGTH).code());
     }
 
     @Test
