@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Consumer;
 import org.coldpleat.model.filter.BypassLocation;
 import org.coldpleat.model.oil.Oil;
 import org.coldpleat.model.resolve.ResolvedCase;
@@ -69,162 +70,61 @@ public record CandidateChange(
 
     /** The same with so many times its area [1], above 0, won in this way. */
     public CandidateChange timesArea(AreaBy by, double factor) {
-        return new CandidateChange(
-                by,
-                area * factor,
-                pleatCount,
-                opening,
-                thickness,
-                mediumResistance,
-                valvePlace,
-                oil,
-                drives,
-                pack,
-                load);
+        return with(next -> {
+            next.areaBy = by;
+            next.area *= factor;
+        });
     }
 
     /** The same with another pleat count [1], at least 3. */
     public CandidateChange withPleats(int count) {
-        return new CandidateChange(
-                areaBy,
-                area,
-                OptionalInt.of(count),
-                opening,
-                thickness,
-                mediumResistance,
-                valvePlace,
-                oil,
-                drives,
-                pack,
-                load);
+        return with(next -> next.pleatCount = OptionalInt.of(count));
     }
 
     /** The same with so many times its opening pressure [1], above 0. */
     public CandidateChange timesOpening(double factor) {
-        return new CandidateChange(
-                areaBy,
-                area,
-                pleatCount,
-                opening * factor,
-                thickness,
-                mediumResistance,
-                valvePlace,
-                oil,
-                drives,
-                pack,
-                load);
+        return with(next -> next.opening *= factor);
     }
 
     /** The same with so many times its thickness [1], above 0. */
     public CandidateChange timesThickness(double factor) {
-        return new CandidateChange(
-                areaBy,
-                area,
-                pleatCount,
-                opening,
-                thickness * factor,
-                mediumResistance,
-                valvePlace,
-                oil,
-                drives,
-                pack,
-                load);
+        return with(next -> next.thickness *= factor);
     }
 
     /** The same with so many times its medium resistance [1], above 0. */
     public CandidateChange timesMediumResistance(double factor) {
-        return new CandidateChange(
-                areaBy,
-                area,
-                pleatCount,
-                opening,
-                thickness,
-                mediumResistance * factor,
-                valvePlace,
-                oil,
-                drives,
-                pack,
-                load);
+        return with(next -> next.mediumResistance *= factor);
     }
 
     /** The same with the filter's own valve in another place. */
     public CandidateChange withValveAt(BypassLocation place) {
-        return new CandidateChange(
-                areaBy,
-                area,
-                pleatCount,
-                opening,
-                thickness,
-                mediumResistance,
-                Optional.of(place),
-                oil,
-                drives,
-                pack,
-                load);
+        return with(next -> next.valvePlace = Optional.of(place));
     }
 
     /** The same with another oil; the engine stays as the oil of the case showed it to be. */
     public CandidateChange withOil(Oil other) {
-        return new CandidateChange(
-                areaBy,
-                area,
-                pleatCount,
-                opening,
-                thickness,
-                mediumResistance,
-                valvePlace,
-                Optional.of(other),
-                drives,
-                pack,
-                load);
+        return with(next -> next.oil = Optional.of(other));
     }
 
-    /** The same with so many times the speed or flow of a state [1], above 0. */
+    /** The same with so many times the speed or flow of this state alone [1], above 0. */
     public CandidateChange withDrive(String state, double factor) {
-        return new CandidateChange(
-                areaBy,
-                area,
-                pleatCount,
-                opening,
-                thickness,
-                mediumResistance,
-                valvePlace,
-                oil,
-                Map.of(state, factor),
-                pack,
-                load);
+        return with(next -> next.drives = Map.of(state, factor));
     }
 
     /** The same with so many times the resistance of its pack [1], above 0. */
     public CandidateChange timesPack(double factor) {
-        return new CandidateChange(
-                areaBy,
-                area,
-                pleatCount,
-                opening,
-                thickness,
-                mediumResistance,
-                valvePlace,
-                oil,
-                drives,
-                pack * factor,
-                load);
+        return with(next -> next.pack *= factor);
     }
 
     /** The same with dirt in its medium. */
     public CandidateChange withLoad(DirtLoad dirt) {
-        return new CandidateChange(
-                areaBy,
-                area,
-                pleatCount,
-                opening,
-                thickness,
-                mediumResistance,
-                valvePlace,
-                oil,
-                drives,
-                pack,
-                Optional.of(dirt));
+        return with(next -> next.load = Optional.of(dirt));
+    }
+
+    private CandidateChange with(Consumer<Parts> difference) {
+        Parts next = new Parts(this);
+        difference.accept(next);
+        return next.put();
     }
 
     /**
@@ -235,5 +135,49 @@ public record CandidateChange(
      */
     public Design applyTo(ResolvedCase resolved, int position) {
         return Design.of(resolved, position).changed(before -> this);
+    }
+
+    /** The parts of a change laid out, so that one of them can be another. Work object of one step. */
+    private static final class Parts {
+        private AreaBy areaBy;
+        private double area;
+        private OptionalInt pleatCount;
+        private double opening;
+        private double thickness;
+        private double mediumResistance;
+        private Optional<BypassLocation> valvePlace;
+        private Optional<Oil> oil;
+        private Map<String, Double> drives;
+        private double pack;
+        private Optional<DirtLoad> load;
+
+        private Parts(CandidateChange of) {
+            areaBy = of.areaBy;
+            area = of.area;
+            pleatCount = of.pleatCount;
+            opening = of.opening;
+            thickness = of.thickness;
+            mediumResistance = of.mediumResistance;
+            valvePlace = of.valvePlace;
+            oil = of.oil;
+            drives = of.drives;
+            pack = of.pack;
+            load = of.load;
+        }
+
+        private CandidateChange put() {
+            return new CandidateChange(
+                    areaBy,
+                    area,
+                    pleatCount,
+                    opening,
+                    thickness,
+                    mediumResistance,
+                    valvePlace,
+                    oil,
+                    drives,
+                    pack,
+                    load);
+        }
     }
 }

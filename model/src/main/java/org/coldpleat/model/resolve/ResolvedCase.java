@@ -31,6 +31,7 @@ public final class ResolvedCase {
     private final List<NamedTemperature> named;
     private final List<Duty> duties;
     private final ResolvedShared shared;
+    private final SharedModel model;
     private final List<ResolvedOwn> own;
     private final List<BuiltCandidate> candidates;
     private final List<Assumption> assumptions;
@@ -55,6 +56,7 @@ public final class ResolvedCase {
         named = as.named;
         duties = as.duties.stream().map(place.by()::duty).toList();
         shared = as.shared;
+        model = place.by().shared(shared.model(), Map.of());
         own = as.own;
         List<BuiltCandidate> next = new ArrayList<>(as.candidates);
         next.set(place.position(), place.by().candidate(next.get(place.position())));
@@ -80,6 +82,7 @@ public final class ResolvedCase {
         this.duties = List.copyOf(duties);
         this.oilNotices = List.copyOf(oilNotices);
         shared = ResolvedShared.of(document.root(), before.map(one -> one.shared));
+        model = shared.model();
         boolean sameOil = before.map(one -> one.shared.hasOilOf(shared)).orElse(false);
         List<ResolvedOwn> parts = new ArrayList<>();
         List<Assumption> assumed = new ArrayList<>(shared.assumptions());
@@ -208,8 +211,7 @@ public final class ResolvedCase {
     }
 
     public SharedModel shared() {
-        SharedModel as = shared.model();
-        return changed.isPresent() ? changed.get().by().shared(as, Map.of()) : as;
+        return model;
     }
 
     /** What the tests of a candidate gave. */
