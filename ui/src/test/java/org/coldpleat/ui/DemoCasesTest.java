@@ -57,7 +57,7 @@ class DemoCasesTest {
     void answersTellTheStoryOfTheCase(Path file) throws IOException {
         List<String> answers = new ArrayList<>();
         for (CandidateResult candidate :
-                SERVICE.compare(SERVICE.open(file).opened().orElseThrow()).candidates()) {
+                SERVICE.open(file).opened().orElseThrow().compare().now().candidates()) {
             for (StateResult state : candidate.states()) {
                 answers.add(String.join(
                         ",",
@@ -135,7 +135,11 @@ class DemoCasesTest {
     @ParameterizedTest
     @MethodSource("cases")
     void serviceLifeReadsWell(Path file) {
-        var result = SERVICE.service(SERVICE.open(file).opened().orElseThrow(), java.util.OptionalDouble.empty())
+        var result = SERVICE.open(file)
+                .opened()
+                .orElseThrow()
+                .service(java.util.OptionalDouble.empty())
+                .map(asked -> asked.now())
                 .orElseThrow();
         for (var candidate : result.candidates()) {
             assertTrue(candidate.isComputed(), candidate.name());
@@ -167,7 +171,11 @@ class DemoCasesTest {
                 .filter(one -> one.toString().contains("half-the-area"))
                 .findFirst()
                 .orElseThrow();
-        var report = SERVICE.multiPass(SERVICE.open(file).opened().orElseThrow(), "Full", 0)
+        var report = SERVICE.open(file)
+                .opened()
+                .orElseThrow()
+                .multiPass("Full", 0)
+                .map(asked -> asked.now())
                 .orElseThrow();
         // 9.4 g stated; the end is found to rounding
         assertEquals(9.4e-3, report.retainedMass(), 1e-6);

@@ -19,7 +19,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.coldpleat.model.certainty.OpeningBand;
-import org.coldpleat.model.progress.Progress;
 import org.coldpleat.model.sizing.SettingsResult;
 import org.coldpleat.model.sizing.SettingsResult.Row;
 import org.coldpleat.model.sizing.SizingResult;
@@ -67,8 +66,8 @@ class SizingOnDemoCasesTest {
     @MethodSource("cases")
     void settingsAgreeWithTheComparisonAndKeepToTheirSchema(Path file) throws Exception {
         OpenedCase opened = SERVICE.open(file).opened().orElseThrow();
-        SettingsResult result = SERVICE.settings(opened, Optional.empty(), 40e3, 220e3);
-        Comparison comparison = SERVICE.compare(opened);
+        SettingsResult result = opened.settings(Optional.empty(), 40e3, 220e3).now();
+        Comparison comparison = opened.compare().now();
         for (int c = 0; c < result.candidates().size(); c++) {
             CandidateResult compared = comparison.candidates().get(c);
             List<OpeningBand> openings = result.candidates().get(c).now().openings();
@@ -148,7 +147,7 @@ class SizingOnDemoCasesTest {
                 OptionalDouble.empty(),
                 16,
                 1);
-        return SERVICE.size(opened, question, Progress.NONE).result().orElseThrow();
+        return opened.size(question).now().result().orElseThrow();
     }
 
     private static double opening(String text, String state) {
@@ -156,7 +155,7 @@ class SizingOnDemoCasesTest {
                         "written.yaml", CaseDraft.open("written.yaml", text).draft(), Optional.empty())
                 .opened()
                 .orElseThrow();
-        return SERVICE.compare(opened).candidates().get(0).states().stream()
+        return opened.compare().now().candidates().get(0).states().stream()
                 .filter(one -> one.state().equals(state))
                 .findFirst()
                 .orElseThrow()

@@ -3,6 +3,8 @@ package org.coldpleat.model.run;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.coldpleat.model.certainty.CaseConfidence;
+import org.coldpleat.model.certainty.ConfidenceResult;
 import org.coldpleat.model.certainty.measurement.EvidenceReport;
 import org.coldpleat.model.certainty.measurement.EvidenceWriter;
 import org.coldpleat.model.certainty.measurement.PlanWriter;
@@ -18,13 +20,16 @@ import org.coldpleat.model.loading.multipass.MultiPassWriter;
 import org.coldpleat.model.loading.service.DutyCycle;
 import org.coldpleat.model.loading.service.Loading;
 import org.coldpleat.model.loading.sump.Leak;
-import org.coldpleat.model.progress.Progress;
+import org.coldpleat.model.progress.Run;
 import org.coldpleat.model.resolve.CaseResolver;
 import org.coldpleat.model.resolve.Resolution;
 import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.resolve.input.Duty;
+import org.coldpleat.model.sizing.CaseSizing;
 import org.coldpleat.model.sizing.SettingsResult;
 import org.coldpleat.model.sizing.SettingsWriter;
+import org.coldpleat.model.sizing.SizingRequest;
+import org.coldpleat.model.sizing.SizingResult;
 import org.coldpleat.model.steady.Glance;
 import org.coldpleat.model.steady.GlanceWriter;
 import org.coldpleat.model.steady.MapResult;
@@ -41,8 +46,12 @@ import org.coldpleat.model.verdict.start.ColdStart;
 import org.coldpleat.model.verdict.start.ColdStartSweep;
 import org.coldpleat.model.verdict.start.Starter;
 import org.coldpleat.shared.casefile.CaseDocument;
+import org.coldpleat.shared.notice.Notice;
 
-/** The single entry for all runs: the command line and the window call nothing else. */
+/**
+ * The questions that can be put to a case, each a run that waits to be worked out; one that a case cannot be asked is
+ * empty. A name that the case does not have, or a value out of range, throws IllegalArgumentException at once.
+ */
 public final class Simulation {
     private Simulation() {}
 
@@ -60,155 +69,129 @@ public final class Simulation {
         return CaseResolver.resolve(document, Optional.of(before));
     }
 
-    /** Compares all candidates in all states. */
-    public static Comparison compare(ResolvedCase resolved) {
-        return compare(resolved, Progress.NONE).orElseThrow();
-    }
-
-    /**
-     * The same, watched.
-     *
-     * @param progress told of the advance; may cancel
-     * @return the comparison, or nothing if cancelled
-     */
-    public static Optional<Comparison> compare(ResolvedCase resolved, Progress progress) {
-        return ComparisonWriter.write(resolved, progress);
+    /** All candidates in all states, with bands. */
+    public static Run<Comparison> compare(ResolvedCase resolved) {
+        return progress -> ComparisonWriter.write(resolved, progress);
     }
 
     /**
      * All candidates in one state without bands, quick enough to follow a value that is being changed.
      *
      * @param state name of a state of the case
-     * @throws IllegalArgumentException if the case has no such state
      */
-    public static Glance glance(ResolvedCase resolved, String state) {
-        return GlanceWriter.write(resolved, duty(resolved, state));
+    public static Run<Glance> glance(ResolvedCase resolved, String state) {
+        Duty duty = duty(resolved, state);
+        return progress -> Optional.of(GlanceWriter.write(resolved, duty));
+    }
+
+    /** One candidate in one state without bands, clean or with dirt. */
+    public static Run<Trial> trial(ResolvedCase resolved, Trial.Request request) {
+        int position = resolved.requirePosition(request.candidate());
+        Duty duty = duty(resolved, request.state());
+        return progress -> Optional.of(TrialWriter.write(resolved, position, duty, request));
     }
 
     /**
-     * One candidate in one state without bands, clean or with dirt.
+     * One operating point of a candidate in a state.
      *
-     * @throws IllegalArgumentException if the case has no such candidate or state
+     * @param temperature oil temperature [K], within -40 to 150 degrees C
      */
-    public static Trial trial(ResolvedCase resolved, Trial.Request request) {
-        return TrialWriter.write(
-                resolved, resolved.requirePosition(request.candidate()), duty(resolved, request.state()), request);
+    public static Run<PointResult> point(ResolvedCase resolved, String candidate, String state, double temperature) {
+        return point(resolved, candidate, duty(resolved, state), temperature);
     }
 
     /**
-     * How one candidate loads with dirt in the service of the case, best values.
+     * One operating point of a candidate on a flow stand.
+     *
+     * @param flow [m3/s], at least 0
+     * @param temperature oil temperature [K], within -40 to 150 degrees C
+     */
+    public static Run<PointResult> pointAtFlow(
+            ResolvedCase resolved, String candidate, double flow, double temperature) {
+        return point(resolved, candidate, new Duty(Duty.FLOW_STAND, "", flow), temperature);
+    }
+
+    private static Run<PointResult> point(ResolvedCase resolved, String candidate, Duty duty, double temperature) {
+        int position = resolved.requirePosition(candidate);
+        return progress -> Optional.of(PointWriter.inState(resolved, position, duty, temperature));
+    }
+
+    /** Bypass share of a candidate over oil temperature and engine speed, or flow where the case has no engine. */
+    public static Run<MapResult> map(ResolvedCase resolved, String candidate) {
+        int position = resolved.requirePosition(candidate);
+        return progress -> MapWriter.map(resolved, position, progress);
+    }
+
+    /**
+     * How sure the answers are, and which measurement would narrow them most.
+     *
+     * @param draws number of draws, at least 16; a power of two covers most evenly
+     * @param seed same seed, same result, bit for bit
+     */
+    public static Run<ConfidenceResult> confidence(ResolvedCase resolved, int draws, long seed) {
+        return progress -> CaseConfidence.run(resolved, draws, seed, progress);
+    }
+
+    /** What the start of a case can be asked; empty if it has none. */
+    public static Optional<StartOutline> startOutline(ResolvedCase resolved) {
+        return StartPlan.isStated(resolved)
+                ? Optional.of(new StartPlan(resolved, ColdStartRequest.AS_STATED).outline())
+                : Optional.empty();
+    }
+
+    /** A cold start in time; empty if the case does not say how it is started. One that would begin hot throws. */
+    public static Optional<Run<ColdStart>> coldStart(ResolvedCase resolved, ColdStartRequest request) {
+        return starter(resolved, request).map(starter -> starter::run);
+    }
+
+    /**
+     * The same start from the coldest temperature of the case upward, everything soaked through; empty as
+     * {@link #coldStart}. A case with a logged oil temperature throws.
+     */
+    public static Optional<Run<ColdStartSweep>> coldStartSweep(ResolvedCase resolved, ColdStartRequest request) {
+        return starter(resolved, request).map(starter -> progress -> starter.sweep(false, progress));
+    }
+
+    /** The same with bands, from fewer temperatures. */
+    public static Optional<Run<ColdStartSweep>> bandedColdStartSweep(ResolvedCase resolved, ColdStartRequest request) {
+        return starter(resolved, request).map(starter -> progress -> starter.sweep(true, progress));
+    }
+
+    private static Optional<Starter> starter(ResolvedCase resolved, ColdStartRequest request) {
+        return StartPlan.isStated(resolved) ? Optional.of(new Starter(resolved, request)) : Optional.empty();
+    }
+
+    /**
+     * Service life of all candidates; empty if the case does not say what its filters go through.
+     *
+     * @param horizon running time to look at [s], above 0; that of the case if empty
+     */
+    public static Optional<Run<ServiceResult>> service(ResolvedCase resolved, OptionalDouble horizon) {
+        return DutyCycle.of(resolved)
+                .map(cycle -> horizon.isPresent() ? cycle.withHorizon(horizon.getAsDouble()) : cycle)
+                .map(cycle -> progress -> ServiceWriter.write(resolved, cycle, progress));
+    }
+
+    /**
+     * How one candidate loads with dirt in service, best values; empty if case or sheet says too little for a service.
      *
      * @param horizon running time up to which to know it [s], above 0
-     * @return empty if the case or the sheet says too little for a service
-     * @throws IllegalArgumentException if the case has no such candidate
      */
     public static Optional<Loading> loading(ResolvedCase resolved, String candidate, double horizon) {
         return Loading.of(resolved, resolved.requirePosition(candidate), horizon);
     }
 
     /**
-     * One operating point of a candidate in a state.
+     * A virtual multi-pass test; empty if the sheet has no capacity or family, or no rating.
      *
-     * @param candidate name of a candidate of the case
-     * @param state name of a state of the case
-     * @param temperature oil temperature [K], within -40 to 150 degrees C
-     * @throws IllegalArgumentException if the case has no such candidate or state
+     * @param leakShare share of the flow that leaks past the clean element [0..1, below 1]; grows with the pressure drop
      */
-    public static PointResult point(ResolvedCase resolved, String candidate, String state, double temperature) {
-        return PointWriter.inState(resolved, resolved.requirePosition(candidate), duty(resolved, state), temperature);
-    }
-
-    /**
-     * One operating point of a candidate on a flow stand.
-     *
-     * @param candidate name of a candidate of the case
-     * @param flow [m3/s], at least 0
-     * @param temperature oil temperature [K], within -40 to 150 degrees C
-     * @throws IllegalArgumentException if the case has no such candidate
-     */
-    public static PointResult pointAtFlow(ResolvedCase resolved, String candidate, double flow, double temperature) {
-        Duty duty = new Duty(Duty.FLOW_STAND, "", flow);
-        return PointWriter.inState(resolved, resolved.requirePosition(candidate), duty, temperature);
-    }
-
-    /**
-     * Bypass share of a candidate over oil temperature and engine speed, or flow where the case has no engine.
-     *
-     * @param candidate name of a candidate of the case
-     * @throws IllegalArgumentException if the case has no such candidate
-     */
-    public static MapResult map(ResolvedCase resolved, String candidate) {
-        return map(resolved, candidate, Progress.NONE).orElseThrow();
-    }
-
-    /**
-     * The same, watched.
-     *
-     * @param progress told of the advance; may cancel
-     * @return the map, or nothing if cancelled
-     */
-    public static Optional<MapResult> map(ResolvedCase resolved, String candidate, Progress progress) {
-        return MapWriter.map(resolved, resolved.requirePosition(candidate), progress);
-    }
-
-    /** True if the case says how the engine is started, so that {@link #coldStart} can be asked for. */
-    public static boolean hasStart(ResolvedCase resolved) {
-        return StartPlan.isStated(resolved);
-    }
-
-    /** Names of the schedules of a case; none without a start. */
-    public static List<String> schedules(ResolvedCase resolved) {
-        return resolved.document().root().section("start").stream()
-                .flatMap(start -> start.sections("schedules").stream())
-                .map(schedule -> schedule.text("name").orElse(""))
-                .toList();
-    }
-
-    /** What the start of a case can be asked; empty if it has none. */
-    public static Optional<StartOutline> startOutline(ResolvedCase resolved) {
-        return hasStart(resolved)
-                ? Optional.of(new StartPlan(resolved, ColdStartRequest.AS_STATED).outline())
+    public static Optional<Run<MultiPassReport>> multiPass(ResolvedCase resolved, String candidate, double leakShare) {
+        int position = resolved.requirePosition(candidate);
+        Leak leak = new Leak(leakShare, Leak.Kind.LAMINAR_GAP);
+        return MultiPassWriter.isPossible(resolved, position)
+                ? Optional.of(progress -> Optional.of(MultiPassWriter.run(resolved, position, leak)))
                 : Optional.empty();
-    }
-
-    /**
-     * A cold start in time.
-     *
-     * @throws IllegalArgumentException if the case has no start, candidate, schedule or state of that name, or it would
-     *     begin hot
-     */
-    public static ColdStart coldStart(ResolvedCase resolved, ColdStartRequest request) {
-        return coldStart(resolved, request, Progress.NONE).orElseThrow();
-    }
-
-    /**
-     * The same, watched.
-     *
-     * @param progress told of the advance; may cancel
-     * @return the start, or nothing if cancelled
-     */
-    public static Optional<ColdStart> coldStart(ResolvedCase resolved, ColdStartRequest request, Progress progress) {
-        return new Starter(resolved, request).run(progress);
-    }
-
-    /**
-     * The same start from the coldest temperature of the case upward, everything soaked through.
-     *
-     * @throws IllegalArgumentException as {@link #coldStart}, or if the case has a logged oil temperature
-     */
-    public static ColdStartSweep coldStartSweep(ResolvedCase resolved, ColdStartRequest request) {
-        return new Starter(resolved, request).sweep(false, Progress.NONE).orElseThrow();
-    }
-
-    /**
-     * The same with bands, from fewer temperatures.
-     *
-     * @param progress told of the advance; may cancel
-     * @return the sweep, or nothing if cancelled
-     */
-    public static Optional<ColdStartSweep> bandedColdStartSweep(
-            ResolvedCase resolved, ColdStartRequest request, Progress progress) {
-        return new Starter(resolved, request).sweep(true, progress);
     }
 
     /**
@@ -218,37 +201,36 @@ public final class Simulation {
      * @param candidate one candidate; all of them if empty
      * @param from lowest setting [Pa], above 0
      * @param to highest setting [Pa], above from
-     * @throws IllegalArgumentException if the case has no such candidate, or the settings do not rise
      */
-    public static SettingsResult settings(ResolvedCase resolved, Optional<String> candidate, double from, double to) {
-        return settings(resolved, candidate, from, to, Progress.NONE).orElseThrow();
-    }
-
-    /**
-     * The same, watched.
-     *
-     * @param progress told of the advance; may cancel
-     * @return the comparison, or nothing if cancelled
-     */
-    public static Optional<SettingsResult> settings(
-            ResolvedCase resolved, Optional<String> candidate, double from, double to, Progress progress) {
+    public static Run<SettingsResult> settings(
+            ResolvedCase resolved, Optional<String> candidate, double from, double to) {
         if (!(from > 0 && to > from)) {
             throw new IllegalArgumentException("from must be above 0 Pa and below to, was " + from + " to " + to);
         }
-        return SettingsWriter.write(resolved, candidate, from, to, progress);
+        return progress -> SettingsWriter.write(resolved, candidate, from, to, progress);
+    }
+
+    /** What stands in the way of sizing a candidate; empty if nothing does. */
+    public static Optional<Notice> sizingObstacle(ResolvedCase resolved, SizingRequest request) {
+        return CaseSizing.obstacle(resolved, request);
+    }
+
+    /** What just meets a target; throws if {@link #sizingObstacle} stands in the way. */
+    public static Run<SizingResult> size(ResolvedCase resolved, SizingRequest request) {
+        return progress -> CaseSizing.run(resolved, request, progress);
     }
 
     /**
      * The chain behind a number of a candidate.
      *
-     * @throws IllegalArgumentException if the case has no such candidate or state, if there is no such quantity, or if a
-     *     temperature is given for one that belongs to none
+     * @throws IllegalArgumentException if there is no such quantity, or if a temperature is given for one that belongs to
+     *     none
      */
-    public static Explanation explain(ResolvedCase resolved, ExplainRequest request) {
+    public static Run<Explanation> explain(ResolvedCase resolved, ExplainRequest request) {
         Duty duty = request.state()
                 .map(name -> duty(resolved, name))
                 .orElseGet(() -> resolved.duties().get(0));
-        return Explainer.explain(resolved, duty, request);
+        return progress -> Optional.of(Explainer.explain(resolved, duty, request));
     }
 
     /** Names of the numbers that can be explained. */
@@ -261,59 +243,10 @@ public final class Simulation {
         return Explainer.AT_TEMPERATURE;
     }
 
-    /** True if the case says what its filters go through in service. */
-    public static boolean hasService(ResolvedCase resolved) {
-        return resolved.document().root().section("duty").isPresent();
-    }
-
-    /**
-     * Service life of all candidates.
-     *
-     * @param horizon running time to look at [s], above 0; that of the case if empty
-     * @throws IllegalArgumentException if the case has no duty
-     */
-    public static ServiceResult service(ResolvedCase resolved, OptionalDouble horizon) {
-        return service(resolved, horizon, Progress.NONE).orElseThrow();
-    }
-
-    /**
-     * The same, watched.
-     *
-     * @param progress told of the advance; may cancel
-     * @return the result, or nothing if cancelled
-     */
-    public static Optional<ServiceResult> service(ResolvedCase resolved, OptionalDouble horizon, Progress progress) {
-        DutyCycle cycle = DutyCycle.of(resolved)
-                .orElseThrow(() -> new IllegalArgumentException("the case must have a duty, had none"));
-        return ServiceWriter.write(
-                resolved, horizon.isPresent() ? cycle.withHorizon(horizon.getAsDouble()) : cycle, progress);
-    }
-
-    /** True if the sheet of a candidate says what a virtual multi-pass test needs: a capacity or family, and a rating. */
-    public static boolean hasMultiPass(ResolvedCase resolved, String candidate) {
-        return MultiPassWriter.isPossible(resolved, resolved.requirePosition(candidate));
-    }
-
-    /**
-     * A virtual multi-pass test.
-     *
-     * @param candidate name of a candidate of the case
-     * @param leakShare share of the flow that leaks past the clean element [0..1, below 1]; grows with the pressure drop
-     * @throws IllegalArgumentException if there is no such candidate or its sheet says too little
-     */
-    public static MultiPassReport multiPass(ResolvedCase resolved, String candidate, double leakShare) {
-        return MultiPassWriter.run(
-                resolved, resolved.requirePosition(candidate), new Leak(leakShare, Leak.Kind.LAMINAR_GAP));
-    }
-
-    /**
-     * What is known of a candidate, and from which tests and statements.
-     *
-     * @param candidate name of a candidate of the case
-     * @throws IllegalArgumentException if the case has no such candidate
-     */
-    public static EvidenceReport evidence(ResolvedCase resolved, String candidate) {
-        return EvidenceWriter.report(resolved, resolved.requirePosition(candidate));
+    /** What is known of a candidate, and from which tests and statements. */
+    public static Run<EvidenceReport> evidence(ResolvedCase resolved, String candidate) {
+        int position = resolved.requirePosition(candidate);
+        return progress -> Optional.of(EvidenceWriter.report(resolved, position));
     }
 
     /** Tests that can be planned. */
@@ -324,13 +257,13 @@ public final class Simulation {
     /**
      * What a home or bench test would show and be worth.
      *
-     * @param candidate name of a candidate of the case
      * @param test key of the test
      * @param resolution scale step of the reading [SI]; a common one if empty
-     * @throws IllegalArgumentException if there is no such candidate or test, or the sheet says too little for it
+     * @throws IllegalArgumentException if there is no such test, or the sheet says too little for it
      */
-    public static TestPlan plan(ResolvedCase resolved, String candidate, String test, OptionalDouble resolution) {
-        return PlanWriter.plan(resolved, resolved.requirePosition(candidate), test, resolution);
+    public static Run<TestPlan> plan(ResolvedCase resolved, String candidate, String test, OptionalDouble resolution) {
+        int position = resolved.requirePosition(candidate);
+        return progress -> Optional.of(PlanWriter.plan(resolved, position, test, resolution));
     }
 
     private static Duty duty(ResolvedCase resolved, String state) {

@@ -28,7 +28,7 @@ class ExplainTest {
     }
 
     private static Explanation explain(ResolvedCase resolved, ExplainRequest request) {
-        return Simulation.explain(resolved, request);
+        return Simulation.explain(resolved, request).now();
     }
 
     private static Explanation link(Explanation chain, String key) {
@@ -44,7 +44,7 @@ class ExplainTest {
         ResolvedCase resolved = resolved("12 psi");
         Explanation share =
                 explain(resolved, ExplainRequest.of("One").about("bypassShare").at(COLD));
-        PointResult point = Simulation.point(resolved, "One", "stand", COLD);
+        PointResult point = Simulation.point(resolved, "One", "stand", COLD).now();
         assertEquals(point.bypass().orElseThrow().share(), share.value(), 1e-12);
         double flow = link(share, "filterFlow").value();
         double round = link(share, "valveFlow").value();
@@ -72,7 +72,7 @@ class ExplainTest {
         ResolvedCase resolved = resolved("12 psi");
         Explanation chance = explain(resolved, ExplainRequest.of("One").about("chanceOpen"));
         StateResult result =
-                Simulation.compare(resolved).candidates().get(0).states().get(0);
+                Simulation.compare(resolved).now().candidates().get(0).states().get(0);
         assertEquals(result.chanceOpen(), chance.value(), 1e-12);
         List<Explanation> parts = link(chance, "spreadOfRatio").inputs();
         assertEquals(1, parts.stream().mapToDouble(Explanation::value).sum(), 1e-9);
@@ -88,7 +88,7 @@ class ExplainTest {
                         resolved,
                         ExplainRequest.of("One").about("hotPressureDrop").at(COLD))
                 .value();
-        assertEquals(Simulation.point(resolved, "One", "stand", COLD).pressureDrop(), cold, 1e-9 * cold);
+        assertEquals(Simulation.point(resolved, "One", "stand", COLD).now().pressureDrop(), cold, 1e-9 * cold);
     }
 
     /** An explanation without words is none. */

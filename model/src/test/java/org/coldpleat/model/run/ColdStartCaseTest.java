@@ -92,7 +92,9 @@ class ColdStartCaseTest {
             """;
 
     private static ColdStart run(String text) {
-        return Simulation.coldStart(Cases.resolve(text), ColdStartRequest.AS_STATED);
+        return Simulation.coldStart(Cases.resolve(text), ColdStartRequest.AS_STATED)
+                .orElseThrow()
+                .now();
     }
 
     private static double value(ColdStartCandidate one, StartQuantity quantity) {
@@ -114,8 +116,10 @@ class ColdStartCaseTest {
         double high = 120;
         for (int i = 0; i < 60; i++) {
             double at = 0.5 * (low + high);
-            double viscosity =
-                    Simulation.point(resolved, "One", "idle", at + ZERO).oil().dynamicViscosity();
+            double viscosity = Simulation.point(resolved, "One", "idle", at + ZERO)
+                    .now()
+                    .oil()
+                    .dynamicViscosity();
             if (viscosity * PACK * DELIVERY > OPENING) {
                 low = at;
             } else {
@@ -140,7 +144,9 @@ class ColdStartCaseTest {
                 """) + candidate("One", PACK, ""));
         CaseDocument document = CaseReader.read(file).document().orElseThrow();
         ResolvedCase resolved = Simulation.resolve(document).resolved().orElseThrow();
-        ColdStart start = Simulation.coldStart(resolved, ColdStartRequest.AS_STATED);
+        ColdStart start = Simulation.coldStart(resolved, ColdStartRequest.AS_STATED)
+                .orElseThrow()
+                .now();
         assertTrue(start.logged());
         ColdStartCandidate one = start.candidates().get(0);
         double opening = openingTemperature(resolved);
@@ -157,7 +163,10 @@ class ColdStartCaseTest {
         assertTrue(unfiltered + value(one, StartQuantity.FILTERED) <= pumped * (1 + 1e-9));
         assertTrue(start.notices().stream().anyMatch(notice -> notice.code().equals("start.traceRules")));
         assertThrows(
-                IllegalArgumentException.class, () -> Simulation.coldStartSweep(resolved, ColdStartRequest.AS_STATED));
+                IllegalArgumentException.class,
+                () -> Simulation.coldStartSweep(resolved, ColdStartRequest.AS_STATED)
+                        .orElseThrow()
+                        .now());
     }
 
     @Test
@@ -274,13 +283,15 @@ class ColdStartCaseTest {
     void heatBeyondTheFastestStatedSpeedIsSaid() {
         ResolvedCase resolved = Cases.resolve(engine(WARMING) + candidate("One", PACK, ""));
         ColdStart start = Simulation.coldStart(
-                resolved,
-                new ColdStartRequest(
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.of("fast"),
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty()));
+                        resolved,
+                        new ColdStartRequest(
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.of("fast"),
+                                OptionalDouble.empty(),
+                                OptionalDouble.empty()))
+                .orElseThrow()
+                .now();
         assertTrue(start.notices().stream().anyMatch(notice -> notice.code().equals("start.heatBeyond")));
         assertEquals(3000 * 2400 / 900.0, start.phases().get(0).heatToMetal(), 1e-6);
     }
@@ -309,7 +320,9 @@ class ColdStartCaseTest {
     @Test
     void sweepGrowsWithTheCold() {
         ColdStartSweep sweep = Simulation.coldStartSweep(
-                Cases.resolve(engine(WARMING) + candidate("One", PACK, "")), ColdStartRequest.AS_STATED);
+                        Cases.resolve(engine(WARMING) + candidate("One", PACK, "")), ColdStartRequest.AS_STATED)
+                .orElseThrow()
+                .now();
         List<ColdStartSweep.Row> rows = sweep.candidates().get(0).rows();
         assertTrue(rows.size() > 10);
         for (int i = 1; i < rows.size(); i++) {
@@ -324,11 +337,14 @@ class ColdStartCaseTest {
     void aSweepWithBandsHasTheStartsOfTheSweepWithout() {
         ResolvedCase resolved = Cases.resolve(engine(WARMING) + candidate("One", PACK, ""));
         List<ColdStartSweep.Row> plain = Simulation.coldStartSweep(resolved, ColdStartRequest.AS_STATED)
+                .orElseThrow()
+                .now()
                 .candidates()
                 .get(0)
                 .rows();
-        List<ColdStartSweep.Row> banded = Simulation.bandedColdStartSweep(
-                        resolved, ColdStartRequest.AS_STATED, Progress.NONE)
+        List<ColdStartSweep.Row> banded = Simulation.bandedColdStartSweep(resolved, ColdStartRequest.AS_STATED)
+                .orElseThrow()
+                .with(Progress.NONE)
                 .orElseThrow()
                 .candidates()
                 .get(0)
@@ -351,7 +367,9 @@ class ColdStartCaseTest {
     @Test
     void aSweepWithBandsCanBeStopped() {
         ResolvedCase resolved = Cases.resolve(engine(WARMING) + candidate("One", PACK, ""));
-        assertTrue(Simulation.bandedColdStartSweep(resolved, ColdStartRequest.AS_STATED, new Progress() {
+        assertTrue(Simulation.bandedColdStartSweep(resolved, ColdStartRequest.AS_STATED)
+                .orElseThrow()
+                .with(new Progress() {
                     @Override
                     public void done(long evaluations, long total) {}
 
@@ -414,13 +432,17 @@ class ColdStartCaseTest {
                 Optional.empty(),
                 OptionalDouble.of(ZERO + 70),
                 OptionalDouble.empty());
-        assertThrows(IllegalArgumentException.class, () -> Simulation.coldStart(resolved, hot));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> Simulation.coldStart(resolved, hot).orElseThrow().now());
         ColdStartRequest unknown = new ColdStartRequest(
                 Optional.empty(),
                 Optional.of("evening"),
                 Optional.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty());
-        assertThrows(IllegalArgumentException.class, () -> Simulation.coldStart(resolved, unknown));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> Simulation.coldStart(resolved, unknown).orElseThrow().now());
     }
 }

@@ -44,6 +44,7 @@ class EngineCaseTest {
 
     private static StateResult run(String text) {
         return Simulation.compare(Cases.resolve(text))
+                .now()
                 .candidates()
                 .get(0)
                 .states()
@@ -68,7 +69,7 @@ class EngineCaseTest {
     void deepColdElementDropIsItsShareOfTheReliefPressure() {
         ResolvedCase resolved =
                 Cases.resolve(engine("60 psi", "") + candidate(GALLERY / 3, "position: dome, openingPressure: 80 psi"));
-        PointResult point = Simulation.point(resolved, "One", "idle", 235);
+        PointResult point = Simulation.point(resolved, "One", "idle", 235).now();
         double share = (1.0 / 3) / (1 + 1.0 / 3);
         assertEquals(share * 60 * PSI, point.elementPressureDrop(), 1e-6 * 60 * PSI);
         assertTrue(point.flowResidual() < 1e-9);
@@ -89,7 +90,8 @@ class EngineCaseTest {
                 candidates:
                 %s""";
         ResolvedCase probe = Cases.resolve(text.formatted(candidate(1e9, "position: dome, openingPressure: 83 kPa")));
-        double viscosity = Simulation.point(probe, "One", "idle", 363.15).oil().dynamicViscosity();
+        double viscosity =
+                Simulation.point(probe, "One", "idle", 363.15).now().oil().dynamicViscosity();
         double filter = 14e3 / (viscosity * 20.0 / 60e3);
         StateResult result = run(text.formatted(candidate(filter, "position: dome, openingPressure: 83 kPa")));
         assertEquals(StateResult.Answer.NEVER, result.answer());
@@ -116,7 +118,8 @@ class EngineCaseTest {
     void ofTwoValvesTheOneWithTheLowerPressureOpensFirst() {
         String block = "  blockBypass: {openingPressure: 16 to 19 psi}\n";
         Comparison comparison = Simulation.compare(Cases.resolve(
-                engine("60 psi", block) + candidate(GALLERY, "position: dome, openingPressure: 12 to 15 psi")));
+                        engine("60 psi", block) + candidate(GALLERY, "position: dome, openingPressure: 12 to 15 psi")))
+                .now();
         assertTrue(
                 comparison.notices().stream().anyMatch(notice -> notice.code().equals("valve.ownOpensFirst")));
         double both = comparison
@@ -146,8 +149,8 @@ class EngineCaseTest {
                 StateResult.Answer.BELOW,
                 run(engine("60 psi", block) + candidate(GALLERY, "position: block"))
                         .answer());
-        Comparison none =
-                Simulation.compare(Cases.resolve(engine("60 psi", "") + candidate(GALLERY, "position: none")));
+        Comparison none = Simulation.compare(Cases.resolve(engine("60 psi", "") + candidate(GALLERY, "position: none")))
+                .now();
         assertEquals(
                 StateResult.Answer.NO_VALVE,
                 none.candidates().get(0).states().get(0).answer());

@@ -27,10 +27,12 @@ class FlowStandCaseTest {
         ResolvedCase resolved =
                 Cases.resolve(Cases.stand("5 gpm") + "candidates:\n" + Cases.mediumOnly("Plain", "12 psi"));
         StateResult result =
-                Simulation.compare(resolved).candidates().get(0).states().get(0);
+                Simulation.compare(resolved).now().candidates().get(0).states().get(0);
         double opening = result.openingTemperature().orElseThrow().value();
-        double viscosity =
-                Simulation.point(resolved, "Plain", "stand", opening).oil().dynamicViscosity();
+        double viscosity = Simulation.point(resolved, "Plain", "stand", opening)
+                .now()
+                .oil()
+                .dynamicViscosity();
         // dp = mu Q R / A at 12 psi; published nowhere, plain Darcy arithmetic
         assertEquals(12 * PSI * AREA / (5 * GALLON_PER_MINUTE * RESISTANCE), viscosity, 1e-4 * viscosity);
         assertEquals(0.6665, viscosity, 0.005 * 0.6665);
@@ -42,7 +44,8 @@ class FlowStandCaseTest {
     void pressureDropOfTheMediumAgreesWithDarcy() {
         ResolvedCase resolved =
                 Cases.resolve(Cases.stand("5 gpm") + "candidates:\n" + Cases.mediumOnly("Plain", "30 psi"));
-        PointResult point = Simulation.pointAtFlow(resolved, "Plain", 2e-4, 303.15);
+        PointResult point =
+                Simulation.pointAtFlow(resolved, "Plain", 2e-4, 303.15).now();
         double expected = point.oil().dynamicViscosity() * 2e-4 * RESISTANCE / AREA;
         assertEquals(expected, point.pressureDrop(), 1e-3 * expected);
         assertEquals(expected, point.elementPressureDrop(), 1e-3 * expected);
@@ -62,6 +65,7 @@ class FlowStandCaseTest {
         ResolvedCase resolved =
                 Cases.resolve(Cases.stand(flow) + "candidates:\n" + Cases.mediumOnly("Range", "16 to 22 psi"));
         OpeningBand band = Simulation.compare(resolved)
+                .now()
                 .candidates()
                 .get(0)
                 .states()
@@ -74,6 +78,7 @@ class FlowStandCaseTest {
     private static double opening(String flow, String pressure) {
         ResolvedCase resolved = Cases.resolve(Cases.stand(flow) + "candidates:\n" + Cases.mediumOnly("One", pressure));
         return Simulation.compare(resolved)
+                .now()
                 .candidates()
                 .get(0)
                 .states()
@@ -97,7 +102,7 @@ class FlowStandCaseTest {
                 """;
         ResolvedCase resolved = Cases.resolve(Cases.stand("2 gpm") + "candidates:\n" + candidate.formatted("A", first)
                 + candidate.formatted("B", second));
-        return Simulation.compare(resolved).verdicts().stream()
+        return Simulation.compare(resolved).now().verdicts().stream()
                 .map(Verdict::code)
                 .filter(code -> code.startsWith("area."))
                 .toList();
@@ -124,6 +129,7 @@ class FlowStandCaseTest {
         assertEquals(
                 0.0924,
                 Simulation.compare(agreeing)
+                        .now()
                         .candidates()
                         .get(0)
                         .sheet()
@@ -137,13 +143,14 @@ class FlowStandCaseTest {
 
     private static CandidateSheet area(String candidates) {
         return Simulation.compare(Cases.resolve(Cases.stand("2 gpm") + candidates))
+                .now()
                 .candidates()
                 .get(0)
                 .sheet();
     }
 
     private static List<String> noticeCodes(ResolvedCase resolved) {
-        return Simulation.compare(resolved).notices().stream()
+        return Simulation.compare(resolved).now().notices().stream()
                 .map(notice -> notice.code())
                 .toList();
     }
@@ -156,7 +163,8 @@ class FlowStandCaseTest {
                             bypass: {position: dome, openingPressure: 12 psi}
                             medium: {statedArea: 900 cm2, thickness: 0.8 mm, airTest: {pressure: 0.5 inH2O, velocity: 10 cfm/ft2}}
                         """);
-        CandidateSheet sheet = Simulation.compare(resolved).candidates().get(0).sheet();
+        CandidateSheet sheet =
+                Simulation.compare(resolved).now().candidates().get(0).sheet();
         // 0.0008 m x 1.82e-5 Pa s x 0.0508 m/s / 124.5 Pa; air at 20 C is 0.4 % thinner, inertia takes off 0.2 %
         assertEquals(5.94e-12, sheet.permeability().orElseThrow(), 0.01 * 5.94e-12);
     }
@@ -165,7 +173,8 @@ class FlowStandCaseTest {
     void coldViscosityOfADataSheetOilCarriesABand() {
         ResolvedCase resolved =
                 Cases.resolve(Cases.stand("2 gpm") + "candidates:\n" + Cases.mediumOnly("Plain", "12 psi"));
-        PointResult point = Simulation.pointAtFlow(resolved, "Plain", 1e-4, 233.15);
+        PointResult point =
+                Simulation.pointAtFlow(resolved, "Plain", 1e-4, 233.15).now();
         assertEquals(10.156, point.oil().dynamicViscosity(), 0.005 * 10.156);
         double lnSigma = resolved.shared().oil().oil().viscositySpread(233.15);
         double factor = Math.exp(1.96 * lnSigma);
@@ -178,8 +187,10 @@ class FlowStandCaseTest {
         String a = Cases.mediumOnly("A", "12 psi");
         String b = Cases.mediumOnly("B", "16 to 22 psi");
         String twin = Cases.mediumOnly("Twin", "12 psi");
-        Comparison first = Simulation.compare(Cases.resolve(Cases.stand("2 gpm") + "candidates:\n" + a + b + twin));
-        Comparison second = Simulation.compare(Cases.resolve(Cases.stand("2 gpm") + "candidates:\n" + twin + b + a));
+        Comparison first = Simulation.compare(Cases.resolve(Cases.stand("2 gpm") + "candidates:\n" + a + b + twin))
+                .now();
+        Comparison second = Simulation.compare(Cases.resolve(Cases.stand("2 gpm") + "candidates:\n" + twin + b + a))
+                .now();
         assertSame(first.candidates().get(0), second.candidates().get(2));
         assertSame(first.candidates().get(1), second.candidates().get(1));
         assertSame(first.candidates().get(0), first.candidates().get(2));

@@ -28,8 +28,10 @@ class SettingsTest {
     /** A stand whose filter opens at a temperature with a setting of 16.25 psi, the middle of 12 and 22 in logarithms. */
     private static ResolvedCase standOpeningAt(double celsius, String candidate) {
         ResolvedCase any = Cases.resolve(Cases.stand("2 gpm") + "candidates:\n" + candidate);
-        double viscosity =
-                Simulation.pointAtFlow(any, "Plain", 1e-4, ICE + celsius).oil().dynamicViscosity();
+        double viscosity = Simulation.pointAtFlow(any, "Plain", 1e-4, ICE + celsius)
+                .now()
+                .oil()
+                .dynamicViscosity();
         double flow = 16.25 * PSI * AREA / (viscosity * RESISTANCE);
         return Cases.resolve(
                 Cases.stand(String.format(Locale.ROOT, "%.6g L/min", 6e4 * flow)) + "candidates:\n" + candidate);
@@ -41,6 +43,7 @@ class SettingsTest {
     void settingOf22PsiInsteadOf12MovesTheOpeningByAFewKelvins(double middle, double kelvins) {
         ResolvedCase resolved = standOpeningAt(middle, Cases.mediumOnly("Plain", "16.25 psi"));
         List<Row> rows = Simulation.settings(resolved, Optional.empty(), 12 * PSI, 22 * PSI)
+                .now()
                 .candidates()
                 .get(0)
                 .rows();
@@ -65,6 +68,7 @@ class SettingsTest {
 
     private static double opening(ResolvedCase resolved) {
         return Simulation.compare(resolved)
+                .now()
                 .candidates()
                 .get(0)
                 .states()
@@ -78,6 +82,7 @@ class SettingsTest {
     void rowAsMeasuredIsTheComparisonWithItsBand() {
         ResolvedCase resolved = standOpeningAt(-5, Cases.mediumOnly("Plain", "16.25 psi"));
         OpeningBand compared = Simulation.compare(resolved)
+                .now()
                 .candidates()
                 .get(0)
                 .states()
@@ -85,6 +90,7 @@ class SettingsTest {
                 .openingTemperature()
                 .orElseThrow();
         Row now = Simulation.settings(resolved, Optional.empty(), 60e3, 200e3)
+                .now()
                 .candidates()
                 .get(0)
                 .now();
@@ -98,7 +104,8 @@ class SettingsTest {
     @Test
     void higherSettingOpensInColderOilAndLetsTheMediumBearMore() {
         ResolvedCase resolved = standOpeningAt(-5, Cases.mediumOnly("Plain", "16.25 psi"));
-        SettingsResult result = Simulation.settings(resolved, Optional.of("Plain"), 40e3, 220e3);
+        SettingsResult result =
+                Simulation.settings(resolved, Optional.of("Plain"), 40e3, 220e3).now();
         List<Row> rows = result.candidates().get(0).rows();
         assertEquals(20, rows.size());
         for (int i = 1; i < rows.size(); i++) {
@@ -118,7 +125,8 @@ class SettingsTest {
         String bare = Cases.mediumOnly("Bare", "12 psi")
                 .replace("bypass: {position: dome, openingPressure: 12 psi}", "bypass: {position: none}");
         SettingsResult result = Simulation.settings(
-                Cases.resolve(Cases.stand("2 gpm") + "candidates:\n" + bare), Optional.empty(), 40e3, 220e3);
+                        Cases.resolve(Cases.stand("2 gpm") + "candidates:\n" + bare), Optional.empty(), 40e3, 220e3)
+                .now();
         assertEquals(1, result.candidates().get(0).rows().size());
         assertEquals(
                 List.of("settings.noValve"),

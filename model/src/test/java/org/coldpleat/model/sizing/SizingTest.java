@@ -79,7 +79,7 @@ class SizingTest {
 
     static double opening(ResolvedCase resolved) {
         StateResult state =
-                Simulation.compare(resolved).candidates().get(0).states().get(0);
+                Simulation.compare(resolved).now().candidates().get(0).states().get(0);
         return state.openingTemperature().orElseThrow().value();
     }
 
@@ -194,13 +194,14 @@ class SizingTest {
         assertEquals(
                 0.05,
                 Simulation.point(written, "Pack", "stand", ICE - 20)
+                        .now()
                         .bypass()
                         .orElseThrow()
                         .share(),
                 1e-5);
         SizingResult element = size(resolved, Variable.OPENING, "element below 150 kPa at -25 °C in stand");
         ResolvedCase softer = resolve(text(best(element).value() / 1000, 55, 1, 3e7));
-        double drop = Simulation.point(softer, "Pack", "stand", ICE - 25).elementPressureDrop();
+        double drop = Simulation.point(softer, "Pack", "stand", ICE - 25).now().elementPressureDrop();
         assertEquals(150e3, drop, 1e-4 * 150e3);
     }
 }

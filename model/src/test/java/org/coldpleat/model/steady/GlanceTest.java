@@ -16,8 +16,8 @@ class GlanceTest {
     void showsTheNumbersOfTheComparison() {
         ResolvedCase resolved = Cases.resolve(Cases.stand("9 L/min") + "candidates:\n" + Cases.mediumOnly("A", "12 psi")
                 + Cases.mediumOnly("B", "20 psi"));
-        Comparison comparison = Simulation.compare(resolved);
-        Glance glance = Simulation.glance(resolved, "stand");
+        Comparison comparison = Simulation.compare(resolved).now();
+        Glance glance = Simulation.glance(resolved, "stand").now();
         for (int i = 0; i < 2; i++) {
             StateResult state = comparison.candidates().get(i).states().get(0);
             Glance.Candidate candidate = glance.candidates().get(i);

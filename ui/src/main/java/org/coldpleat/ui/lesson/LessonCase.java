@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import org.coldpleat.model.change.CandidateChange;
+import org.coldpleat.model.progress.Run;
 import org.coldpleat.model.steady.Glance;
 import org.coldpleat.model.steady.PointResult;
 import org.coldpleat.model.verdict.service.ServiceResult;
@@ -41,7 +42,7 @@ public final class LessonCase {
         Subject subject = subject(engine)
                 .or(() -> subject(stand))
                 .orElseGet(() ->
-                        new Subject(0, service.glance(opened, opened.states().get(0))));
+                        new Subject(0, opened.glance(opened.states().get(0)).now()));
         position = subject.position();
         glance = subject.glance();
         engineState = engine.contains(state())
@@ -62,7 +63,7 @@ public final class LessonCase {
 
     private Optional<Subject> subject(List<String> states) {
         for (String one : states) {
-            Glance all = service.glance(opened, one);
+            Glance all = opened.glance(one).now();
             for (int i = 0; i < all.candidates().size(); i++) {
                 if (!all.candidates().get(i).intervals().isEmpty()) {
                     return Optional.of(new Subject(i, all));
@@ -74,7 +75,8 @@ public final class LessonCase {
 
     private List<String> names(String section) {
         return opened.document()
-                .flatMap(document -> document.root().section(section))
+                .root()
+                .section(section)
                 .map(found -> found.sections("states").stream()
                         .map(one -> one.text("name").orElse(""))
                         .filter(Predicate.not(String::isEmpty))
@@ -125,12 +127,12 @@ public final class LessonCase {
 
     /** The case with a change on the candidate; nothing if no filter can be changed so. */
     Optional<OpenedCase> with(CandidateChange change) {
-        return service.changed(opened, candidate(), change);
+        return opened.changed(candidate(), change);
     }
 
     /** Opening pressure of the candidate's own valve [Pa], if it has one. */
     OptionalDouble openingPressure() {
-        return service.present(opened, candidate()).openingPressure();
+        return opened.present(candidate()).openingPressure();
     }
 
     /** The case on a bench that pushes a flow [m3/s], without engine, and with some values multiplied. */
@@ -168,7 +170,7 @@ public final class LessonCase {
         if (other == opened) {
             return glance;
         }
-        Glance.Candidate turned = service.glance(other, state()).candidates().get(position);
+        Glance.Candidate turned = other.glance(state()).now().candidates().get(position);
         return new Glance(
                 glance.title(),
                 glance.invented(),
@@ -208,7 +210,8 @@ public final class LessonCase {
     private java.util.stream.DoubleStream named() {
         return opened
                 .document()
-                .flatMap(document -> document.root().section("temperatures"))
+                .root()
+                .section("temperatures")
                 .map(section -> section.sections("named"))
                 .orElse(List.<Section>of())
                 .stream()
@@ -219,23 +222,24 @@ public final class LessonCase {
     /** Warmest oil in which the candidate's valve is open in a state of a case [K]; nothing if in none. */
     OptionalDouble opening(OpenedCase other, String name) {
         List<double[]> intervals =
-                service.glance(other, name).candidates().get(position).intervals();
+                other.glance(name).now().candidates().get(position).intervals();
         return intervals.stream().mapToDouble(one -> one[1]).max();
     }
 
     /** The candidate in a state of a case at a temperature [K]. */
     PointResult at(OpenedCase other, String name, double temperature) {
-        return service.point(other, candidate(), name, temperature);
+        return other.point(candidate(), name, temperature).now();
     }
 
     /** The candidate with a flow [m3/s] at a temperature [K]. */
     PointResult atFlow(OpenedCase other, double flow, double temperature) {
-        return service.pointAtFlow(other, candidate(), flow, temperature);
+        return other.pointAtFlow(candidate(), flow, temperature).now();
     }
 
     /** The service life of the candidate in a case; nothing if it has no duty or the sheet no capacity. */
     Optional<ServiceResult.Candidate> service(OpenedCase other) {
-        return service.service(other, OptionalDouble.empty())
+        return other.service(OptionalDouble.empty())
+                .map(Run::now)
                 .map(result -> result.candidates().get(position))
                 .filter(ServiceResult.Candidate::isComputed);
     }

@@ -6,19 +6,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
-import org.coldpleat.model.certainty.StateResult;
 import org.coldpleat.model.progress.Progress;
-import org.coldpleat.model.verdict.Comparison;
 import org.coldpleat.shared.casefile.writing.WholeFile;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.report.input.ReportInput;
 import org.coldpleat.ui.report.input.ReportRun;
-import org.coldpleat.ui.report.input.ReportWords;
-import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
-import org.coldpleat.ui.text.Pages;
-import org.coldpleat.ui.text.ProgramVersion;
-import org.coldpleat.ui.text.Texts;
 
 /** Writes the report of a case, as the command and the window do. */
 public final class ReportFile {
@@ -40,16 +33,9 @@ public final class ReportFile {
      * @return false if the work was ended before it was done; nothing is written then
      * @throws IOException if the file cannot be written
      */
-    public static boolean write(
-            CaseService service,
-            OpenedCase opened,
-            Path file,
-            UnitSystem units,
-            int draws,
-            long seed,
-            Progress progress)
+    public static boolean write(OpenedCase opened, Path file, UnitSystem units, int draws, long seed, Progress progress)
             throws IOException {
-        Optional<ReportInput> input = ReportRun.of(service, opened, units, draws, seed, words(), progress);
+        Optional<ReportInput> input = ReportRun.of(opened, units, draws, seed, progress);
         if (input.isEmpty()) {
             return false;
         }
@@ -62,24 +48,5 @@ public final class ReportFile {
 
     private static boolean hasEnding(Path file, String ending) {
         return file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(ending);
-    }
-
-    private static ReportWords words() {
-        return new ReportWords() {
-            @Override
-            public String label(String key, String otherwise) {
-                return Texts.getOr(key, otherwise);
-            }
-
-            @Override
-            public String answer(StateResult result, Comparison comparison, UnitSystem units) {
-                return Pages.answer(result, comparison, units);
-            }
-
-            @Override
-            public String version() {
-                return ProgramVersion.text();
-            }
-        };
     }
 }

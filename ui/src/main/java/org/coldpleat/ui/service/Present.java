@@ -2,6 +2,7 @@ package org.coldpleat.ui.service;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.coldpleat.model.change.Design;
 
 /**
  * What a candidate is as it stands, best values of all that its sheet and its tests say.
@@ -22,6 +23,17 @@ public record Present(
      * @param springRate [N/m]
      */
     public record Valve(double openingPressure, double closingPressure, double springRate) {}
+
+    static Present of(Design design) {
+        return new Present(
+                design.filter()
+                        .elementValve()
+                        .map(valve -> new Valve(valve.openingPressure(), valve.closingPressure(), valve.springRate())),
+                design.grossArea(),
+                design.freeShare(),
+                design.foldShare(),
+                design.mediumResistance());
+    }
 
     /** Opening pressure of its own bypass valve [Pa]; empty without one. */
     public OptionalDouble openingPressure() {

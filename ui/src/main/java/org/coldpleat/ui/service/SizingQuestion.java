@@ -3,7 +3,9 @@ package org.coldpleat.ui.service;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import org.coldpleat.model.sizing.SizingRequest;
 import org.coldpleat.model.sizing.SizingResult;
+import org.coldpleat.model.sizing.Target;
 
 /**
  * What is to be sized, as a user asks for it.
@@ -30,6 +32,10 @@ public record SizingQuestion(
         Objects.requireNonNull(candidate, "candidate");
         Objects.requireNonNull(variable, "variable");
         Objects.requireNonNull(target, "target");
+    }
+
+    SizingRequest about(Target read) {
+        return new SizingRequest(candidate, variable, read, confidence, loadedAfter, loadedShare, draws, seed);
     }
 
     /**

@@ -12,7 +12,6 @@ import org.coldpleat.model.steady.Trial;
  * time.
  */
 public final class Trials {
-    private final CaseService service;
     private Optional<Stands> stands = Optional.empty();
     private Optional<Moved> moved = Optional.empty();
     private Optional<Loaded> loaded = Optional.empty();
@@ -25,10 +24,6 @@ public final class Trials {
 
     /** How a candidate loads. */
     private record Loaded(OpenedCase opened, String candidate, double horizon, Optional<Loading> loading) {}
-
-    Trials(CaseService service) {
-        this.service = service;
-    }
 
     /**
      * One candidate in one state without bands, as it stands and with something moved, clean or after a time in service.
@@ -46,8 +41,6 @@ public final class Trials {
             String state,
             double temperature,
             double inService) {
-        CaseService.requireCandidate(opened, candidate);
-        CaseService.requireState(opened, state);
         Trial before = asItStands(opened, new Trial.Request(candidate, state, temperature, 1));
         Optional<OpenedCase> changed =
                 change.equals(CandidateChange.NONE) ? Optional.of(opened) : moved(opened, candidate, change);
@@ -55,8 +48,9 @@ public final class Trials {
             OptionalDouble ratio = inService == 0 ? OptionalDouble.of(1) : packRatio(one, candidate, inService);
             return ratio.isEmpty()
                     ? Optional.empty()
-                    : Optional.of(one.runs()
-                            .trial(new Trial.Request(candidate, state, temperature, Math.max(1, ratio.getAsDouble()))));
+                    : Optional.of(one.trial(
+                                    new Trial.Request(candidate, state, temperature, Math.max(1, ratio.getAsDouble())))
+                            .now());
         });
         return new TriedOut(before, after, changed.isPresent());
     }
@@ -65,7 +59,8 @@ public final class Trials {
         Optional<Stands> known =
                 stands.filter(one -> one.opened() == opened && one.request().equals(request));
         if (known.isEmpty()) {
-            stands = Optional.of(new Stands(opened, request, opened.runs().trial(request)));
+            stands = Optional.of(
+                    new Stands(opened, request, opened.trial(request).now()));
         }
         return stands.orElseThrow().trial();
     }
@@ -75,7 +70,7 @@ public final class Trials {
                 && one.candidate().equals(candidate)
                 && one.change().equals(change));
         if (known.isEmpty()) {
-            moved = Optional.of(new Moved(before, candidate, change, service.changed(before, candidate, change)));
+            moved = Optional.of(new Moved(before, candidate, change, before.changed(candidate, change)));
         }
         return moved.orElseThrow().after();
     }
@@ -87,8 +82,7 @@ public final class Trials {
             double horizon = loaded.filter(one -> one.opened() == opened)
                     .map(one -> Math.max(inService, 2 * one.horizon()))
                     .orElse(inService);
-            loaded = Optional.of(
-                    new Loaded(opened, candidate, horizon, opened.runs().loading(candidate, horizon)));
+            loaded = Optional.of(new Loaded(opened, candidate, horizon, opened.loading(candidate, horizon)));
         }
         Optional<Loading> loading = loaded.orElseThrow().loading();
         return loading.isEmpty() ? OptionalDouble.empty() : loading.get().packRatioAfter(inService);

@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.coldpleat.model.progress.Run;
 import org.coldpleat.model.steady.MapResult;
 import org.coldpleat.model.steady.PointResult;
 import org.coldpleat.model.verdict.Comparison;
 import org.coldpleat.model.verdict.start.ColdStart;
+import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.ColdStartCharts;
 import org.coldpleat.ui.chart.ServiceCharts;
@@ -26,7 +28,6 @@ import org.coldpleat.ui.chart.temperature.StateSheet;
 import org.coldpleat.ui.chart.temperature.TemperatureCharts;
 import org.coldpleat.ui.report.Report;
 import org.coldpleat.ui.report.input.ReportRun;
-import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import org.jfree.chart.JFreeChart;
 
@@ -52,18 +53,18 @@ public final class PictureSet {
      * @param canvas what the pictures will be painted on
      * @param units units of the pictures
      */
-    public static List<NamedPicture> of(
-            CaseService service, OpenedCase opened, Optional<ColdStart> start, Canvas canvas, UnitSystem units) {
+    public static List<NamedPicture> of(OpenedCase opened, Optional<ColdStart> start, Canvas canvas, UnitSystem units) {
         PictureSet set = new PictureSet(canvas, units);
-        Comparison comparison = service.compare(opened);
+        Comparison comparison = opened.compare().now();
         set.overTemperature(comparison);
-        opened.candidates().forEach(name -> set.map(service.map(opened, name), comparison));
-        set.cutaways(opened, ReportRun.hardestPoints(service, opened, comparison));
+        opened.candidates().forEach(name -> set.map(opened.map(name).now(), comparison));
+        set.cutaways(opened, ReportRun.hardestPoints(opened, comparison));
         start.ifPresent(one -> set.chart(
                 "start",
                 ColdStartCharts.timeline(one, opened.candidates(), units),
                 ColdStartCharts.timelineDescription(one)));
-        service.service(opened, OptionalDouble.empty())
+        opened.service(OptionalDouble.empty())
+                .map(Run::now)
                 .ifPresent(life -> ServiceCharts.all(life, units).stream()
                         .filter(one -> OVER_TIME.contains(one.name()))
                         .forEach(one -> set.chart("service-" + one.name(), one.chart(), one.description())));
@@ -117,12 +118,12 @@ public final class PictureSet {
     private void cutaways(OpenedCase opened, List<PointResult> points) {
         double most = ReportRun.greatestFlow(points);
         for (PointResult point : points) {
-            opened.sheet(point.candidate())
-                    .ifPresent(sheet -> pictures.add(new NamedPicture(
-                            "cutaway-" + ChartFiles.fileName(point.candidate()),
-                            Stages.picture(
-                                    Stages.steady(Cutaway.side(sheet, point, most), point, opened, UnitWords.of(units)),
-                                    !canvas.transparent()))));
+            Section sheet = opened.sheet(point.candidate());
+            pictures.add(new NamedPicture(
+                    "cutaway-" + ChartFiles.fileName(point.candidate()),
+                    Stages.picture(
+                            Stages.steady(Cutaway.side(sheet, point, most), point, opened, UnitWords.of(units)),
+                            !canvas.transparent())));
         }
     }
 

@@ -14,7 +14,6 @@ import org.coldpleat.ui.chart.file.Canvas;
 import org.coldpleat.ui.chart.file.ChartFiles;
 import org.coldpleat.ui.chart.file.Presentation;
 import org.coldpleat.ui.report.input.ReportRun;
-import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 
 /** Writes the pictures of a case into a folder. */
@@ -45,12 +44,11 @@ public final class ShowFiles {
      * @param told of every file written
      * @throws IOException if a file cannot be written
      */
-    public static void write(CaseService service, OpenedCase opened, Path folder, Wish wish, Consumer<Path> told)
-            throws IOException {
+    public static void write(OpenedCase opened, Path folder, Wish wish, Consumer<Path> told) throws IOException {
         Files.createDirectories(folder);
         Canvas canvas = Presentation.canvas(wish.width(), wish.height(), wish.transparent());
-        Optional<ColdStart> start = ReportRun.start(service, opened);
-        List<NamedPicture> pictures = PictureSet.of(service, opened, start, canvas, wish.units());
+        Optional<ColdStart> start = ReportRun.start(opened);
+        List<NamedPicture> pictures = PictureSet.of(opened, start, canvas, wish.units());
         for (NamedPicture one : pictures) {
             Path svg = folder.resolve(one.name() + ".svg");
             ChartFiles.writeSvg(one.picture(), canvas, svg);
@@ -63,15 +61,14 @@ public final class ShowFiles {
         CaseWriter.write(captions, PictureSet.captions(opened.title(), opened.invented(), pictures));
         told.accept(captions);
         if ((wish.moving() || wish.frames()) && start.isPresent()) {
-            moving(service, opened, start.get(), folder, wish, told);
+            moving(opened, start.get(), folder, wish, told);
         }
     }
 
-    private static void moving(
-            CaseService service, OpenedCase opened, ColdStart start, Path folder, Wish wish, Consumer<Path> told)
+    private static void moving(OpenedCase opened, ColdStart start, Path folder, Wish wish, Consumer<Path> told)
             throws IOException {
         for (var candidate : start.candidates()) {
-            Optional<StartFrames> found = StartFrames.of(service, opened, start, candidate, wish.units(), FRAMES);
+            Optional<StartFrames> found = StartFrames.of(opened, start, candidate, wish.units(), FRAMES);
             if (found.isEmpty()) {
                 continue;
             }

@@ -18,7 +18,6 @@ import org.coldpleat.ui.chart.cutaway.StageSheet.Mark;
 import org.coldpleat.ui.chart.file.ChartFiles;
 import org.coldpleat.ui.chart.file.Picture;
 import org.coldpleat.ui.chart.style.UnitWords;
-import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 
 /**
@@ -34,7 +33,6 @@ public final class StartFrames {
     private static final double MINUTE = 60;
     private static final List<Double> MARKS = List.of(1.0, 10.0, 60.0, 600.0, 1800.0);
 
-    private final CaseService service;
     private final OpenedCase opened;
     private final ColdStart start;
     private final ColdStartCandidate candidate;
@@ -44,14 +42,12 @@ public final class StartFrames {
     private final double[] course;
 
     private StartFrames(
-            CaseService service,
             OpenedCase opened,
             ColdStart start,
             ColdStartCandidate candidate,
             Section sheet,
             UnitWords words,
             int frames) {
-        this.service = service;
         this.opened = opened;
         this.start = start;
         this.candidate = candidate;
@@ -72,23 +68,18 @@ public final class StartFrames {
      *
      * @param units units of the facts
      * @param frames how many, at least 2
-     * @return the frames; empty if its start was not computed to the end or there is no sheet to draw from
+     * @return the frames; empty if its start was not computed to the end
      */
     public static Optional<StartFrames> of(
-            CaseService service,
-            OpenedCase opened,
-            ColdStart start,
-            ColdStartCandidate candidate,
-            UnitSystem units,
-            int frames) {
+            OpenedCase opened, ColdStart start, ColdStartCandidate candidate, UnitSystem units, int frames) {
         if (frames < 2) {
             throw new IllegalArgumentException("frames must be at least 2, was " + frames);
         }
         if (!candidate.isComputed() || candidate.start().series().size() < 2) {
             return Optional.empty();
         }
-        return opened.sheet(candidate.name())
-                .map(sheet -> new StartFrames(service, opened, start, candidate, sheet, UnitWords.of(units), frames));
+        return Optional.of(
+                new StartFrames(opened, start, candidate, opened.sheet(candidate.name()), UnitWords.of(units), frames));
     }
 
     /** How many frames there are. */
@@ -163,8 +154,8 @@ public final class StartFrames {
     /** What the drawing takes of a moment. */
     private PointResult steady(StartPoint point) {
         double flow = point.mediumFlow() + point.bypassFlow();
-        PointResult like =
-                service.pointAtFlow(opened, candidate.name(), Math.max(LEAST_FLOW, flow), point.oilTemperature());
+        PointResult like = opened.pointAtFlow(candidate.name(), Math.max(LEAST_FLOW, flow), point.oilTemperature())
+                .now();
         double scale = like.pressureDrop() > 0 ? point.filterDrop() / like.pressureDrop() : 0;
         Optional<PointResult.Bypass> bypass = candidate.hasValve()
                 ? Optional.of(new PointResult.Bypass(

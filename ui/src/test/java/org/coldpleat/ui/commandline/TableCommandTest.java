@@ -44,11 +44,12 @@ class TableCommandTest {
         CaseService service = CaseService.standard();
         OpenedCase opened = service.open(Path.of(HUT)).opened().orElseThrow();
         int compared = 0;
-        for (CandidateResult candidate : service.compare(opened).candidates()) {
+        for (CandidateResult candidate : opened.compare().now().candidates()) {
             for (StateResult state : candidate.states()) {
                 for (int i = 0; i < state.curve().temperature().length; i += 7) {
                     double temperature = state.curve().temperature()[i];
-                    PointResult point = service.point(opened, candidate.name(), state.state(), temperature);
+                    PointResult point = opened.point(candidate.name(), state.state(), temperature)
+                            .now();
                     String where = candidate.name() + ", " + state.state() + ", " + temperature + " K";
                     assertEquals(
                             shown(100 * state.curve().bypassShare()[i]),

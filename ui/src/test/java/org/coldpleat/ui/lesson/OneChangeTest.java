@@ -68,10 +68,10 @@ class OneChangeTest {
         OpenedCase opened = bench.opened().orElseThrow();
         LessonCase lesson = LessonCase.of(service, bench.draft(), opened);
         ResolvedCase resolved = resolved(demo);
-        Trials trials = service.trials();
+        Trials trials = new Trials();
         for (int c = 0; c < opened.candidates().size(); c++) {
             String name = opened.candidates().get(c);
-            Present present = service.present(opened, name);
+            Present present = opened.present(name);
             for (String state : opened.states()) {
                 WhatIf untouched = WhatIf.of(opened, c, present, state);
                 for (Knob knob : untouched.knobs()) {
@@ -83,7 +83,7 @@ class OneChangeTest {
                         String what = String.join(" ", demo, name, state, knob.key(), Double.toString(factor));
                         WhatIf tried = untouched.turn(knob.key(), factor * knob.base());
                         var out = trials.out(opened, tried.change(), name, state, resolved.from(), 0);
-                        Optional<OpenedCase> other = service.changed(opened, name, asked.get());
+                        Optional<OpenedCase> other = opened.changed(name, asked.get());
                         assertEquals(other.isPresent(), out.isFilter(), what);
                         if (other.isEmpty()) {
                             continue;
@@ -91,6 +91,7 @@ class OneChangeTest {
                         double slider = warmest(out.after().orElseThrow().curve());
                         Design design = asked.get().applyTo(resolved, c);
                         Glance.Candidate sized = Simulation.glance(design.in(resolved, c), state)
+                                .now()
                                 .candidates()
                                 .get(c);
                         assertEquals(warmest(sized), slider, 0, what);
@@ -133,11 +134,8 @@ class OneChangeTest {
         int c = 0;
         double now = Design.of(resolved, c).openingPressure().orElseThrow();
         SettingsResult settings = Simulation.settings(
-                        resolved,
-                        Optional.of(resolved.candidateNames().get(c)),
-                        FACTORS[0] * now,
-                        FACTORS[1] * now,
-                        org.coldpleat.model.progress.Progress.NONE)
+                        resolved, Optional.of(resolved.candidateNames().get(c)), FACTORS[0] * now, FACTORS[1] * now)
+                .with(org.coldpleat.model.progress.Progress.NONE)
                 .orElseThrow();
         for (SettingsResult.Row one : settings.candidates().get(0).rows()) {
             Design design =
@@ -160,18 +158,21 @@ class OneChangeTest {
             OpenedCase opened = bench.opened().orElseThrow();
             String name = opened.candidates().get(c);
             String state = opened.states().get(0);
-            WhatIf untouched = WhatIf.of(opened, c, service.present(opened, name), state);
+            WhatIf untouched = WhatIf.of(opened, c, opened.present(name), state);
             for (Knob knob : untouched.knobs()) {
                 for (double factor : knob.kept() ? FACTORS : new double[0]) {
                     WhatIf tried = untouched.turn(knob.key(), factor * knob.base());
-                    var out = service.trials().out(opened, tried.change(), name, state, 273.15, 0);
+                    var out = new Trials().out(opened, tried.change(), name, state, 273.15, 0);
                     if (!out.isFilter()) {
                         continue;
                     }
                     double slider = warmest(out.after().orElseThrow().curve());
                     int number = bench.keep(c, tried);
                     assertTrue(bench.isUnderstood(), () -> bench.problems().toString());
-                    double kept = warmest(service.glance(bench.opened().orElseThrow(), state)
+                    double kept = warmest(bench.opened()
+                            .orElseThrow()
+                            .glance(state)
+                            .now()
                             .candidates()
                             .get(number));
                     if (!(kept == slider || Math.abs(kept - slider) <= WRITTEN)) {

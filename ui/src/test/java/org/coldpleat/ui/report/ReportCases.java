@@ -2,13 +2,10 @@ package org.coldpleat.ui.report;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.coldpleat.model.certainty.StateResult;
 import org.coldpleat.model.progress.Progress;
-import org.coldpleat.model.verdict.Comparison;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.report.input.ReportInput;
 import org.coldpleat.ui.report.input.ReportRun;
-import org.coldpleat.ui.report.input.ReportWords;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 
@@ -27,30 +24,10 @@ final class ReportCases {
     }
 
     static ReportInput input(String demo) {
-        CaseService service = CaseService.standard();
-        return input(service, service.open(demo(demo)).opened().orElseThrow());
+        return input(CaseService.standard().open(demo(demo)).opened().orElseThrow());
     }
 
-    static ReportInput input(CaseService service, OpenedCase opened) {
-        return ReportRun.of(service, opened, UnitSystem.METRIC, DRAWS, 1, new PlainWords(), Progress.NONE)
-                .orElseThrow();
-    }
-
-    /** Words without the command line. */
-    private static final class PlainWords implements ReportWords {
-        @Override
-        public String label(String key, String otherwise) {
-            return otherwise;
-        }
-
-        @Override
-        public String answer(StateResult result, Comparison comparison, UnitSystem units) {
-            return result.answer().name();
-        }
-
-        @Override
-        public String version() {
-            return "0 test";
-        }
+    static ReportInput input(OpenedCase opened) {
+        return ReportRun.of(opened, UnitSystem.METRIC, DRAWS, 1, Progress.NONE).orElseThrow();
     }
 }

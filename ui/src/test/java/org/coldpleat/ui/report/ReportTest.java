@@ -195,7 +195,7 @@ class ReportTest {
         Opening opening = service.openDraft(
                 "hostile.yaml", CaseDraft.open("hostile.yaml", text).draft(), Optional.empty());
         assertTrue(opening.opened().isPresent(), opening.problems().toString());
-        ReportInput hostile = ReportCases.input(service, opening.opened().get());
+        ReportInput hostile = ReportCases.input(opening.opened().get());
         String out = Report.html(hostile);
         Document parsed = Jsoup.parse(out);
         assertTrue(parsed.select("script, b[onload], [onload]").isEmpty());

@@ -1,8 +1,8 @@
 package org.coldpleat.ui.service;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.coldpleat.model.certainty.Band;
@@ -10,11 +10,10 @@ import org.coldpleat.model.certainty.OpeningBand;
 import org.coldpleat.model.certainty.StateResult;
 import org.coldpleat.model.certainty.StateResult.Answer;
 import org.coldpleat.model.certainty.StateResult.ShareAt;
-import org.coldpleat.model.certainty.measurement.EvidenceReport;
-import org.coldpleat.model.certainty.measurement.TestPlan;
 import org.coldpleat.model.explain.ExplainRequest;
 import org.coldpleat.model.explain.Explanation;
-import org.coldpleat.model.progress.Progress;
+import org.coldpleat.model.progress.Run;
+import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.resolve.input.Assumption;
 import org.coldpleat.model.resolve.input.NamedTemperature;
 import org.coldpleat.model.steady.MapResult;
@@ -48,59 +47,70 @@ public final class FixtureCase {
 
     /** A service that knows the files {@code good.yaml}, {@code bad.yaml} and {@code unresolved.yaml}. */
     public static CaseService service() {
-        return new CaseService(
-                file -> switch (file.getFileName().toString()) {
-                    case "good.yaml" -> Opening.of(opened(false));
-                    case "unresolved.yaml" -> Opening.of(opened(true));
-                    default ->
-                        Opening.failed(List.of(
-                                new Problem(
-                                        12,
-                                        "candidates[0].pleats.count",
-                                        "must be a whole number from 4 to 400, was 3"),
-                                new Problem(0, "", "the file has no oil")));
-                },
-                List.of("openingTemperature", "mediumArea"));
+        return new CaseService(file -> switch (file.getFileName().toString()) {
+            case "good.yaml" -> Opening.of(new Toy(false));
+            case "unresolved.yaml" -> Opening.of(new Toy(true));
+            default ->
+                Opening.failed(List.of(
+                        new Problem(12, "candidates[0].pleats.count", "must be a whole number from 4 to 400, was 3"),
+                        new Problem(0, "", "the file has no oil")));
+        });
     }
 
-    private static OpenedCase opened(boolean unresolved) {
-        List<String> states = List.of("stand, 20 L/min", "idle after start");
-        return new OpenedCase("Fixture: four cans and a spacer", true, List.of(NAMES), states, Map.of(), new Runs() {
-            @Override
-            public Optional<Comparison> compare(Progress progress) {
-                return Optional.of(comparison(unresolved));
-            }
+    /** A case that answers with the toy formula; what the toy does not know is that of the case underneath. */
+    private static final class Toy extends OpenedCase {
+        private static final ResolvedCase UNDERNEATH = CaseService.standard()
+                .open(Path.of("../demo-cases/ridge-hut-generator/case.yaml"))
+                .opened()
+                .orElseThrow()
+                .resolved();
 
-            @Override
-            public PointResult point(String candidate, String state, double temperature) {
-                return FixtureCase.point(candidate, state, temperature, 2e-4, unresolved);
-            }
+        private final boolean unresolved;
 
-            @Override
-            public PointResult pointAtFlow(String candidate, double flow, double temperature) {
-                return FixtureCase.point(candidate, "", temperature, flow, unresolved);
-            }
+        Toy(boolean unresolved) {
+            super(UNDERNEATH, List.of("toy", unresolved), new Kept());
+            this.unresolved = unresolved;
+        }
 
-            @Override
-            public Optional<MapResult> map(String candidate, Progress progress) {
-                return Optional.of(FixtureCase.map(candidate, unresolved));
-            }
+        @Override
+        public String title() {
+            return "Fixture: four cans and a spacer";
+        }
 
-            @Override
-            public TestPlan plan(String candidate, String test, OptionalDouble resolution) {
-                throw new IllegalArgumentException("nothing to plan in a fixture");
-            }
+        @Override
+        public List<String> candidates() {
+            return List.of(NAMES);
+        }
 
-            @Override
-            public EvidenceReport evidence(String candidate) {
-                return new EvidenceReport(candidate, List.of(), List.of());
-            }
+        @Override
+        public List<String> states() {
+            return List.of("stand, 20 L/min", "idle after start");
+        }
 
-            @Override
-            public Explanation explain(ExplainRequest request) {
-                return explanation(request.candidate());
-            }
-        });
+        @Override
+        public Run<Comparison> compare() {
+            return progress -> Optional.of(comparison(unresolved));
+        }
+
+        @Override
+        public Run<PointResult> point(String candidate, String state, double temperature) {
+            return progress -> Optional.of(FixtureCase.point(candidate, state, temperature, 2e-4, unresolved));
+        }
+
+        @Override
+        public Run<PointResult> pointAtFlow(String candidate, double flow, double temperature) {
+            return progress -> Optional.of(FixtureCase.point(candidate, "", temperature, flow, unresolved));
+        }
+
+        @Override
+        public Run<MapResult> map(String candidate) {
+            return progress -> Optional.of(FixtureCase.map(candidate, unresolved));
+        }
+
+        @Override
+        public Run<Explanation> explain(ExplainRequest request) {
+            return progress -> Optional.of(explanation(request.candidate()));
+        }
     }
 
     /** Dynamic viscosity of the toy oil [Pa s]. */

@@ -64,7 +64,7 @@ class UnitsOfSentencesTest {
                 .opened()
                 .orElseThrow();
         List<String> wrong = new ArrayList<>();
-        var comparison = service.compare(opened);
+        var comparison = opened.compare().now();
         for (UnitSystem units : UnitSystem.values()) {
             comparison.verdicts().forEach(one -> check(one.code(), units, Sentences.of(one, units), wrong));
             comparison.notices().forEach(one -> check(one.code(), units, Sentences.of(one, units), wrong));

@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import org.coldpleat.model.coldstart.plan.ColdStartRequest;
 import org.coldpleat.model.progress.Progress;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -26,25 +26,25 @@ class WatchedRunsTest {
         COMPARE {
             @Override
             Optional<?> of(Progress progress) {
-                return SERVICE.compare(opened, progress);
+                return opened.compare().with(progress);
             }
         },
         MAP {
             @Override
             Optional<?> of(Progress progress) {
-                return SERVICE.map(opened, opened.candidates().get(0), progress);
+                return opened.map(opened.candidates().get(0)).with(progress);
             }
         },
         COLD_START {
             @Override
             Optional<?> of(Progress progress) {
-                return SERVICE.coldStart(opened, ColdStartRequest.AS_STATED, progress);
+                return opened.coldStart(ColdStartRequest.AS_STATED).flatMap(run -> run.with(progress));
             }
         },
         SERVICE_LIFE {
             @Override
             Optional<?> of(Progress progress) {
-                return SERVICE.service(opened, OptionalDouble.empty(), progress);
+                return opened.service(OptionalDouble.empty()).flatMap(run -> run.with(progress));
             }
         };
 
@@ -73,8 +73,8 @@ class WatchedRunsTest {
         }
     }
 
-    @BeforeAll
-    static void open() {
+    @BeforeEach
+    void openAnew() {
         opened = SERVICE.open(Path.of("../demo-cases/ridge-hut-generator/case.yaml"))
                 .opened()
                 .orElseThrow();

@@ -60,7 +60,8 @@ public final class CoverageExperiment {
         CaseDraws.Common common = truth.common(teardown.moved()).orElseThrow();
         ResolvedCase read = resolve(teardown.readings());
         DrawnBands bands = CaseConfidence.bands(read, draws, 1, Progress.NONE).orElseThrow();
-        Optional<Comparison> comparison = compared ? Optional.of(Simulation.compare(read)) : Optional.empty();
+        Optional<Comparison> comparison =
+                compared ? Optional.of(Simulation.compare(read).now()) : Optional.empty();
         int candidates = read.candidateNames().size();
         for (int s = 0; s < read.stateNames().size(); s++) {
             double[] openings = new double[candidates];

@@ -119,6 +119,7 @@ class ConstantFlowCaseTest {
                     medium: {thickness: 0.8 mm, permeability: 2.2e-11 m2, statedArea: %s}
                 """;
         return Simulation.compare(resolve(CASE + candidate.formatted("A", first) + candidate.formatted("B", second)))
+                .now()
                 .verdicts()
                 .stream()
                 .map(Verdict::code)

@@ -69,6 +69,8 @@ class LoadingFactorOfACaseTest {
                                 .resolved()
                                 .orElseThrow(),
                         OptionalDouble.empty())
+                .orElseThrow()
+                .now()
                 .candidates()
                 .get(0);
     }

@@ -40,7 +40,9 @@ class ServiceOfDemoCasesTest {
     @ParameterizedTest
     @MethodSource("cases")
     void everyDemoCaseLoadsOneWay(Path file) {
-        ServiceResult result = Simulation.service(resolved(file), OptionalDouble.empty());
+        ServiceResult result = Simulation.service(resolved(file), OptionalDouble.empty())
+                .orElseThrow()
+                .now();
         for (ServiceResult.Candidate candidate : result.candidates()) {
             String who = file.getParent().getFileName() + ", " + candidate.name();
             assertTrue(candidate.isComputed(), who);
@@ -84,7 +86,9 @@ class ServiceOfDemoCasesTest {
                 .filter(one -> one.getParent().endsWith("half-the-area"))
                 .findFirst()
                 .orElseThrow();
-        ServiceResult result = Simulation.service(resolved(file), OptionalDouble.empty());
+        ServiceResult result = Simulation.service(resolved(file), OptionalDouble.empty())
+                .orElseThrow()
+                .now();
         ServiceResult.Candidate full = named(result, "Full");
         ServiceResult.Candidate half = named(result, "Half");
         double ratio = half.hotBypass().orElseThrow().time()

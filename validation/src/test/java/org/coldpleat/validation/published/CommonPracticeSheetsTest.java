@@ -46,7 +46,7 @@ class CommonPracticeSheetsTest {
                 """ + candidate;
         Resolution resolution = Simulation.resolve(
                 CaseReader.read("common.yaml", text).document().orElseThrow());
-        return Simulation.compare(resolution.resolved().orElseThrow());
+        return Simulation.compare(resolution.resolved().orElseThrow()).now();
     }
 
     private static String sheet(int pleats, String length, String width, String thickness, String opening) {

@@ -98,8 +98,10 @@ class DutyCycleTest {
 
     @Test
     void withoutAStartSectionTheWarmUpIsSaidToBeAssumed() {
-        ServiceResult result =
-                Simulation.service(Cases.resolve(withDuty("warmUp: 10 min\n" + months(4), "")), OptionalDouble.empty());
+        ServiceResult result = Simulation.service(
+                        Cases.resolve(withDuty("warmUp: 10 min\n" + months(4), "")), OptionalDouble.empty())
+                .orElseThrow()
+                .now();
         assertTrue(result.notices().stream().anyMatch(one -> one.code().equals("service.warmUpStated")));
         assertFalse(result.notices().stream().anyMatch(one -> one.code().equals("service.startsByBalance")));
     }
@@ -135,7 +137,8 @@ class DutyCycleTest {
                         .warming()
                         .duration(),
                 1e-9);
-        ServiceResult result = Simulation.service(named, OptionalDouble.empty());
+        ServiceResult result =
+                Simulation.service(named, OptionalDouble.empty()).orElseThrow().now();
         assertTrue(result.notices().stream().anyMatch(one -> one.code().equals("service.startsByBalance")));
         assertTrue(result.candidates().get(0).isComputed());
     }

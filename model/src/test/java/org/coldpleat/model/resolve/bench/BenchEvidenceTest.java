@@ -77,7 +77,7 @@ class BenchEvidenceTest {
     }
 
     private static EvidenceReport evidence(String text) {
-        return Simulation.evidence(Cases.resolve(text), "A");
+        return Simulation.evidence(Cases.resolve(text), "A").now();
     }
 
     private static EvidenceReport.Combined medium(EvidenceReport report) {
@@ -328,11 +328,13 @@ class BenchEvidenceTest {
     @Test
     void planSaysWhatToExpectAndWhichResolutionIsNeeded() {
         ResolvedCase resolved = Cases.resolve(filter(", resistance: 5e7 1/m", ""));
-        TestPlan scale = Simulation.plan(resolved, "A", "scaleTest", java.util.OptionalDouble.empty());
+        TestPlan scale = Simulation.plan(resolved, "A", "scaleTest", java.util.OptionalDouble.empty())
+                .now();
         assertEquals(2.04, scale.expected(), 0.01);
         assertTrue(scale.reachedLnSigma() < scale.presentLnSigma());
         double needed = scale.resolutionNeeded().orElseThrow();
-        TestPlan coarse = Simulation.plan(resolved, "A", "scaleTest", java.util.OptionalDouble.of(needed));
+        TestPlan coarse = Simulation.plan(resolved, "A", "scaleTest", java.util.OptionalDouble.of(needed))
+                .now();
         assertEquals(coarse.presentLnSigma(), coarse.reachedLnSigma(), 1e-9);
     }
 

@@ -8,6 +8,7 @@ import org.coldpleat.model.certainty.ColdStartCandidate;
 import org.coldpleat.model.coldstart.plan.ColdStartRequest;
 import org.coldpleat.model.coldstart.plan.StartOutline;
 import org.coldpleat.model.progress.Progress;
+import org.coldpleat.model.progress.Run;
 import org.coldpleat.model.verdict.start.ColdStart;
 import org.coldpleat.model.verdict.start.ColdStartSweep;
 import org.coldpleat.ui.commandline.argument.CaseArgument;
@@ -85,8 +86,8 @@ public final class ColdStartCommand implements Callable<Integer> {
             throw new Stop(ExitCode.USAGE, Texts.get("error.bandsSweep"));
         }
         OpenedCase opened = caseFile.open(service, console);
-        StartOutline outline = service.startOutline(opened)
-                .orElseThrow(() -> new Stop(ExitCode.BAD_INPUT, Texts.get("error.noStart")));
+        StartOutline outline =
+                opened.startOutline().orElseThrow(() -> new Stop(ExitCode.BAD_INPUT, Texts.get("error.noStart")));
         if (candidate != null) {
             CaseArgument.requireCandidate(opened, candidate);
         }
@@ -111,7 +112,7 @@ public final class ColdStartCommand implements Callable<Integer> {
     }
 
     private int single(OpenedCase opened, ColdStartRequest request) {
-        ColdStart start = service.coldStart(opened, request).orElseThrow();
+        ColdStart start = opened.coldStart(request).map(Run::now).orElseThrow();
         console.result(
                 switch (output.format()) {
                     case TEXT -> ColdStartText.of(start, opened.candidates(), output.units());
@@ -130,8 +131,8 @@ public final class ColdStartCommand implements Callable<Integer> {
     private int sweep(OpenedCase opened, ColdStartRequest request) {
         Progress progress = ProgressLine.on(console, "coldstart.progress");
         ColdStartSweep found = (bands
-                        ? service.bandedColdStartSweep(opened, request, progress)
-                        : service.coldStartSweep(opened, request))
+                        ? opened.bandedColdStartSweep(request).flatMap(run -> run.with(progress))
+                        : opened.coldStartSweep(request).map(Run::now))
                 .orElseThrow(() -> new Stop(ExitCode.FAILURE, Texts.get("error.cancelled")));
         console.result(
                 switch (output.format()) {

@@ -37,7 +37,7 @@ public final class CompareCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         OpenedCase opened = candidates.open(service, console);
-        Comparison comparison = service.compare(opened);
+        Comparison comparison = opened.compare().now();
         console.result(
                 switch (output.format()) {
                     case TEXT -> CompareText.of(comparison, output.units());

@@ -51,7 +51,8 @@ public final class ConfidenceCommand implements Callable<Integer> {
         }
         OpenedCase opened = caseFile.open(service, console);
         Progress progress = ProgressLine.on(console, "confidence.progress");
-        ConfidenceResult result = service.confidence(opened, draws, seed, progress)
+        ConfidenceResult result = opened.confidence(draws, seed)
+                .with(progress)
                 .orElseThrow(() -> new Stop(ExitCode.FAILURE, Texts.get("error.cancelled")));
         console.result(
                 switch (output.format()) {

@@ -58,7 +58,7 @@ public final class EvidenceCommand implements Callable<Integer> {
         }
         List<String> names = candidate == null ? opened.candidates() : List.of(candidate);
         List<EvidenceReport> reports =
-                names.stream().map(name -> service.evidence(opened, name)).toList();
+                names.stream().map(name -> opened.evidence(name).now()).toList();
         console.result(
                 switch (format) {
                     case TEXT -> EvidenceText.of(opened.title(), opened.invented(), reports, units);

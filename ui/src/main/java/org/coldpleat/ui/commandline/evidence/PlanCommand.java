@@ -50,8 +50,8 @@ public final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (!service.plannable().contains(test)) {
-            throw new Stop(ExitCode.USAGE, Texts.get("error.plan", test, String.join(", ", service.plannable())));
+        if (!service.plannableTests().contains(test)) {
+            throw new Stop(ExitCode.USAGE, Texts.get("error.plan", test, String.join(", ", service.plannableTests())));
         }
         OpenedCase opened = caseFile.open(service, console);
         CaseArgument.requireCandidate(opened, candidate);
@@ -60,7 +60,7 @@ public final class PlanCommand implements Callable<Integer> {
             OptionalDouble step = resolution == null
                     ? OptionalDouble.empty()
                     : OptionalDouble.of(ValueArgument.positive("--resolution", resolution, kind()));
-            plan = service.plan(opened, candidate, test, step);
+            plan = opened.plan(candidate, test, step).now();
         } catch (IllegalArgumentException e) {
             throw new Stop(ExitCode.BAD_INPUT, Texts.get("error.planNeeds", e.getMessage()));
         }

@@ -61,7 +61,7 @@ public final class ExplainCommand implements Callable<Integer> {
         }
         ExplainRequest request =
                 new ExplainRequest(candidate, Optional.ofNullable(state), Optional.ofNullable(quantity), temperature());
-        console.result(ExplainedLink.of(service.explain(opened, request), units).text());
+        console.result(ExplainedLink.of(opened.explain(request).now(), units).text());
         return ExitCode.DONE;
     }
 

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.coldpleat.model.coldstart.plan.ColdStartRequest;
 import org.coldpleat.model.coldstart.plan.StartOutline;
+import org.coldpleat.model.progress.Run;
 import org.coldpleat.shared.casefile.writing.CaseWriter;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.file.ChartFiles;
@@ -60,20 +61,18 @@ public final class ExportCommand implements Callable<Integer> {
         UnitSystem units = whole.units();
         OpenedCase opened = caseFile.open(service, console);
         put("read-me.txt", readMe(opened));
-        put("compare", CompareCsv.of(service.compare(opened), units));
+        put("compare", CompareCsv.of(opened.compare().now(), units));
         maps(opened, units);
         start(opened, units);
-        service.service(opened, OptionalDouble.empty())
+        opened.service(OptionalDouble.empty())
+                .map(Run::now)
                 .ifPresent(result -> put("service", ServiceOutput.csv(result, units)));
-        service.settings(
-                        opened,
-                        Optional.empty(),
-                        UsualSettings.from(),
-                        UsualSettings.to(),
-                        ProgressLine.on(console, "settings.progress"))
+        opened.settings(Optional.empty(), UsualSettings.from(), UsualSettings.to())
+                .with(ProgressLine.on(console, "settings.progress"))
                 .ifPresent(result -> put("settings", SettingsCsv.of(result, units)));
         if (draws > 0) {
-            service.confidence(opened, draws, whole.seed(), ProgressLine.on(console, "confidence.progress"))
+            opened.confidence(draws, whole.seed())
+                    .with(ProgressLine.on(console, "confidence.progress"))
                     .ifPresent(result -> put("confidence", ConfidenceCsv.of(result, units)));
         }
         return ExitCode.DONE;
@@ -83,18 +82,20 @@ public final class ExportCommand implements Callable<Integer> {
         List<String> names = opened.candidates();
         for (int c = 0; c < names.size(); c++) {
             String of = (c + 1) + "-" + ChartFiles.fileName(names.get(c));
-            put("map-" + of, MapOutput.csv(service.map(opened, names.get(c)), units));
-            service.multiPass(opened, names.get(c), 0)
+            put("map-" + of, MapOutput.csv(opened.map(names.get(c)).now(), units));
+            opened.multiPass(names.get(c), 0)
+                    .map(Run::now)
                     .ifPresent(report -> put("multipass-" + of, MultiPassOutput.csv(report)));
         }
     }
 
     private void start(OpenedCase opened, UnitSystem units) {
-        Optional<StartOutline> outline = service.startOutline(opened).filter(one -> one.from() < one.hot());
-        outline.flatMap(one -> service.coldStart(opened, ColdStartRequest.AS_STATED))
+        Optional<StartOutline> outline = opened.startOutline().filter(one -> one.from() < one.hot());
+        outline.flatMap(one -> opened.coldStart(ColdStartRequest.AS_STATED).map(Run::now))
                 .ifPresent(start -> put("coldstart", ColdStartCsv.of(start, units)));
         outline.filter(one -> !one.logged())
-                .flatMap(one -> service.coldStartSweep(opened, ColdStartRequest.AS_STATED))
+                .flatMap(
+                        one -> opened.coldStartSweep(ColdStartRequest.AS_STATED).map(Run::now))
                 .ifPresent(sweep -> put("coldstart-sweep", ColdStartSweepOutput.csv(sweep, units)));
     }
 

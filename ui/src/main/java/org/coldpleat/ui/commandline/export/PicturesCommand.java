@@ -65,12 +65,11 @@ public final class PicturesCommand implements Callable<Integer> {
             throw new Stop(ExitCode.USAGE, Texts.get("error.pictureSize", size, String.join(", ", SIZES), LEAST));
         }
         OpenedCase opened = caseFile.open(service, console);
-        if ((moving || frames) && service.startOutline(opened).isEmpty()) {
+        if ((moving || frames) && opened.startOutline().isEmpty()) {
             throw new Stop(ExitCode.BAD_INPUT, Texts.get("error.noStart"));
         }
         try {
             ShowFiles.write(
-                    service,
                     opened,
                     out,
                     new ShowFiles.Wish(width, height, transparent, moving, frames, units),

@@ -45,7 +45,7 @@ public final class ReportCommand implements Callable<Integer> {
         }
         OpenedCase opened = caseFile.open(service, console);
         try {
-            ReportFile.write(service, opened, out, whole.units(), draws, whole.seed(), Progress.NONE);
+            ReportFile.write(opened, out, whole.units(), draws, whole.seed(), Progress.NONE);
         } catch (IOException e) {
             throw new Stop(ExitCode.FAILURE, Texts.get("error.report", e));
         }

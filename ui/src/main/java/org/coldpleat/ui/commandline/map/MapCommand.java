@@ -49,7 +49,7 @@ public final class MapCommand implements Callable<Integer> {
     public Integer call() {
         OpenedCase opened = caseFile.open(service, console);
         CaseArgument.requireCandidate(opened, candidate);
-        MapResult map = service.map(opened, candidate);
+        MapResult map = opened.map(candidate).now();
         console.result(
                 switch (format) {
                     case CSV -> MapOutput.csv(map, units);

@@ -3,6 +3,7 @@ package org.coldpleat.ui.commandline.multipass;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.coldpleat.model.loading.multipass.MultiPassReport;
+import org.coldpleat.model.progress.Run;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.ui.commandline.argument.CaseArgument;
 import org.coldpleat.ui.commandline.argument.OutputArguments;
@@ -53,7 +54,8 @@ public final class MultiPassCommand implements Callable<Integer> {
         }
         OpenedCase opened = caseFile.open(service, console);
         CaseArgument.requireCandidate(opened, candidate);
-        MultiPassReport report = service.multiPass(opened, candidate, share)
+        MultiPassReport report = opened.multiPass(candidate, share)
+                .map(Run::now)
                 .orElseThrow(() -> new Stop(ExitCode.BAD_INPUT, Texts.get("error.noMultiPass", candidate)));
         console.result(
                 switch (format) {

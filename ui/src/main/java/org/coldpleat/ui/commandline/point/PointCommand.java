@@ -79,15 +79,16 @@ public final class PointCommand implements Callable<Integer> {
         double flow = drive.flow == null ? 0 : ValueArgument.positive("--flow", drive.flow, Kind.FLOW_RATE);
         OpenedCase opened = caseFile.open(service, console);
         CaseArgument.requireCandidate(opened, candidate);
-        PointResult point =
-                drive.state != null ? atState(opened, kelvin) : service.pointAtFlow(opened, candidate, flow, kelvin);
+        PointResult point = drive.state != null
+                ? atState(opened, kelvin)
+                : opened.pointAtFlow(candidate, flow, kelvin).now();
         console.result(
                 switch (format) {
                     case TEXT -> PointText.of(point, units);
                     case JSON -> PointJson.of(point);
                 });
         if (plots != null) {
-            opened.sheet(candidate).ifPresent(sheet -> Pictures.ofPoint(sheet, point, units, plots, console));
+            Pictures.ofPoint(opened.sheet(candidate), point, units, plots, console);
         }
         if (!ANSWERS.contains(point.status())) {
             throw new Stop(
@@ -99,6 +100,6 @@ public final class PointCommand implements Callable<Integer> {
 
     private PointResult atState(OpenedCase opened, double kelvin) {
         CaseArgument.requireState(opened, drive.state);
-        return service.point(opened, candidate, drive.state, kelvin);
+        return opened.point(candidate, drive.state, kelvin).now();
     }
 }

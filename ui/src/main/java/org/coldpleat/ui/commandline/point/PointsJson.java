@@ -2,7 +2,6 @@ package org.coldpleat.ui.commandline.point;
 
 import java.util.List;
 import org.coldpleat.model.steady.PointResult;
-import org.coldpleat.shared.casefile.CaseDocument;
 import org.coldpleat.ui.commandline.output.JsonText;
 import org.coldpleat.ui.service.OpenedCase;
 import org.coldpleat.ui.text.ProgramVersion;
@@ -16,7 +15,7 @@ final class PointsJson {
         json.element()
                 .text("schemaVersion", "table-v1")
                 .text("programVersion", ProgramVersion.text())
-                .text("caseDigest", opened.document().map(CaseDocument::digest).orElse(""))
+                .text("caseDigest", opened.document().digest())
                 .text("title", opened.title())
                 .flag("invented", opened.invented())
                 .array("points");

@@ -71,7 +71,7 @@ public final class TableCommand implements Callable<Integer> {
             CaseArgument.requireState(opened, state);
         }
         List<String> states = state == null ? opened.states() : List.of(state);
-        OilRange range = service.range(opened);
+        OilRange range = opened.range();
         double coldest = from == null ? range.from() : ValueArgument.temperature("--from", from);
         double warmest = to == null ? range.to() : ValueArgument.temperature("--to", to);
         if (!(coldest < warmest)) {
@@ -87,7 +87,8 @@ public final class TableCommand implements Callable<Integer> {
                                         new Place(candidate, one, coldest + (warmest - coldest) * i / (count - 1.0)))))
                 .toList();
         List<PointResult> points = places.parallelStream()
-                .map(place -> service.point(opened, place.candidate(), place.state(), place.temperature()))
+                .map(place -> opened.point(place.candidate(), place.state(), place.temperature())
+                        .now())
                 .collect(Collectors.toList());
         console.result(
                 switch (format) {

@@ -2,6 +2,7 @@ package org.coldpleat.ui.commandline.service;
 
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
+import org.coldpleat.model.progress.Run;
 import org.coldpleat.model.verdict.service.ServiceResult;
 import org.coldpleat.ui.commandline.argument.CaseArgument;
 import org.coldpleat.ui.commandline.argument.OutputArguments;
@@ -47,7 +48,8 @@ public final class ServiceCommand implements Callable<Integer> {
         }
         OpenedCase opened = caseFile.open(service, console);
         OptionalDouble horizon = hours == null ? OptionalDouble.empty() : OptionalDouble.of(hours * HOUR);
-        ServiceResult result = service.service(opened, horizon)
+        ServiceResult result = opened.service(horizon)
+                .map(Run::now)
                 .orElseThrow(() -> new Stop(ExitCode.BAD_INPUT, Texts.get("error.noDuty")));
         console.result(
                 switch (output.format()) {

@@ -62,12 +62,8 @@ public final class SettingsCommand implements Callable<Integer> {
         if (candidate != null) {
             CaseArgument.requireCandidate(opened, candidate);
         }
-        SettingsResult result = service.settings(
-                        opened,
-                        Optional.ofNullable(candidate),
-                        low,
-                        high,
-                        ProgressLine.on(console, "settings.progress"))
+        SettingsResult result = opened.settings(Optional.ofNullable(candidate), low, high)
+                .with(ProgressLine.on(console, "settings.progress"))
                 .orElseThrow(() -> new Stop(ExitCode.FAILURE, Texts.get("error.cancelled")));
         console.result(
                 switch (output.format()) {

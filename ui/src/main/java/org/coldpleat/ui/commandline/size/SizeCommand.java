@@ -89,12 +89,13 @@ public final class SizeCommand implements Callable<Integer> {
                 draws,
                 seed);
         Progress progress = ProgressLine.on(console, "confidence.progress");
-        SizingOutcome outcome = service.size(opened, question, progress);
+        SizingOutcome outcome = opened.size(question)
+                .with(progress)
+                .orElseThrow(() -> new Stop(ExitCode.FAILURE, Texts.get("error.cancelled")));
         outcome.problem().ifPresent(problem -> {
             throw new Stop(ExitCode.BAD_INPUT, Sentences.of(problem, output.units()));
         });
-        SizingResult result =
-                outcome.result().orElseThrow(() -> new Stop(ExitCode.FAILURE, Texts.get("error.cancelled")));
+        SizingResult result = outcome.result().orElseThrow();
         console.result(
                 switch (output.format()) {
                     case TEXT -> SizeText.of(result, target, opened.candidates(), output.units());

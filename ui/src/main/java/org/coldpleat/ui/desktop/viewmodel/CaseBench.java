@@ -166,7 +166,7 @@ public final class CaseBench {
         Optional<String> candidate = path.startsWith(CANDIDATES) ? draft.value(path + ".name") : Optional.empty();
         Map<String, SheetMeaning.Amount> amounts = candidate
                 .filter(known.candidates()::contains)
-                .map(name -> SheetMeaning.amounts(path, service.present(known, name), units))
+                .map(name -> SheetMeaning.amounts(path, known.present(name), units))
                 .orElse(Map.of());
         return new SheetMeaning(known.understood(), amounts, units);
     }

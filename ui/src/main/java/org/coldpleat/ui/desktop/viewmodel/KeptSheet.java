@@ -52,7 +52,7 @@ final class KeptSheet {
         return new KeptSheet(
                 path(number),
                 opened.understood(),
-                opened.sheet(opened.candidates().get(number)),
+                Optional.of(opened.sheet(opened.candidates().get(number))),
                 present);
     }
 

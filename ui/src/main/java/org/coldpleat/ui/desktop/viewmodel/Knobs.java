@@ -88,8 +88,7 @@ final class Knobs {
     }
 
     private void drive(String key, String at, String field, String state) {
-        List<Section> states = opened.document().stream()
-                .flatMap(document -> document.root().section(at).stream())
+        List<Section> states = opened.document().root().section(at).stream()
                 .flatMap(section -> section.sections("states").stream())
                 .toList();
         Stream.iterate(0, i -> i + 1)
@@ -108,7 +107,7 @@ final class Knobs {
     }
 
     private void hours() {
-        opened.document().flatMap(document -> document.root().section("duty")).ifPresent(duty -> {
+        opened.document().root().section("duty").ifPresent(duty -> {
             double end = duty.quantity("horizon").map(Measured::value).orElse(HORIZON);
             knobs.put(
                     WhatIf.HOURS, new Knob(WhatIf.HOURS, Kind.DURATION, 0, 0, end, false, (change, factor) -> change));

@@ -35,7 +35,6 @@ import org.coldpleat.ui.chart.cutaway.CutawayDrawing;
  * @param settings every candidate over the opening pressure of its valve
  * @param pleats how many pleats each candidate would need, where they are known
  * @param units units of the report
- * @param words words shared with the command line
  */
 public record ReportInput(
         Comparison comparison,
@@ -50,8 +49,7 @@ public record ReportInput(
         Optional<ServiceResult> service,
         SettingsResult settings,
         List<SizingResult> pleats,
-        UnitSystem units,
-        ReportWords words) {
+        UnitSystem units) {
     public ReportInput {
         Objects.requireNonNull(comparison, "comparison");
         understood = Collections.unmodifiableMap(new LinkedHashMap<>(understood));

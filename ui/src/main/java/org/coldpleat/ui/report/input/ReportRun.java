@@ -13,6 +13,7 @@ import org.coldpleat.model.coldstart.plan.ColdStartRequest;
 import org.coldpleat.model.explain.ExplainRequest;
 import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.model.progress.Progress;
+import org.coldpleat.model.progress.Run;
 import org.coldpleat.model.resolve.input.NamedTemperature;
 import org.coldpleat.model.sizing.SettingsResult;
 import org.coldpleat.model.sizing.SizingResult;
@@ -20,12 +21,11 @@ import org.coldpleat.model.steady.PointResult;
 import org.coldpleat.model.verdict.CandidateResult;
 import org.coldpleat.model.verdict.Comparison;
 import org.coldpleat.model.verdict.start.ColdStart;
-import org.coldpleat.shared.casefile.CaseDocument;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.cutaway.Cutaway;
 import org.coldpleat.ui.chart.cutaway.CutawayDrawing;
-import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
+import org.coldpleat.ui.service.SizingOutcome;
 import org.coldpleat.ui.service.SizingQuestion;
 import org.coldpleat.ui.service.UsualSettings;
 
@@ -55,82 +55,71 @@ public final class ReportRun {
      * @return what the report is written from; empty if the work was ended
      */
     public static Optional<ReportInput> of(
-            CaseService service,
-            OpenedCase opened,
-            UnitSystem units,
-            int draws,
-            long seed,
-            ReportWords words,
-            Progress progress) {
-        Optional<Comparison> compared = service.compare(opened, progress);
+            OpenedCase opened, UnitSystem units, int draws, long seed, Progress progress) {
+        Optional<Comparison> compared = opened.compare().with(progress);
         if (compared.isEmpty()) {
             return Optional.empty();
         }
         Comparison comparison = compared.get();
         Optional<ConfidenceResult> confidence =
-                draws == 0 ? Optional.empty() : service.confidence(opened, draws, seed, progress);
-        Optional<SettingsResult> settings =
-                service.settings(opened, Optional.empty(), UsualSettings.from(), UsualSettings.to(), progress);
-        List<PointResult> hardest = hardestPoints(service, opened, comparison);
-        List<SizingResult> pleats = pleats(service, opened, hardest, Math.max(FEWEST_DRAWS, draws), seed, progress);
+                draws == 0 ? Optional.empty() : opened.confidence(draws, seed).with(progress);
+        Optional<SettingsResult> settings = opened.settings(Optional.empty(), UsualSettings.from(), UsualSettings.to())
+                .with(progress);
+        List<PointResult> hardest = hardestPoints(opened, comparison);
+        List<SizingResult> pleats = pleats(opened, hardest, Math.max(FEWEST_DRAWS, draws), seed, progress);
         if (progress.cancelled() || settings.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(new ReportInput(
                 comparison,
                 opened.understood(),
-                opened.document().map(CaseDocument::words).orElse(Map.of()),
-                chains(service, opened, comparison),
-                opened.candidates().stream()
-                        .map(name -> service.map(opened, name))
-                        .toList(),
+                opened.document().words(),
+                chains(opened, comparison),
+                opened.candidates().stream().map(name -> opened.map(name).now()).toList(),
                 drawings(opened, hardest, units),
                 opened.candidates().stream()
-                        .map(name -> service.evidence(opened, name))
+                        .map(name -> opened.evidence(name).now())
                         .toList(),
                 confidence,
-                start(service, opened),
-                service.service(opened, OptionalDouble.empty()),
+                start(opened),
+                opened.service(OptionalDouble.empty()).map(Run::now),
                 settings.get(),
                 pleats,
-                units,
-                words));
+                units));
     }
 
     /** How many pleats would keep each valve shut where it is hardest; none for a candidate without known pleats. */
     private static List<SizingResult> pleats(
-            CaseService service,
-            OpenedCase opened,
-            List<PointResult> hardest,
-            int draws,
-            long seed,
-            Progress progress) {
+            OpenedCase opened, List<PointResult> hardest, int draws, long seed, Progress progress) {
         List<SizingResult> pleats = new ArrayList<>();
         for (PointResult point : hardest) {
             if (!progress.cancelled() && point.bypass().isPresent()) {
                 SizingQuestion question = SizingQuestion.pleatsThatKeepShut(
                         point.candidate(), point.temperature(), point.state(), draws, seed);
-                service.size(opened, question, progress).result().ifPresent(pleats::add);
+                opened.size(question)
+                        .with(progress)
+                        .flatMap(SizingOutcome::result)
+                        .ifPresent(pleats::add);
             }
         }
         return pleats;
     }
 
     /** The start as the case has it; empty without one, or if it would begin hot. */
-    public static Optional<ColdStart> start(CaseService service, OpenedCase opened) {
-        return service.startOutline(opened)
+    public static Optional<ColdStart> start(OpenedCase opened) {
+        return opened.startOutline()
                 .filter(outline -> outline.from() < outline.hot())
-                .flatMap(outline -> service.coldStart(opened, ColdStartRequest.AS_STATED));
+                .flatMap(outline -> opened.coldStart(ColdStartRequest.AS_STATED).map(Run::now));
     }
 
-    private static Map<String, Explanation> chains(CaseService service, OpenedCase opened, Comparison comparison) {
+    private static Map<String, Explanation> chains(OpenedCase opened, Comparison comparison) {
         Map<String, Explanation> chains = new LinkedHashMap<>();
         for (CandidateResult candidate : comparison.candidates()) {
             for (StateResult state : candidate.states()) {
                 chains.put(
                         ReportInput.chainKey(candidate.name(), state.state(), "openingTemperature"),
-                        service.explain(
-                                opened, ExplainRequest.of(candidate.name()).in(state.state())));
+                        opened.explain(ExplainRequest.of(candidate.name()).in(state.state()))
+                                .now());
             }
             for (StateResult state : candidate.states()) {
                 if (state.shares().stream().anyMatch(at -> at.share().value() > 0)) {
@@ -139,14 +128,14 @@ public final class ReportRun {
                             .about(SHARE);
                     chains.put(
                             ReportInput.chainKey(candidate.name(), state.state(), SHARE),
-                            service.explain(opened, share));
+                            opened.explain(share).now());
                 }
             }
             for (String quantity : OF_THE_SHEET) {
                 chains.put(
                         ReportInput.chainKey(candidate.name(), "", quantity),
-                        service.explain(
-                                opened, ExplainRequest.of(candidate.name()).about(quantity)));
+                        opened.explain(ExplainRequest.of(candidate.name()).about(quantity))
+                                .now());
             }
         }
         return chains;
@@ -157,13 +146,13 @@ public final class ReportRun {
         double most = greatestFlow(points);
         List<CutawayDrawing> drawings = new ArrayList<>();
         for (PointResult point : points) {
-            opened.sheet(point.candidate()).ifPresent(sheet -> drawings.add(Cutaway.of(sheet, point, most, units)));
+            drawings.add(Cutaway.of(opened.sheet(point.candidate()), point, most, units));
         }
         return drawings;
     }
 
     /** Every candidate in the coldest named oil, in the state that asks most of any valve. */
-    public static List<PointResult> hardestPoints(CaseService service, OpenedCase opened, Comparison comparison) {
+    public static List<PointResult> hardestPoints(OpenedCase opened, Comparison comparison) {
         String state = comparison.candidates().stream()
                 .flatMap(candidate -> candidate.states().stream())
                 .max(Comparator.comparingDouble(one -> one.greatestRatio().value()))
@@ -174,7 +163,7 @@ public final class ReportRun {
                 .min()
                 .orElse(comparison.from());
         return opened.candidates().stream()
-                .map(name -> service.point(opened, name, state, coldest))
+                .map(name -> opened.point(name, state, coldest).now())
                 .toList();
     }
 

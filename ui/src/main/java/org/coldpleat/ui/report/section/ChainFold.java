@@ -6,6 +6,7 @@ import org.coldpleat.shared.quantity.QuantityFormat;
 import org.coldpleat.ui.report.input.ReportInput;
 import org.coldpleat.ui.service.FieldWords;
 import org.coldpleat.ui.service.Sentences;
+import org.coldpleat.ui.text.Texts;
 import org.jsoup.nodes.Element;
 
 /** The chain behind a number, folded under it. */
@@ -38,7 +39,7 @@ public final class ChainFold {
         item.appendText(Sentences.explanation(link.key(), "title").orElse(link.key()));
         String owner = FieldWords.subject(link);
         if (!owner.isEmpty()) {
-            String subject = input.words().label("part." + owner, owner);
+            String subject = Texts.getOr("part." + owner, owner);
             item.appendText(" (").appendChild(Tags.said(subject)).appendText(")");
         }
         if (Double.isFinite(link.value())) {

@@ -7,17 +7,15 @@ import org.coldpleat.model.certainty.measurement.EvidenceReport.Member;
 import org.coldpleat.model.resolve.candidate.TestReport;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.source.Provenance;
-import org.coldpleat.ui.report.input.ReportInput;
 import org.coldpleat.ui.service.Sentences;
+import org.coldpleat.ui.text.Texts;
 import org.jsoup.nodes.Element;
 
 /** What the tests of a candidate say, and where they disagree. */
 final class EvidenceBlock {
-    private final ReportInput input;
     private final Amounts amounts;
 
-    EvidenceBlock(ReportInput input, Amounts amounts) {
-        this.input = input;
+    EvidenceBlock(Amounts amounts) {
         this.amounts = amounts;
     }
 
@@ -33,8 +31,8 @@ final class EvidenceBlock {
         return Optional.of(block);
     }
 
-    private String label(String key, String code) {
-        return input.words().label(key + code, code);
+    private static String label(String key, String code) {
+        return Texts.getOr(key + code, code);
     }
 
     private Element test(TestReport test) {

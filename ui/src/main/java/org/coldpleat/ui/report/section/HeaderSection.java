@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.coldpleat.model.verdict.Comparison;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.ui.report.input.ReportInput;
+import org.coldpleat.ui.text.ProgramVersion;
 import org.jsoup.nodes.Element;
 
 /** Title, story, and what marks this run. */
@@ -29,7 +30,7 @@ public final class HeaderSection implements ReportSection {
     /** Version, digest and seed. */
     private static Element identity(ReportInput input) {
         Element line = Tags.text("p", "identity", ReportTexts.get("header.version") + " ");
-        line.appendChild(Tags.quoted(input.words().version()));
+        line.appendChild(Tags.quoted(ProgramVersion.text()));
         line.appendText("; " + ReportTexts.get("header.digest") + " ")
                 .appendChild(Tags.quoted(
                         ReportTexts.get("header.sha", input.comparison().digest())));

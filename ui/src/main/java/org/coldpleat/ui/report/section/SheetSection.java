@@ -22,7 +22,7 @@ public final class SheetSection implements ReportSection {
         Element section = Tags.of("section", "").id("sheets");
         section.appendChild(Tags.text("h2", "", ReportTexts.get("sheets.title")));
         List<CandidateResult> candidates = input.comparison().candidates();
-        EvidenceBlock evidence = new EvidenceBlock(input, amounts);
+        EvidenceBlock evidence = new EvidenceBlock(amounts);
         for (int c = 0; c < candidates.size(); c++) {
             String head = "candidates[" + c + "].";
             Element sheet = Tags.of("section", "sheet").id("sheet-" + (c + 1));

@@ -11,6 +11,7 @@ import org.coldpleat.model.verdict.Comparison;
 import org.coldpleat.model.verdict.Verdict;
 import org.coldpleat.ui.report.input.ReportInput;
 import org.coldpleat.ui.report.input.ReportRun;
+import org.coldpleat.ui.text.Pages;
 import org.jsoup.nodes.Element;
 
 /** The verdict: one sentence, one table, then every sentence with the numbers behind it. */
@@ -80,8 +81,8 @@ public final class VerdictSection implements ReportSection {
             Element row = Tags.of("tr", "")
                     .appendChild(Tags.of("th", "").attr("scope", "row").appendChild(Tags.said(candidate.name())));
             for (StateResult state : candidate.states()) {
-                Element answer = amounts.words(
-                        input.words().answer(state, comparison, input.units()), chance(state), "computed");
+                Element answer =
+                        amounts.words(Pages.answer(state, comparison, input.units()), chance(state), "computed");
                 Element cell = folds.under(answer, input.chain(candidate.name(), state.state(), "openingTemperature"));
                 input.chain(candidate.name(), state.state(), ReportRun.SHARE)
                         .ifPresent(chain -> cell.appendChild(folds.fold(ReportTexts.get("chain.share"), chain)));

@@ -26,8 +26,9 @@ class CutawayTest {
     private static final double LITER_A_MINUTE = 1 / 60000.0;
 
     private static CutawayDrawing drawing(String candidate, double liters, double kelvin) {
-        PointResult point = CaseService.standard().pointAtFlow(CASE, candidate, liters * LITER_A_MINUTE, kelvin);
-        return Cutaway.of(CASE.sheet(candidate).orElseThrow(), point, point.flow(), UnitSystem.METRIC);
+        PointResult point =
+                CASE.pointAtFlow(candidate, liters * LITER_A_MINUTE, kelvin).now();
+        return Cutaway.of(CASE.sheet(candidate), point, point.flow(), UnitSystem.METRIC);
     }
 
     private static double widest(CutawayDrawing drawing, Role role) {
@@ -66,7 +67,7 @@ class CutawayTest {
         assertEquals(0, warm.count(Role.BYPASS_STREAM));
         CutawayDrawing cold = drawing("Slate", 5, 258);
         assertTrue(cold.count(Role.BYPASS_STREAM) > 0);
-        PointResult point = CaseService.standard().pointAtFlow(CASE, "Slate", 5 * LITER_A_MINUTE, 258);
+        PointResult point = CASE.pointAtFlow("Slate", 5 * LITER_A_MINUTE, 258).now();
         double share = point.bypass().orElseThrow().share();
         double wide = widest(cold, Role.BYPASS_STREAM);
         double filtered = widest(cold, Role.FILTERED_STREAM);
@@ -86,7 +87,7 @@ class CutawayTest {
     void whatIsNotMeasuredIsDashedAndSaysSo() {
         List<Section> sheets =
                 CaseReader.read(HUT).document().orElseThrow().root().sections("candidates");
-        PointResult point = CaseService.standard().pointAtFlow(CASE, "Slate", 5 * LITER_A_MINUTE, 300);
+        PointResult point = CASE.pointAtFlow("Slate", 5 * LITER_A_MINUTE, 300).now();
         CutawayDrawing full = Cutaway.of(sheets.get(0), point, point.flow(), UnitSystem.METRIC);
         assertEquals(
                 0, full.labels().stream().filter(label -> !label.measured()).count());

@@ -118,12 +118,12 @@ class LiveWindowTest {
         assertFalse(first.note().isBlank());
         assertNotEquals(before, first.curves());
         String state = edited.states().get(0);
-        assertEquals(rows(RunCharts.sheet(service.glance(edited, state))), first.curves());
+        assertEquals(rows(RunCharts.sheet(edited.glance(state).now())), first.curves());
         assertEquals(pageBefore, first.page());
         assertTrue(first.verdict().startsWith(WindowTexts.get("answers.stale")), first.verdict());
         assertEquals("", shown.get(1).note());
-        assertEquals(rows(RunCharts.sheets(service.compare(edited)).get(0)), curves());
-        assertEquals(Pages.comparison(service.compare(edited), UnitSystem.METRIC), page());
+        assertEquals(rows(RunCharts.sheets(edited.compare().now()).get(0)), curves());
+        assertEquals(Pages.comparison(edited.compare().now(), UnitSystem.METRIC), page());
         assertNotEquals(pageBefore, page());
         assertFalse(window.verdictWords().contains(WindowTexts.get("answers.stale")));
         assertFalse(stage.getScene().getRoot().getStyleClass().contains(PALE));
@@ -142,8 +142,8 @@ class LiveWindowTest {
                         .draft()
                         .value(PRESSURE.substring(7))
                         .orElseThrow());
-        assertEquals(Pages.comparison(service.compare(opened()), UnitSystem.METRIC), page());
-        assertEquals(rows(RunCharts.sheets(service.compare(opened())).get(0)), curves());
+        assertEquals(Pages.comparison(opened().compare().now(), UnitSystem.METRIC), page());
+        assertEquals(rows(RunCharts.sheets(opened().compare().now()).get(0)), curves());
     }
 
     @Test

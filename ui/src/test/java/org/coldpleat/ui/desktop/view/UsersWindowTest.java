@@ -19,7 +19,6 @@ import javafx.stage.Stage;
 import org.coldpleat.model.certainty.StateResult;
 import org.coldpleat.model.verdict.CandidateResult;
 import org.coldpleat.ui.desktop.view.chart.PicturePane;
-import org.coldpleat.ui.service.CaseService;
 import org.junit.jupiter.api.Test;
 import org.testfx.framework.junit5.Start;
 
@@ -82,8 +81,12 @@ class UsersWindowTest extends HutWindow {
         robot.interact(() -> probe.node("#copyFilter", Button.class).fire());
         probe.ready();
         String twin = window.bench().orElseThrow().candidates().get(4);
-        List<CandidateResult> all = CaseService.standard()
-                .compare(window.bench().orElseThrow().opened().orElseThrow())
+        List<CandidateResult> all = window.bench()
+                .orElseThrow()
+                .opened()
+                .orElseThrow()
+                .compare()
+                .now()
                 .candidates();
         assertEquals("Slate", all.get(1).name());
         assertEquals(twin, all.get(4).name());
@@ -117,8 +120,12 @@ class UsersWindowTest extends HutWindow {
     /** The reading line finds where the curve of a filter meets its opening pressure, within 1 % of the answer on the kelvin scale. */
     @Test
     void whereTheValveOpensIsReadFromThePicture() {
-        StateResult copper = CaseService.standard()
-                .compare(window.bench().orElseThrow().opened().orElseThrow())
+        StateResult copper = window.bench()
+                .orElseThrow()
+                .opened()
+                .orElseThrow()
+                .compare()
+                .now()
                 .candidates()
                 .get(1)
                 .states()
@@ -126,8 +133,11 @@ class UsersWindowTest extends HutWindow {
         robot.interact(
                 () -> probe.node("#state", ChoiceBox.class).getSelectionModel().select(1));
         Pattern reading = Pattern.compile("At (-?[0-9.]+) .*?Copper (-?[0-9.]+) kPa");
-        double opening = CaseService.standard()
-                        .present(window.bench().orElseThrow().opened().orElseThrow(), "Copper")
+        double opening = window.bench()
+                        .orElseThrow()
+                        .opened()
+                        .orElseThrow()
+                        .present("Copper")
                         .openingPressure()
                         .orElseThrow()
                 / 1000;

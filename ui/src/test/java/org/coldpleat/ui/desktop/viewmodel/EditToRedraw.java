@@ -43,12 +43,11 @@ final class EditToRedraw {
         CaseBench bench = CaseBench.open(service, Path.of(arguments[0]));
         System.out.println("a typed value");
         measure(EDIT, i -> edit(service, bench, 40 + Math.floorMod(i, 30)));
-        Trials trials = service.trials();
+        Trials trials = new Trials();
         OpenedCase opened = bench.opened().orElseThrow();
         String state = opened.states().get(0);
-        WhatIf whatIf =
-                WhatIf.of(opened, 0, service.present(opened, opened.candidates().get(0)), state);
-        StateSheet sheet = RunCharts.sheet(service.glance(opened, state));
+        WhatIf whatIf = WhatIf.of(opened, 0, opened.present(opened.candidates().get(0)), state);
+        StateSheet sheet = RunCharts.sheet(opened.glance(state).now());
         for (Knob knob : whatIf.knobs()) {
             System.out.println("a slider: " + knob.key());
             measure(DRAG, i -> drag(trials, bench, whatIf, knob, sheet, Math.floorMod(i, 30) / 29.0));
@@ -117,7 +116,7 @@ final class EditToRedraw {
         }
         OpenedCase opened = bench.opened().orElseThrow();
         long read = System.nanoTime();
-        Glance glance = service.glance(opened, opened.states().get(0));
+        Glance glance = opened.glance(opened.states().get(0)).now();
         long curves = System.nanoTime();
         StateSheet sheet = RunCharts.sheet(glance);
         draw(TemperatureCharts.pressure(sheet, UnitSystem.METRIC));

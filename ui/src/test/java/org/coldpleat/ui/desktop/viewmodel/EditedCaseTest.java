@@ -76,7 +76,9 @@ class EditedCaseTest {
                 OpenedCase read = fresh.opened().orElseThrow();
                 assertEquals(read.understood(), edited.understood());
                 String state = read.states().get(random.nextInt(read.states().size()));
-                assertEquals(RecordText.of(SERVICE.glance(read, state)), RecordText.of(SERVICE.glance(edited, state)));
+                assertEquals(
+                        RecordText.of(read.glance(state).now()),
+                        RecordText.of(edited.glance(state).now()));
             }
         }
         assertTrue(understood > STEPS / 4, "steps that were understood: " + understood);
@@ -85,11 +87,13 @@ class EditedCaseTest {
         }
         OpenedCase edited = bench.opened().orElseThrow();
         OpenedCase read = afresh(bench).opened().orElseThrow();
-        assertEquals(RecordText.of(SERVICE.compare(read)), RecordText.of(SERVICE.compare(edited)));
+        assertEquals(
+                RecordText.of(read.compare().now()),
+                RecordText.of(edited.compare().now()));
         String candidate = read.candidates().get(0);
         assertEquals(
-                RecordText.of(SERVICE.explain(read, ExplainRequest.of(candidate))),
-                RecordText.of(SERVICE.explain(edited, ExplainRequest.of(candidate))));
+                RecordText.of(read.explain(ExplainRequest.of(candidate)).now()),
+                RecordText.of(edited.explain(ExplainRequest.of(candidate)).now()));
     }
 
     @Test

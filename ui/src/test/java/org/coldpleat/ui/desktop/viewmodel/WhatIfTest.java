@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.coldpleat.model.change.CandidateChange;
+import org.coldpleat.model.progress.Run;
 import org.coldpleat.model.steady.Glance;
 import org.coldpleat.model.steady.Trial;
 import org.coldpleat.model.verdict.service.ServiceResult;
@@ -28,7 +29,7 @@ class WhatIfTest {
 
     private final CaseService service = CaseService.standard();
     private CaseBench bench;
-    private final Trials trials = service.trials();
+    private final Trials trials = new Trials();
     private OpenedCase opened;
     private String state;
     private WhatIf untouched;
@@ -42,7 +43,7 @@ class WhatIfTest {
     }
 
     private WhatIf whatIf(OpenedCase one, int number) {
-        return WhatIf.of(one, number, service.present(one, one.candidates().get(number)), state);
+        return WhatIf.of(one, number, one.present(one.candidates().get(number)), state);
     }
 
     private TriedOut out(WhatIf tried) {
@@ -100,17 +101,14 @@ class WhatIfTest {
     @Test
     void nothingMovedIsTheCandidateItself() {
         TriedOut out = out(untouched);
-        Glance.Candidate known = service.glance(opened, state).candidates().get(COPPER);
+        Glance.Candidate known = opened.glance(state).now().candidates().get(COPPER);
         assertArrayEquals(
                 known.curve().valveDifference(), out.before().curve().curve().valveDifference());
         assertArrayEquals(
                 known.curve().valveDifference(),
                 out.after().orElseThrow().curve().curve().valveDifference());
         assertEquals(
-                service.point(opened, "Copper", state, COLD)
-                        .bypass()
-                        .orElseThrow()
-                        .share(),
+                opened.point("Copper", state, COLD).now().bypass().orElseThrow().share(),
                 out.before().bypassShare(),
                 1e-9);
     }
@@ -131,7 +129,8 @@ class WhatIfTest {
         // the service tells the temperature of the state it starts in, to 0.01 K
         String start = "cold idle";
         double hours = 60 * 3600.0;
-        ServiceResult.Candidate life = service.service(opened, OptionalDouble.of(hours))
+        ServiceResult.Candidate life = opened.service(OptionalDouble.of(hours))
+                .map(Run::now)
                 .orElseThrow()
                 .candidates()
                 .get(COPPER);
@@ -158,7 +157,7 @@ class WhatIfTest {
         assertEquals("Copper 2", bench.candidates().get(number));
         assertTrue(bench.isUnderstood());
         Glance.Candidate kept =
-                service.glance(bench.opened().orElseThrow(), state).candidates().get(number);
+                bench.opened().orElseThrow().glance(state).now().candidates().get(number);
         // a sheet is written with nine digits, and a pack about to close answers 20-fold
         assertArrayEquals(trial.curve().curve().valveDifference(), kept.curve().valveDifference(), 1);
         assertEquals(warmest(trial), kept.intervals().get(0)[1], 1e-3);
@@ -200,7 +199,7 @@ class WhatIfTest {
                 WhatIf whatIf = WhatIf.of(
                         its,
                         c,
-                        service.present(its, its.candidates().get(c)),
+                        its.present(its.candidates().get(c)),
                         its.states().get(0));
                 for (Knob knob : whatIf.knobs()) {
                     if (!knob.key().equals(WhatIf.HOURS)) {

@@ -8,7 +8,6 @@ import org.coldpleat.model.verdict.Comparison;
 import org.coldpleat.ui.desktop.view.part.WindowTexts;
 import org.coldpleat.ui.desktop.view.part.Worker;
 import org.coldpleat.ui.desktop.viewmodel.CaseView;
-import org.coldpleat.ui.service.CaseService;
 
 /**
  * Works the case out anew after each change: curves without bands at once, then all of it. What the window shows is
@@ -20,7 +19,6 @@ public final class CaseRun {
     private static final String STALE = "stale";
     private static final String GLANCED = "glanced";
 
-    private final CaseService service;
     private final Worker worker;
     private final Worker quick;
     private final Node marked;
@@ -48,14 +46,12 @@ public final class CaseRun {
      * @param view what is looked at, if the case is understood
      */
     public CaseRun(
-            CaseService service,
             Worker worker,
             Worker quick,
             Node marked,
             StatusLine status,
             Supplier<Optional<CaseView>> view,
             Shown shown) {
-        this.service = service;
         this.worker = worker;
         this.quick = quick;
         this.marked = marked;
@@ -97,12 +93,13 @@ public final class CaseRun {
 
     private void glance() {
         view.get()
-                .ifPresent(now -> quick.run(GLANCE, () -> service.glance(now.opened(), now.state()), fresh -> {
-                    shown.glanced(fresh);
-                    mark(GLANCED, true);
-                    status.say(WindowTexts.get("status.glance"));
-                    compare();
-                }));
+                .ifPresent(now ->
+                        quick.run(GLANCE, () -> now.opened().glance(now.state()).now(), fresh -> {
+                            shown.glanced(fresh);
+                            mark(GLANCED, true);
+                            status.say(WindowTexts.get("status.glance"));
+                            compare();
+                        }));
     }
 
     private void compare() {
@@ -110,7 +107,7 @@ public final class CaseRun {
             comparisonDue = false;
             view.get()
                     .ifPresent(now -> worker.watch(
-                            RUN, progress -> service.compare(now.opened(), progress), this::take, status::advanced));
+                            RUN, progress -> now.opened().compare().with(progress), this::take, status::advanced));
         }
     }
 

@@ -34,7 +34,6 @@ import org.coldpleat.ui.desktop.view.study.Studies;
 import org.coldpleat.ui.desktop.view.study.StudyPane;
 import org.coldpleat.ui.desktop.viewmodel.CaseView;
 import org.coldpleat.ui.desktop.viewmodel.ShownCandidates;
-import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.text.ExplainedLink;
 import org.coldpleat.ui.text.Pages;
 import org.jfree.chart.JFreeChart;
@@ -44,7 +43,6 @@ public final class ChartTabs extends TabPane {
     private static final String POINT = "point";
     private static final String EXPLAIN = "explain";
 
-    private final CaseService service;
     private final Worker worker;
     private final Worker quick;
     private final LateCharts late;
@@ -67,21 +65,19 @@ public final class ChartTabs extends TabPane {
      * @param view what is looked at now; empty if there is nothing to show it for
      * @param look of the pictures
      */
-    public ChartTabs(
-            CaseService service, Worker worker, Worker quick, Supplier<Optional<CaseView>> view, PictureLook look) {
-        this.service = service;
+    public ChartTabs(Worker worker, Worker quick, Supplier<Optional<CaseView>> view, PictureLook look) {
         this.worker = worker;
         this.quick = quick;
         this.view = view;
         pressure = new ChartPane("chart-pressure", look);
         share = new ChartPane("chart-share", look);
-        late = new LateCharts(service, worker, look);
+        late = new LateCharts(worker, look);
         cutaway = new ChartPane("cutaway", look);
         page = text("page", look);
         legends = List.of(
                 new CandidateLegend("legend-pressure", curvesShown, this::curves, look),
                 new CandidateLegend("legend-share", curvesShown, this::curves, look));
-        studies = new Studies(service, view, look);
+        studies = new Studies(view, look);
         setId("tabs");
         setAccessibleText(WindowTexts.get("charts"));
         tab("pressure", pressure);
@@ -214,8 +210,10 @@ public final class ChartTabs extends TabPane {
         quick.run(
                 POINT,
                 () -> {
-                    PointResult result = service.point(one.opened(), one.candidate(), one.state(), one.temperature());
-                    Section sheet = one.opened().sheet(one.candidate()).orElseThrow();
+                    PointResult result = one.opened()
+                            .point(one.candidate(), one.state(), one.temperature())
+                            .now();
+                    Section sheet = one.opened().sheet(one.candidate());
                     return Cutaway.of(sheet, result, result.flow(), one.units());
                 },
                 cutaway::show);
@@ -262,7 +260,9 @@ public final class ChartTabs extends TabPane {
                                                 .about("bypassShare")
                                                 .at(now.temperature()),
                                         ExplainRequest.of(candidate).about("chanceOpen"))
-                                .map(asked -> service.explain(now.opened(), asked.in(now.state())))
+                                .map(asked -> now.opened()
+                                        .explain(asked.in(now.state()))
+                                        .now())
                                 .map(chain -> ExplainedLink.of(chain, now.units()))
                                 .toList(),
                         chains -> {

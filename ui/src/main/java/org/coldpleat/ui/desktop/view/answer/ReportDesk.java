@@ -16,7 +16,6 @@ import org.coldpleat.ui.desktop.view.part.Worker;
 import org.coldpleat.ui.desktop.viewmodel.CaseBench;
 import org.coldpleat.ui.report.ReportFile;
 import org.coldpleat.ui.report.input.ReportRun;
-import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 
 /** Writes the report of the case beside the window; the work can be stopped. */
@@ -25,7 +24,6 @@ public final class ReportDesk {
 
     private final Stage stage;
     private final FileQuestions questions;
-    private final CaseService service;
     private final Supplier<Optional<CaseBench>> bench;
     private final Consumer<String> said;
     private final Worker worker;
@@ -37,14 +35,9 @@ public final class ReportDesk {
      * @param said told what happened, in words
      */
     public ReportDesk(
-            Stage stage,
-            FileQuestions questions,
-            CaseService service,
-            Supplier<Optional<CaseBench>> bench,
-            Consumer<String> said) {
+            Stage stage, FileQuestions questions, Supplier<Optional<CaseBench>> bench, Consumer<String> said) {
         this.stage = stage;
         this.questions = questions;
-        this.service = service;
         this.bench = bench;
         this.said = said;
         worker = new Worker(e -> ended(WindowTexts.get("status.problems", e.toString())));
@@ -87,7 +80,7 @@ public final class ReportDesk {
 
     private boolean written(OpenedCase opened, Path file, UnitSystem units, Progress progress) {
         try {
-            return ReportFile.write(service, opened, file, units, ReportRun.DRAWS, ReportRun.SEED, progress);
+            return ReportFile.write(opened, file, units, ReportRun.DRAWS, ReportRun.SEED, progress);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -10,7 +10,6 @@ import org.coldpleat.ui.desktop.view.part.Worker;
 import org.coldpleat.ui.desktop.viewmodel.CaseBench;
 import org.coldpleat.ui.desktop.viewmodel.CaseView;
 import org.coldpleat.ui.desktop.viewmodel.WhatIf;
-import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.Trials;
 import org.coldpleat.ui.service.TriedOut;
 
@@ -18,7 +17,6 @@ import org.coldpleat.ui.service.TriedOut;
 public final class WhatIfDesk {
     private static final String TRY = "try";
 
-    private final CaseService service;
     private final Supplier<Optional<CaseBench>> bench;
     private final Supplier<Optional<CaseView>> view;
     private final ChartTabs tabs;
@@ -35,18 +33,16 @@ public final class WhatIfDesk {
      * @param kept told the number of a candidate that was added
      */
     public WhatIfDesk(
-            CaseService service,
             Supplier<Optional<CaseBench>> bench,
             Supplier<Optional<CaseView>> view,
             ChartTabs tabs,
             Consumer<RuntimeException> failed,
             Consumer<Integer> kept) {
-        this.service = service;
         this.bench = bench;
         this.view = view;
         this.tabs = tabs;
         worker = new Worker(failed);
-        trials = service.trials();
+        trials = new Trials();
         pane = new WhatIfPane(this::turn, () -> keep(kept));
         pane.expandedProperty().addListener(observed -> follow());
     }
@@ -78,7 +74,7 @@ public final class WhatIfDesk {
         WhatIf fresh = WhatIf.of(
                 one.opened(),
                 one.opened().candidates().indexOf(one.candidate()),
-                service.present(one.opened(), one.candidate()),
+                one.opened().present(one.candidate()),
                 one.state());
         turn(pane.tried().onto(fresh));
     }

@@ -23,16 +23,15 @@ public final class FirstDrawing {
 
     /** Begins beside whatever else is done; what goes wrong is met again by the window, which has words for it. */
     public static void begin(CaseService service, Path file) {
-        Thread drawing = new Thread(
-                () -> service.open(file).opened().ifPresent(opened -> draw(service, opened)), "first drawing");
+        Thread drawing =
+                new Thread(() -> service.open(file).opened().ifPresent(opened -> draw(opened)), "first drawing");
         drawing.setDaemon(true);
         drawing.setUncaughtExceptionHandler((thread, problem) -> {});
         drawing.start();
     }
 
-    private static void draw(CaseService service, OpenedCase opened) {
-        StateSheet sheet =
-                RunCharts.sheet(service.glance(opened, opened.states().get(0)));
+    private static void draw(OpenedCase opened) {
+        StateSheet sheet = RunCharts.sheet(opened.glance(opened.states().get(0)).now());
         BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_ARGB_PRE);
         Graphics2D g2 = image.createGraphics();
         Rectangle2D area = new Rectangle2D.Double(0, 0, WIDTH, HEIGHT);

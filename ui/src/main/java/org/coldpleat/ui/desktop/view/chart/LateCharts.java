@@ -14,31 +14,19 @@ import org.coldpleat.ui.desktop.view.part.PictureLook;
 import org.coldpleat.ui.desktop.view.part.WindowTexts;
 import org.coldpleat.ui.desktop.view.part.Worker;
 import org.coldpleat.ui.desktop.viewmodel.CaseView;
-import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import org.jfree.chart.JFreeChart;
 
-/** The map and the minutes after a start: worked out when they are looked at, and kept to be drawn in other units. */
+/** The map and the minutes after a start: worked out when they are looked at. */
 public final class LateCharts {
     private static final String MAP = "map";
     private static final String COLD_START = "coldStart";
 
-    private final CaseService service;
     private final Worker worker;
     private final ChartPane map;
     private final ChartPane coldStart;
-    private Optional<Known<ShareGrid>> knownMap = Optional.empty();
-    private Optional<Known<ColdStart>> knownStart = Optional.empty();
 
-    /** What was worked out, and what for. */
-    private record Known<T>(OpenedCase opened, String candidate, T result) {
-        boolean isOf(OpenedCase other, String name) {
-            return opened == other && candidate.equals(name);
-        }
-    }
-
-    public LateCharts(CaseService service, Worker worker, PictureLook look) {
-        this.service = service;
+    public LateCharts(Worker worker, PictureLook look) {
         this.worker = worker;
         map = new ChartPane("chart-map", look);
         coldStart = new ChartPane("chart-coldStart", look);
@@ -57,31 +45,21 @@ public final class LateCharts {
         return List.of(map, coldStart);
     }
 
-    /** Forgets everything, because another case is opened. */
+    /** Ends what is being worked out, because another case is opened. */
     public void clear() {
         worker.cancel(MAP);
         worker.cancel(COLD_START);
-        knownMap = Optional.empty();
-        knownStart = Optional.empty();
     }
 
     /** Draws the map of the chosen filter. */
     public void map(CaseView now) {
         OpenedCase opened = now.opened();
-        String candidate = now.candidate();
-        Optional<Known<ShareGrid>> known = knownMap.filter(one -> one.isOf(opened, candidate));
-        if (known.isPresent()) {
-            draw(known.get().result(), now.units());
-            return;
-        }
         worker.watch(
                 MAP,
-                progress -> service.map(opened, candidate, progress)
+                progress -> opened.map(now.candidate())
+                        .with(progress)
                         .map(found -> RunCharts.grid(found, opened.title(), opened.invented())),
-                grid -> {
-                    knownMap = Optional.of(new Known<>(opened, candidate, grid));
-                    draw(grid, now.units());
-                },
+                grid -> draw(grid, now.units()),
                 share -> {});
     }
 
@@ -92,12 +70,7 @@ public final class LateCharts {
     /** Draws the start as the case states it, or says why there is none to show. */
     public void start(CaseView now) {
         OpenedCase opened = now.opened();
-        Optional<Known<ColdStart>> known = knownStart.filter(one -> one.isOf(opened, ""));
-        if (known.isPresent()) {
-            draw(known.get().result(), now);
-            return;
-        }
-        Optional<StartOutline> outline = service.startOutline(opened);
+        Optional<StartOutline> outline = opened.startOutline();
         if (outline.isEmpty() || outline.get().from() >= outline.get().hot()) {
             worker.cancel(COLD_START);
             coldStart.empty(WindowTexts.get(outline.isEmpty() ? "coldStart.none" : "coldStart.hot"));
@@ -105,11 +78,8 @@ public final class LateCharts {
         }
         worker.watch(
                 COLD_START,
-                progress -> service.coldStart(opened, ColdStartRequest.AS_STATED, progress),
-                start -> {
-                    knownStart = Optional.of(new Known<>(opened, "", start));
-                    draw(start, now);
-                },
+                progress -> opened.coldStart(ColdStartRequest.AS_STATED).flatMap(run -> run.with(progress)),
+                start -> draw(start, now),
                 share -> {});
     }
 

@@ -25,7 +25,6 @@ import org.coldpleat.ui.chart.SizeChart;
 import org.coldpleat.ui.desktop.view.part.PictureLook;
 import org.coldpleat.ui.desktop.view.part.WindowTexts;
 import org.coldpleat.ui.desktop.viewmodel.CaseView;
-import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.Sentences;
 import org.coldpleat.ui.service.SizingOutcome;
 import org.coldpleat.ui.service.SizingQuestion;
@@ -47,7 +46,6 @@ public final class Studies {
         thread.setDaemon(true);
         return thread;
     });
-    private final CaseService service;
     private final StudyPane loading;
     private final List<StudyPane> panes;
 
@@ -55,8 +53,7 @@ public final class Studies {
      * @param view what is looked at now; empty if there is nothing to ask about
      * @param look of the pictures
      */
-    public Studies(CaseService service, Supplier<Optional<CaseView>> view, PictureLook look) {
-        this.service = service;
+    public Studies(Supplier<Optional<CaseView>> view, PictureLook look) {
         loading = new StudyPane(new Study("loading", List.of(), now -> "", this::loading), executor, view, look);
         panes = List.of(
                 loading,
@@ -113,7 +110,8 @@ public final class Studies {
     }
 
     private Study.Answer loading(CaseView now, List<String> typed, Progress progress) {
-        Optional<ServiceResult> result = service.service(now.opened(), OptionalDouble.empty(), progress);
+        Optional<ServiceResult> result =
+                now.opened().service(OptionalDouble.empty()).flatMap(run -> run.with(progress));
         return result.map(life ->
                         new Study.Answer(units -> overTime(life, units), units -> sentences(life.verdicts(), units)))
                 .orElseGet(() ->
@@ -151,7 +149,14 @@ public final class Studies {
                 OptionalDouble.empty(),
                 SIZE_DRAWS,
                 SEED);
-        SizingOutcome outcome = service.size(now.opened(), question, progress);
+        return now.opened()
+                .size(question)
+                .with(progress)
+                .map(outcome -> sized(outcome, now.units()))
+                .orElseGet(() -> Study.Answer.none(WindowTexts.get("study.stopped")));
+    }
+
+    private static Study.Answer sized(SizingOutcome outcome, UnitSystem inUnits) {
         return outcome.result()
                 .map(size -> new Study.Answer(
                         units -> List.of(new Study.Drawn(
@@ -159,9 +164,8 @@ public final class Studies {
                                 () -> SizeChart.of(size, units),
                                 SizeChart.description(size))),
                         units -> sentences(size.verdicts(), units) + "\n" + notices(size.notices(), units)))
-                .orElseGet(() -> Study.Answer.none(outcome.problem()
-                        .map(problem -> Sentences.of(problem, now.units()))
-                        .orElse(WindowTexts.get("study.stopped"))));
+                .orElseGet(
+                        () -> Study.Answer.none(Sentences.of(outcome.problem().orElseThrow(), inUnits)));
     }
 
     private Study.Answer settings(CaseView now, List<String> typed, Progress progress) {
@@ -170,7 +174,9 @@ public final class Studies {
         if (from.isEmpty() || to.isEmpty() || !(from.get() > 0 && from.get() < to.get())) {
             return Study.Answer.none(WindowTexts.get("study.range", typed.get(0), typed.get(1)));
         }
-        return service.settings(now.opened(), Optional.empty(), from.get(), to.get(), progress)
+        return now.opened()
+                .settings(Optional.empty(), from.get(), to.get())
+                .with(progress)
                 .map(result -> new Study.Answer(
                         units -> List.of(new Study.Drawn(
                                 WindowTexts.get("tab.settings"),
@@ -191,7 +197,7 @@ public final class Studies {
         if (draws < FEWEST_DRAWS || draws > MOST_DRAWS) {
             return Study.Answer.none(WindowTexts.get("study.drawsRange", FEWEST_DRAWS + "", MOST_DRAWS + "", count));
         }
-        Optional<ConfidenceResult> result = service.confidence(now.opened(), draws, SEED, progress);
+        Optional<ConfidenceResult> result = now.opened().confidence(draws, SEED).with(progress);
         return result.map(sure -> new Study.Answer(
                         units -> ConfidencePictures.of(sure, now.opened().invented(), units),
                         units -> notices(sure.notices(), units)))

@@ -165,8 +165,7 @@ public final class StudyPane extends BorderPane {
     }
 
     private String belongsTo(CaseView now) {
-        return now.opened().document().map(one -> one.digest()).orElse("")
-                + study.about().apply(now);
+        return now.opened().document().digest() + study.about().apply(now);
     }
 
     private boolean isOutdated() {
