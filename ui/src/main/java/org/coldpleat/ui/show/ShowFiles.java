@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.coldpleat.model.progress.Progress;
 import org.coldpleat.model.verdict.start.ColdStart;
 import org.coldpleat.shared.casefile.writing.CaseWriter;
 import org.coldpleat.shared.quantity.UnitSystem;
@@ -47,7 +48,7 @@ public final class ShowFiles {
     public static void write(OpenedCase opened, Path folder, Wish wish, Consumer<Path> told) throws IOException {
         Files.createDirectories(folder);
         Canvas canvas = Presentation.canvas(wish.width(), wish.height(), wish.transparent());
-        Optional<ColdStart> start = ReportRun.start(opened);
+        Optional<ColdStart> start = ReportRun.start(opened, Progress.NONE);
         List<NamedPicture> pictures = PictureSet.of(opened, start, canvas, wish.units());
         for (NamedPicture one : pictures) {
             Path svg = folder.resolve(one.name() + ".svg");

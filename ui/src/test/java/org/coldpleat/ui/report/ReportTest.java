@@ -25,6 +25,7 @@ import org.coldpleat.ui.report.section.SentenceFold;
 import org.coldpleat.ui.report.section.Tags;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.Opening;
+import org.coldpleat.ui.text.ProgramVersion;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -161,7 +162,7 @@ class ReportTest {
     void versionDigestAndSeedAreTold() {
         String identity = document.selectFirst(".identity").text();
         assertTrue(
-                identity.contains("0 test")
+                identity.contains(ProgramVersion.text())
                         && identity.contains(input.comparison().digest()),
                 identity);
         assertTrue(identity.contains("seed of the draws 1"), identity);

@@ -13,13 +13,14 @@ import org.coldpleat.model.coldstart.plan.ColdStartRequest;
 import org.coldpleat.model.explain.ExplainRequest;
 import org.coldpleat.model.explain.Explanation;
 import org.coldpleat.model.progress.Progress;
-import org.coldpleat.model.progress.Run;
 import org.coldpleat.model.resolve.input.NamedTemperature;
 import org.coldpleat.model.sizing.SettingsResult;
 import org.coldpleat.model.sizing.SizingResult;
+import org.coldpleat.model.steady.MapResult;
 import org.coldpleat.model.steady.PointResult;
 import org.coldpleat.model.verdict.CandidateResult;
 import org.coldpleat.model.verdict.Comparison;
+import org.coldpleat.model.verdict.service.ServiceResult;
 import org.coldpleat.model.verdict.start.ColdStart;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.cutaway.Cutaway;
@@ -67,6 +68,11 @@ public final class ReportRun {
                 .with(progress);
         List<PointResult> hardest = hardestPoints(opened, comparison);
         List<SizingResult> pleats = pleats(opened, hardest, Math.max(FEWEST_DRAWS, draws), seed, progress);
+        List<MapResult> maps = opened.candidates().stream()
+                .flatMap(name -> opened.map(name).with(progress).stream())
+                .toList();
+        Optional<ColdStart> start = start(opened, progress);
+        Optional<ServiceResult> service = opened.service(OptionalDouble.empty()).flatMap(run -> run.with(progress));
         if (progress.cancelled() || settings.isEmpty()) {
             return Optional.empty();
         }
@@ -75,14 +81,14 @@ public final class ReportRun {
                 opened.understood(),
                 opened.document().words(),
                 chains(opened, comparison),
-                opened.candidates().stream().map(name -> opened.map(name).now()).toList(),
+                maps,
                 drawings(opened, hardest, units),
                 opened.candidates().stream()
                         .map(name -> opened.evidence(name).now())
                         .toList(),
                 confidence,
-                start(opened),
-                opened.service(OptionalDouble.empty()).map(Run::now),
+                start,
+                service,
                 settings.get(),
                 pleats,
                 units));
@@ -106,10 +112,11 @@ public final class ReportRun {
     }
 
     /** The start as the case has it; empty without one, or if it would begin hot. */
-    public static Optional<ColdStart> start(OpenedCase opened) {
+    public static Optional<ColdStart> start(OpenedCase opened, Progress progress) {
         return opened.startOutline()
                 .filter(outline -> outline.from() < outline.hot())
-                .flatMap(outline -> opened.coldStart(ColdStartRequest.AS_STATED).map(Run::now));
+                .flatMap(outline -> opened.coldStart(ColdStartRequest.AS_STATED))
+                .flatMap(run -> run.with(progress));
     }
 
     private static Map<String, Explanation> chains(OpenedCase opened, Comparison comparison) {

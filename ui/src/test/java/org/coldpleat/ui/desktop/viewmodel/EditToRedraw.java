@@ -39,10 +39,9 @@ final class EditToRedraw {
     private EditToRedraw() {}
 
     public static void main(String[] arguments) throws IOException {
-        CaseService service = CaseService.standard();
-        CaseBench bench = CaseBench.open(service, Path.of(arguments[0]));
+        CaseBench bench = CaseBench.open(CaseService.standard(), Path.of(arguments[0]));
         System.out.println("a typed value");
-        measure(EDIT, i -> edit(service, bench, 40 + Math.floorMod(i, 30)));
+        measure(EDIT, i -> edit(bench, 40 + Math.floorMod(i, 30)));
         Trials trials = new Trials();
         OpenedCase opened = bench.opened().orElseThrow();
         String state = opened.states().get(0);
@@ -108,7 +107,7 @@ final class EditToRedraw {
         };
     }
 
-    private static double[] edit(CaseService service, CaseBench bench, int pleats) {
+    private static double[] edit(CaseBench bench, int pleats) {
         long begun = System.nanoTime();
         bench.edit("candidates[0].pleats.count", Integer.toString(pleats));
         if (!bench.isUnderstood()) {
