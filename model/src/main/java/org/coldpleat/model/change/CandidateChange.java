@@ -1,11 +1,13 @@
 package org.coldpleat.model.change;
 
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
 import org.coldpleat.model.filter.BypassLocation;
+import org.coldpleat.model.filter.FilterAssembly;
 import org.coldpleat.model.oil.Oil;
 import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.shared.quantity.Require;
@@ -20,6 +22,8 @@ import org.coldpleat.shared.quantity.Require;
  * @param opening times the opening pressure [1], above 0; of the filter's own valve, else of the valve in the block
  * @param thickness times the thickness of the medium, its permeability kept [1], above 0
  * @param mediumResistance times the resistance of the medium at its thickness [1], above 0
+ * @param shell what holds the pack instead: the housing, passages and valves of another filter, its own valve set as this
+ *     filter's is where both have one; empty for the present one
  * @param valvePlace where the filter's own valve sits instead; empty for where it is
  * @param oil another oil, as far off its curve as that of the case; empty for that of the case
  * @param drives times the speed or flow, by the name of a state [1], above 0
@@ -33,6 +37,7 @@ public record CandidateChange(
         double opening,
         double thickness,
         double mediumResistance,
+        Optional<FilterAssembly> shell,
         Optional<BypassLocation> valvePlace,
         Optional<Oil> oil,
         Map<String, Double> drives,
@@ -46,6 +51,7 @@ public record CandidateChange(
             1,
             1,
             1,
+            Optional.empty(),
             Optional.empty(),
             Optional.empty(),
             Map.of(),
@@ -96,6 +102,11 @@ public record CandidateChange(
         return with(next -> next.mediumResistance *= factor);
     }
 
+    /** The same pack in the shell of another filter. */
+    public CandidateChange withShell(FilterAssembly other) {
+        return with(next -> next.shell = Optional.of(other));
+    }
+
     /** The same with the filter's own valve in another place. */
     public CandidateChange withValveAt(BypassLocation place) {
         return with(next -> next.valvePlace = Optional.of(place));
@@ -106,9 +117,13 @@ public record CandidateChange(
         return with(next -> next.oil = Optional.of(other));
     }
 
-    /** The same with so many times the speed or flow of this state alone [1], above 0. */
+    /** The same with so many times the speed or flow of a state as it is in the case [1], above 0. */
     public CandidateChange withDrive(String state, double factor) {
-        return with(next -> next.drives = Map.of(state, factor));
+        return with(next -> {
+            Map<String, Double> all = new HashMap<>(next.drives);
+            all.put(state, factor);
+            next.drives = all;
+        });
     }
 
     /** The same with so many times the resistance of its pack [1], above 0. */
@@ -145,6 +160,7 @@ public record CandidateChange(
         private double opening;
         private double thickness;
         private double mediumResistance;
+        private Optional<FilterAssembly> shell;
         private Optional<BypassLocation> valvePlace;
         private Optional<Oil> oil;
         private Map<String, Double> drives;
@@ -158,6 +174,7 @@ public record CandidateChange(
             opening = of.opening;
             thickness = of.thickness;
             mediumResistance = of.mediumResistance;
+            shell = of.shell;
             valvePlace = of.valvePlace;
             oil = of.oil;
             drives = of.drives;
@@ -173,6 +190,7 @@ public record CandidateChange(
                     opening,
                     thickness,
                     mediumResistance,
+                    shell,
                     valvePlace,
                     oil,
                     drives,

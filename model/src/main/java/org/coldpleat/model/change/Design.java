@@ -44,8 +44,9 @@ public final class Design {
         this.change = change;
         mediumResistance = candidate.mediumResistance() * change.mediumResistance() * change.thickness();
         pack = pack();
-        Optional<SpringValve> own = candidate.filter().elementValve();
-        filter = own.isPresent() ? valved(own.get()) : candidate.filter();
+        FilterAssembly held = change.shell().map(this::heldBy).orElse(candidate.filter());
+        Optional<SpringValve> own = held.elementValve();
+        filter = own.isPresent() ? valved(held, own.get()) : held;
         if (own.isEmpty() && change.valvePlace().isPresent()) {
             throw new IllegalArgumentException("valvePlace needs a valve in the filter, there is none");
         }
@@ -116,8 +117,19 @@ public final class Design {
         return (1 - candidate.foldShare() * change.thickness()) / (1 - candidate.foldShare());
     }
 
-    private FilterAssembly valved(SpringValve own) {
-        FilterAssembly as = candidate.filter();
+    /** The pack in another shell; where both filters have a valve of their own, set as in this one. */
+    private FilterAssembly heldBy(FilterAssembly shell) {
+        FilterAssembly held = shell.withElementResistance(candidate.filter().elementResistance());
+        return held.elementValve()
+                .flatMap(valve -> candidate
+                        .filter()
+                        .elementValve()
+                        .map(own -> held.withBypass(
+                                held.elementValveLocation(), valve.withOpeningPressure(own.openingPressure()))))
+                .orElse(held);
+    }
+
+    private FilterAssembly valved(FilterAssembly as, SpringValve own) {
         return change.opening() == 1 && change.valvePlace().isEmpty()
                 ? as
                 : as.withBypass(change.valvePlace().orElse(as.elementValveLocation()), set(own, change.opening()));

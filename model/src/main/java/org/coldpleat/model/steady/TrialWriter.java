@@ -1,5 +1,6 @@
 package org.coldpleat.model.steady;
 
+import org.coldpleat.model.change.CandidateChange;
 import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.resolve.candidate.BuiltCandidate;
 import org.coldpleat.model.resolve.input.Duty;
@@ -9,12 +10,10 @@ public final class TrialWriter {
     private TrialWriter() {}
 
     public static Trial write(ResolvedCase resolved, int position, Duty duty, Trial.Request request) {
-        BuiltCandidate clean = resolved.candidates().get(position);
-        BuiltCandidate candidate = request.packRatio() == 1
-                ? clean
-                : clean.withFilter(clean.filter()
-                        .withElementResistance(
-                                request.packRatio() * clean.filter().elementResistance()));
+        BuiltCandidate candidate = CandidateChange.NONE
+                .timesPack(request.packRatio())
+                .applyTo(resolved, position)
+                .built();
         SolvedPoint point = new DutyModel(resolved.shared(), candidate.filter(), duty).at(request.temperature());
         boolean seen = point.isAnswer();
         Glance.Candidate curve = GlanceWriter.candidate(resolved, candidate, duty);

@@ -61,7 +61,8 @@ public final class RankSentences {
     private void reasons(StateAnalysis first, StateAnalysis second, List<String> names, double temperature) {
         BuiltCandidate one = resolved.candidates().get(first.position());
         BuiltCandidate other = resolved.candidates().get(second.position());
-        for (Reasons.Reason reason : new Reasons(resolved.shared(), first.duty(), temperature).between(one, other)) {
+        for (Reasons.Reason reason :
+                new Reasons(resolved, first.duty(), temperature).between(first.position(), second.position())) {
             List<Shown> values = new ArrayList<>();
             values.add(Amount.ratio(Math.exp(Math.abs(reason.logEffect()))));
             values.addAll(reasonValues(reason.code(), one, other));

@@ -161,13 +161,13 @@ public final class StartPlan {
         return new DutyModel(resolved.shared(), candidate.filter(), longestPhase()).hasValve();
     }
 
-    /** A start to be computed: shared model, candidate and start may each have an unknown moved. */
+    /**
+     * A start to be computed: shared model, candidate and start may each have an unknown moved.
+     *
+     * @param position of the candidate whose oil and metal the filter holds
+     */
     public StartUpSpec spec(SharedModel shared, BuiltCandidate candidate, int position, StartModel model) {
-        return spec(shared, candidate.filter(), position, model);
-    }
-
-    /** The start of a filter that holds what the candidate at a position holds. */
-    public StartUpSpec spec(SharedModel shared, FilterAssembly filter, int position, StartModel model) {
+        FilterAssembly filter = candidate.filter();
         DutyModel mounted = new DutyModel(shared, filter, new Duty(Duty.ENGINE, "", 0));
         EngineCircuit circuit = mounted.circuit().orElseThrow();
         EngineModel engine = shared.engine().orElseThrow();

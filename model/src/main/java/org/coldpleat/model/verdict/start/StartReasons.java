@@ -3,10 +3,10 @@ package org.coldpleat.model.verdict.start;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.coldpleat.model.change.Design;
 import org.coldpleat.model.coldstart.StartUp;
 import org.coldpleat.model.coldstart.plan.StartPlan;
 import org.coldpleat.model.coldstart.plan.StartQuantity;
-import org.coldpleat.model.filter.FilterAssembly;
 import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.verdict.Reasons;
 
@@ -56,24 +56,25 @@ final class StartReasons {
     }
 
     private void addWorth(int first, int second, List<Reasons.Step> steps, double[] worth, boolean reverse) {
-        FilterAssembly filter = resolved.candidates().get(first).filter();
+        Design design = Design.of(resolved, first);
         int held = first;
-        double before = seconds(filter, held);
+        double before = seconds(design, held);
         for (int k = 0; k < worth.length; k++) {
             int i = reverse ? worth.length - 1 - k : k;
             if (i < steps.size()) {
-                filter = steps.get(i).change().apply(filter);
+                design = design.changed(steps.get(i).change());
             } else {
                 held = second;
             }
-            double after = seconds(filter, held);
+            double after = seconds(design, held);
             worth[i] += (before - after) / 2;
             before = after;
         }
     }
 
     /** Open time of a filter that holds what a candidate holds [s]; NaN if it cannot be computed. */
-    private double seconds(FilterAssembly filter, int held) {
-        return StartQuantity.OPEN_SECONDS.of(StartUp.run(plan.spec(resolved.shared(), filter, held, plan.model())));
+    private double seconds(Design design, int held) {
+        return StartQuantity.OPEN_SECONDS.of(
+                StartUp.run(plan.spec(design.shared(), design.built(), held, plan.model())));
     }
 }
