@@ -9,7 +9,7 @@ import org.coldpleat.shared.source.Validity;
 /**
  * Flow and film temperature of the bearings from their heat balance,
  * {@code (rho cp q + UA)(T_out - T) = mu(T_film) S omega^2 + p q}, {@code T_film = T + f (T_out - T)},
- * {@code q = p C/mu(T_film) + q_side}. Work object of one solve; keeps its last film as the next start.
+ * {@code q = p C/mu(T_film) + q_side}. Work object of one thread; keeps its last film as the next start.
  */
 @Source("steady energy balance of the oil in the bearings; derived here")
 @Validity("films up to 600 K; beyond, the film stays at 600 K and the balance is reported as not met")
@@ -24,89 +24,142 @@ final class BearingFilm {
 
     private static final int MAX_STEPS = 60;
 
+    /** Relative miss of the balance from which one step is not enough [1]. */
+    private static final double FAR = 0.05;
+
     private final Bearings bearings;
     private final Lubricant lubricant;
-    private final double temperature;
-    private final double heatCapacity;
-    private final double frictionRate;
-    private final double sumpViscosity;
+    private double temperature;
+    private double heatCapacity;
+    private double frictionRate;
+    private double sumpViscosity;
 
     private double excess;
     private double logSlope = Double.NaN;
+    private boolean fresh = true;
     private double lastPressure = Double.NaN;
     private double excessByPressure;
+    private double heat;
+    private double missing;
+    private double missByExcess;
+    private double conductance;
+    private double flowByExcess;
+    private double missByPressure;
 
     double flow;
     double flowSlope;
     double viscosity;
     double residual;
+    boolean converged;
 
-    BearingFilm(Bearings bearings, Lubricant lubricant, double temperature, Fluid sump, double speed) {
+    BearingFilm(Bearings bearings, Lubricant lubricant) {
         this.bearings = bearings;
         this.lubricant = lubricant;
-        this.temperature = temperature;
+    }
+
+    /** Oil from a sump [K] at a speed [rev/s]; keeps the last film as a start. */
+    void enter(double sumpTemperature, Fluid sump, double speed) {
+        temperature = sumpTemperature;
         sumpViscosity = sump.dynamicViscosity();
         heatCapacity = bearings.isWarm() ? sump.density() * lubricant.heatCapacity(temperature) : 0;
         double omega = 2 * Math.PI * speed;
         frictionRate = bearings.friction() * omega * omega;
         viscosity = sumpViscosity;
+        lastPressure = Double.NaN;
+        fresh = true;
     }
 
     double filmTemperature() {
         return temperature + excess;
     }
 
-    /** Starts from a known film temperature [K]. */
-    void startAt(double filmTemperature) {
-        excess = Math.max(0, filmTemperature - temperature);
-        lastPressure = Double.NaN;
+    /** Starts from films hotter than the sump by this [K]. */
+    void startAt(double hotter) {
+        excess = Math.max(0, hotter);
     }
 
-    /** Finds the film at a pressure [Pa] with a side flow [m3/s]. */
-    void solve(double pressure, double sideFlow) {
+    /** Largest relative miss [1] of the heat balance before the last step. */
+    double miss() {
+        return heat == 0 ? 0 : Math.abs(missing) / heat;
+    }
+
+    /**
+     * Looks at the film at a pressure [Pa] with a side flow [m3/s].
+     *
+     * @param exact true to find it to rounding; false to move one step
+     */
+    void look(double pressure, double sideFlow, boolean exact) {
+        converged = true;
         if (!bearings.isWarm()) {
             flow = pressure * bearings.conductance() / sumpViscosity + sideFlow;
             flowSlope = bearings.conductance() / sumpViscosity;
             return;
         }
-        double pressureConductance = bearings.conductance();
-        double position = bearings.filmPosition();
         double expected = Double.isNaN(lastPressure) ? excess : excess + excessByPressure * (pressure - lastPressure);
+        if (exact || !(expected >= 0 && expected < HOTTEST - temperature) || !stepped(expected, pressure, sideFlow)) {
+            search(expected, pressure, sideFlow);
+        }
+        lastPressure = pressure;
+    }
+
+    private boolean stepped(double expected, double pressure, double sideFlow) {
+        balance(expected, pressure, sideFlow);
+        if (!(miss() <= FAR)) {
+            return false;
+        }
+        double step = -missing / missByExcess;
+        excess += step;
+        flow += flowByExcess * step;
+        slopes(pressure);
+        return true;
+    }
+
+    private void search(double expected, double pressure, double sideFlow) {
         BracketedNewton newton = new BracketedNewton(0, Math.max(0, HOTTEST - temperature), expected);
         for (int i = 0; ; i++) {
-            double before = excess;
-            double viscosityBefore = viscosity;
-            excess = newton.point();
-            viscosity = lubricant.at(temperature + excess).dynamicViscosity();
-            updateLogSlope(excess - before, viscosityBefore);
-            double conductance = pressureConductance / viscosity;
-            flow = pressure * conductance + sideFlow;
-            double carried = (heatCapacity * flow + bearings.heatLoss()) / position;
-            double heat = viscosity * frictionRate + pressure * flow;
-            double miss = heat - carried * excess;
-            double flowByExcess = -pressure * conductance * logSlope;
-            double lead = heatCapacity * excess / position - pressure;
-            double missByExcess = viscosity * logSlope * frictionRate - carried - lead * flowByExcess;
-            double missByPressure = flow - lead * conductance;
-            boolean met = Math.abs(miss) <= 1e-13 * heat || newton.isExhausted();
+            balance(newton.point(), pressure, sideFlow);
+            boolean met = Math.abs(missing) <= 1e-13 * heat || newton.isExhausted();
             if (met || i == MAX_STEPS) {
-                residual = heat == 0 ? 0 : Math.abs(miss) / heat;
-                lastPressure = pressure;
-                excessByPressure = -missByPressure / missByExcess;
-                flowSlope = conductance + flowByExcess * excessByPressure;
+                converged = met && excess < HOTTEST - temperature;
+                slopes(pressure);
                 return;
             }
-            newton.step(miss, Math.min(missByExcess, -Double.MIN_NORMAL));
+            newton.step(missing, Math.min(missByExcess, -Double.MIN_NORMAL));
         }
+    }
+
+    private void balance(double next, double pressure, double sideFlow) {
+        double before = excess;
+        double viscosityBefore = viscosity;
+        excess = next;
+        viscosity = lubricant.at(temperature + excess).dynamicViscosity();
+        updateLogSlope(excess - before, viscosityBefore);
+        conductance = bearings.conductance() / viscosity;
+        double position = bearings.filmPosition();
+        flow = pressure * conductance + sideFlow;
+        double carried = (heatCapacity * flow + bearings.heatLoss()) / position;
+        heat = viscosity * frictionRate + pressure * flow;
+        missing = heat - carried * excess;
+        flowByExcess = -pressure * conductance * logSlope;
+        double lead = heatCapacity * excess / position - pressure;
+        missByExcess = viscosity * logSlope * frictionRate - carried - lead * flowByExcess;
+        missByPressure = flow - lead * conductance;
+    }
+
+    private void slopes(double pressure) {
+        residual = miss();
+        excessByPressure = -missByPressure / missByExcess;
+        flowSlope = conductance + flowByExcess * excessByPressure;
     }
 
     /** Slope of ln(mu) over temperature [1/K]: by difference at first and after a leap, then from two films if apart. */
     private void updateLogSlope(double moved, double viscosityBefore) {
-        if (Double.isNaN(logSlope) || Math.abs(moved) >= LEAP) {
+        if (Double.isNaN(logSlope) || (!fresh && Math.abs(moved) >= LEAP)) {
             double ahead = lubricant.at(temperature + excess + DIFFERENCE).dynamicViscosity();
             logSlope = Math.log(ahead / viscosity) / DIFFERENCE;
-        } else if (Math.abs(moved) > DIFFERENCE) {
+        } else if (!fresh && Math.abs(moved) > DIFFERENCE) {
             logSlope = Math.log(viscosity / viscosityBefore) / moved;
         }
+        fresh = false;
     }
 }

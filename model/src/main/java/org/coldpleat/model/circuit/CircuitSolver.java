@@ -3,15 +3,16 @@ package org.coldpleat.model.circuit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
-import org.coldpleat.model.flow.Drop;
+import org.coldpleat.model.flow.DropFollower;
 import org.coldpleat.model.flow.FlowWithSlope;
 import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.numerics.BracketedNewton;
 import org.coldpleat.shared.source.Source;
 
 /**
- * Finds the steady state. Work object of one solve, used by one thread.
+ * Finds the steady state. Work object of one thread, which starts each solve from where the last one ended. Bearing
+ * pressure, films and filter first settle together, one Newton step of all at a time; where that fails, the unknown is
+ * followed within a bracket, with films and filter found exactly at each step.
  *
  * <p>The unknown is the pressure before the bearings (or, when the side flow cannot be met, the flow of the starved
  * gallery). Given it, gallery flow, gallery pressure, filter drop and pump pressure follow one from the other, and the
@@ -25,14 +26,26 @@ final class CircuitSolver {
     private static final double TOLERANCE = 1e-13;
     private static final double ACCEPTED = 1e-9;
 
-    private final EngineCircuit circuit;
-    private final double speed;
-    private final double temperature;
-    private final Fluid sump;
-    private final double viscosity;
-    private final BearingFilm film;
-    private final double sideDemand;
+    /** Steps in which circuit, films and filter settle together before the bracketed search takes over. */
+    private static final int JOINT_STEPS = 15;
 
+    /** Relative miss inside films and filter that leaves nothing but rounding after its step [1]. */
+    private static final double SETTLED = 1e-8;
+
+    private final EngineCircuit circuit;
+    private final Gallery gallery;
+    private final Relief[] reliefs;
+    private final DropFollower filter;
+    private final BearingFilm film;
+
+    private double speed;
+    private double temperature;
+    private Fluid sump;
+    private double viscosity;
+    private double sideDemand;
+
+    private SolveStatus status = SolveStatus.NO_FLOW;
+    private boolean exact;
     private boolean starved;
     private double bearingPressure;
     private double sideFlow;
@@ -49,43 +62,78 @@ final class CircuitSolver {
     private int holding;
     private int steps;
 
-    CircuitSolver(EngineCircuit circuit, double speed, double temperature) {
+    CircuitSolver(EngineCircuit circuit) {
         this.circuit = circuit;
-        this.speed = speed;
-        this.temperature = temperature;
-        sump = circuit.lubricant().at(temperature);
-        viscosity = sump.dynamicViscosity();
-        film = new BearingFilm(circuit.gallery().bearings(), circuit.lubricant(), temperature, sump, speed);
-        sideDemand = circuit.gallery().bearings().sideFlow() * speed;
+        gallery = circuit.gallery();
+        reliefs = circuit.reliefs().toArray(Relief[]::new);
+        filter = circuit.filter().follower();
+        film = new BearingFilm(gallery.bearings(), circuit.lubricant());
     }
 
-    OperatingPoint solve(Optional<OperatingPoint> near) {
+    /** Starts the next solve from a known point of a similar circuit. */
+    void startAt(OperatingPoint near) {
+        status = near.status();
+        starved = near.galleryStarved();
+        bearingPressure = near.bearingPressure();
+        temperature = near.temperature();
+        film.startAt(near.filmTemperature() - near.temperature());
+    }
+
+    /** Solves for a pump speed [rev/s] and a sump temperature [K], from where the last solve ended. */
+    SolveStatus solve(double nextSpeed, double nextTemperature) {
+        boolean known = status == SolveStatus.CONVERGED && !starved;
+        speed = nextSpeed;
+        temperature = nextTemperature;
+        sump = circuit.lubricant().at(temperature);
+        viscosity = sump.dynamicViscosity();
+        sideDemand = gallery.bearings().sideFlow() * speed;
+        starved = false;
         if (speed == 0) {
-            return atRest();
+            status = SolveStatus.NO_FLOW;
+            return status;
         }
-        Optional<OperatingPoint> known = near.filter(point -> point.status() == SolveStatus.CONVERGED);
-        double start = startPressure();
-        if (known.isPresent()) {
-            start = Math.max(known.get().bearingPressure(), 1e-3 * start);
-            film.startAt(known.get().filmTemperature());
+        film.enter(temperature, sump, speed);
+        filter.fill(sump);
+        double cautious = startPressure();
+        double start = known ? Math.max(bearingPressure, 1e-3 * cautious) : cautious;
+        status = settled(start) ? SolveStatus.CONVERGED : searched(start);
+        return status;
+    }
+
+    /** Lets all unknowns settle together; a point found so is the point, since there is only one. */
+    private boolean settled(double start) {
+        exact = false;
+        double x = start;
+        for (steps = 1; steps <= JOINT_STEPS; steps++) {
+            evaluate(x);
+            if (!Double.isFinite(surplus) || !Double.isFinite(pumpPressure)) {
+                return false;
+            }
+            if (isBalanced(TOLERANCE) && isSettled()) {
+                return true;
+            }
+            double proposal = proposal(x);
+            x = proposal > 0 ? Math.min(proposal, 4 * x) : 0.25 * x;
         }
-        // beside a point that is not starved this one hardly is; if it is, no pressure above 0 balances
-        boolean settled = known.isPresent()
-                && !known.get().galleryStarved()
-                && balance(start, Double.POSITIVE_INFINITY) == SolveStatus.CONVERGED;
-        if (settled) {
-            return result(SolveStatus.CONVERGED);
-        }
+        return false;
+    }
+
+    private boolean isSettled() {
+        return film.converged && filter.converged() && film.miss() <= SETTLED && filter.miss() <= SETTLED;
+    }
+
+    private SolveStatus searched(double start) {
+        exact = true;
         if (sideDemand > 0) {
             starved = true;
             evaluate(sideDemand);
             starved = surplus < 0 || excess > 0;
         }
-        SolveStatus status = starved ? balance(0.5 * sideDemand, sideDemand) : balance(start, Double.POSITIVE_INFINITY);
+        SolveStatus found = starved ? balance(0.5 * sideDemand, sideDemand) : balance(start, Double.POSITIVE_INFINITY);
         if (starved) {
-            film.solve(0, galleryFlow);
+            film.look(0, galleryFlow, true);
         }
-        return result(status);
+        return found;
     }
 
     /** Follows the unknown from a start, within 0 and a highest value, to where the flows balance. */
@@ -97,11 +145,21 @@ final class CircuitSolver {
                 return SolveStatus.NOT_FINITE;
             }
             if (isBalanced(TOLERANCE) || newton.isExhausted()) {
-                return isBalanced(ACCEPTED) ? SolveStatus.CONVERGED : SolveStatus.NO_STEADY_STATE;
+                return ended();
             }
-            advance(newton);
+            newton.stepTo(surplus > 0 && excess < 0 ? 1 : -1, proposal(newton.point()));
         }
         return SolveStatus.MAX_ITERATIONS;
+    }
+
+    private SolveStatus ended() {
+        if (!starved && !film.converged) {
+            return SolveStatus.FILM_TOO_HOT;
+        }
+        if (!filter.converged()) {
+            return SolveStatus.FILTER_NOT_SPLIT;
+        }
+        return isBalanced(ACCEPTED) ? SolveStatus.CONVERGED : SolveStatus.NO_STEADY_STATE;
     }
 
     private double startPressure() {
@@ -112,18 +170,13 @@ final class CircuitSolver {
         return 0.7 * start;
     }
 
-    private void advance(BracketedNewton newton) {
-        double x = newton.point();
+    private double proposal(double x) {
         double bySurplus = x - surplus / surplusSlope;
-        double proposal =
-                excess == Double.NEGATIVE_INFINITY ? bySurplus : Math.min(bySurplus, x - excess / excessSlope);
-        double sign = surplus > 0 && excess < 0 ? 1 : -1;
-        newton.step(sign, proposal, Math.abs(proposal - x));
+        return excess == Double.NEGATIVE_INFINITY ? bySurplus : Math.min(bySurplus, x - excess / excessSlope);
     }
 
     /** Everything that follows from the unknown: bearing pressure [Pa], or the flow [m3/s] of a starved gallery. */
     private void evaluate(double unknown) {
-        Gallery gallery = circuit.gallery();
         double flowSlope;
         double pressureSlope;
         restrictorFlow = 0;
@@ -136,7 +189,7 @@ final class CircuitSolver {
         } else {
             bearingPressure = unknown;
             sideFlow = sideDemand;
-            film.solve(unknown, sideDemand);
+            film.look(unknown, sideDemand, exact);
             flowSlope = film.flowSlope;
             for (Restrictor restrictor : gallery.restrictors()) {
                 restrictorFlow += restrictor.flowRate(unknown, sump);
@@ -148,8 +201,8 @@ final class CircuitSolver {
         double series = viscosity * gallery.seriesResistance();
         galleryPressure = bearingPressure + series * galleryFlow;
         double gallerySlope = pressureSlope + series * flowSlope;
-        Drop filter = circuit.filter().at(galleryFlow, sump);
-        drop = filter.pressureDrop();
+        filter.look(galleryFlow, exact);
+        drop = filter.drop();
         pumpPressure = galleryPressure + drop;
         double pumpSlope = gallerySlope + filter.slope() * flowSlope;
         pumpFlow = circuit.pump().delivery(speed, pumpPressure, viscosity);
@@ -162,9 +215,8 @@ final class CircuitSolver {
         excess = Double.NEGATIVE_INFINITY;
         excessSlope = 1;
         holding = -1;
-        List<Relief> reliefs = circuit.reliefs();
-        for (int i = 0; i < reliefs.size(); i++) {
-            Relief relief = reliefs.get(i);
+        for (int i = 0; i < reliefs.length; i++) {
+            Relief relief = reliefs[i];
             boolean outlet = relief.sensing() == Relief.Sensing.PUMP_OUTLET;
             double sensed = outlet ? pumpPressure : galleryPressure;
             double slope = outlet ? pumpSlope : gallerySlope;
@@ -199,7 +251,7 @@ final class CircuitSolver {
                 0,
                 0,
                 0,
-                Collections.nCopies(circuit.reliefs().size(), 0.0),
+                Collections.nCopies(reliefs.length, 0.0),
                 0,
                 0,
                 0,
@@ -212,13 +264,16 @@ final class CircuitSolver {
                 0);
     }
 
-    private OperatingPoint result(SolveStatus status) {
-        List<Relief> reliefs = circuit.reliefs();
-        List<Double> reliefFlows = new ArrayList<>(reliefs.size());
+    /** The point that was found. */
+    OperatingPoint point() {
+        if (speed == 0) {
+            return atRest();
+        }
+        List<Double> reliefFlows = new ArrayList<>(reliefs.length);
         boolean held = Math.abs(excess) <= ACCEPTED && surplus > 0;
         double dumped = 0;
-        for (int i = 0; i < reliefs.size(); i++) {
-            Relief relief = reliefs.get(i);
+        for (int i = 0; i < reliefs.length; i++) {
+            Relief relief = reliefs[i];
             double sensed = relief.sensing() == Relief.Sensing.PUMP_OUTLET ? pumpPressure : galleryPressure;
             double whenIdeal = held && i == holding ? surplus : 0;
             double flow = relief.law().map(law -> law.flowRate(sensed, sump)).orElse(whenIdeal);

@@ -53,6 +53,9 @@ public record EngineCircuit(
     public OperatingPoint solve(double speed, double temperature, Optional<OperatingPoint> near) {
         Require.notNegative("speed", speed, "rev/s");
         Require.positive("temperature", temperature, "K");
-        return new CircuitSolver(this, speed, temperature).solve(near);
+        CircuitSolver solver = new CircuitSolver(this);
+        near.ifPresent(solver::startAt);
+        solver.solve(speed, temperature);
+        return solver.point();
     }
 }

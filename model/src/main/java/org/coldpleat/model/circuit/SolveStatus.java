@@ -13,6 +13,10 @@ public enum SolveStatus {
      * them faster than it carries heat off. Needs tens of megapascals, so a circuit without a working relief valve.
      */
     NO_STEADY_STATE,
+    /** The bearing films would be hotter than the oil's law reaches; the numbers must not be used. */
+    FILM_TOO_HOT,
+    /** The split of the flow between medium and valves was not found; the numbers must not be used. */
+    FILTER_NOT_SPLIT,
     /** A law gave no finite number; the numbers must not be used. */
     NOT_FINITE;
 

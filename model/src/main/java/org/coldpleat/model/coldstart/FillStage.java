@@ -67,7 +67,7 @@ final class FillStage {
             if (excess != Double.NEGATIVE_INFINITY) {
                 proposal = Math.min(proposal, flow - excess / excessSlope);
             }
-            newton.step(surplus > 0 && excess < 0 ? 1 : -1, proposal, Math.abs(proposal - flow));
+            newton.stepTo(surplus > 0 && excess < 0 ? 1 : -1, proposal);
         }
         if (!Double.isFinite(pressure)) {
             status = SolveStatus.NOT_FINITE;

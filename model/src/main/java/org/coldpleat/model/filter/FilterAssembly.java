@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.coldpleat.model.flow.AdditiveLaw;
 import org.coldpleat.model.flow.Drop;
+import org.coldpleat.model.flow.DropFollower;
 import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.flow.PressureDropLaw;
 import org.coldpleat.model.valve.SpringValve;
@@ -151,8 +152,9 @@ public record FilterAssembly(
      * @param elementFluid oil in the pack
      */
     public FilterState solve(double totalFlow, Fluid fluid, Fluid elementFluid) {
-        FilterSolver solver = new FilterSolver(this, fluid, elementFluid);
-        solver.solve(totalFlow);
+        FilterSolver solver = new FilterSolver(this, elementFluid);
+        solver.fill(fluid);
+        solver.look(totalFlow, true);
         return solver.state();
     }
 
@@ -170,9 +172,15 @@ public record FilterAssembly(
     private record Law(FilterAssembly filter, Fluid elementFluid) implements PressureDropLaw {
         @Override
         public Drop at(double flowRate, Fluid fluid) {
-            FilterSolver solver = new FilterSolver(filter, fluid, elementFluid == null ? fluid : elementFluid);
-            solver.solve(flowRate);
-            return new Drop(solver.totalDrop(), solver.totalSlope());
+            FilterSolver solver = new FilterSolver(filter, elementFluid);
+            solver.fill(fluid);
+            solver.look(flowRate, true);
+            return new Drop(solver.drop(), solver.slope());
+        }
+
+        @Override
+        public DropFollower follower() {
+            return new FilterSolver(filter, elementFluid);
         }
 
         @Override

@@ -2,7 +2,9 @@ package org.coldpleat.model.filter;
 
 import java.util.EnumMap;
 import java.util.Map;
+import org.coldpleat.model.flow.AdditiveLaw;
 import org.coldpleat.model.flow.Drop;
+import org.coldpleat.model.flow.DropFollower;
 import org.coldpleat.model.flow.FlowWithSlope;
 import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.numerics.BracketedNewton;
@@ -10,72 +12,146 @@ import org.coldpleat.model.valve.SpringValve;
 import org.coldpleat.shared.source.Source;
 
 /**
- * Splits a flow between pack and valves. Work object of one solve, used by one thread.
+ * Splits a flow between pack and valves. Work object of one thread; starts from the split it found last.
  *
  * <p>With medium flow q, bypass flow v, {@code S(q) = k q + m q|q|} the drop of annulus (a third), pack, openings and
  * tube (a third), and {@code a} half the resistance of annulus and tube for a far-end valve (0 at the thread end), the
  * difference across the element valve is {@code y = S(q) - a q - a v} and the drop between its common points is
  * {@code S(q) + a v}. With {@code v = V(y)}, {@code q = Q - V(y)} the miss {@code h(y) = S(q) - a Q - y} decreases in y.
- * The block valve adds a second such equation around the first.
+ * The block valve adds a second such equation around the first. An inexact look makes one Newton step in each of them,
+ * and carries what it leaves over to first order; far from the answer it looks exactly.
  */
 @Source("even inflow and outflow along annulus and tube: derived here by integrating the local flow")
-final class FilterSolver {
+final class FilterSolver implements DropFollower {
     private static final int MAX_STEPS = 100;
     private static final double TOLERANCE = 2e-15;
 
+    /** Relative miss from which one step is not enough and the bracketed search is used [1]. */
+    private static final double FAR = 0.05;
+
     private final FilterAssembly filter;
-    private final Fluid fluid;
-    private final Fluid elementFluid;
-    private final double shared;
-    private final double linear;
-    private final double quadratic;
     private final SpringValve elementValve;
     private final SpringValve blockValve;
+    private final DropFollower flap;
+    private final boolean dome;
+    private final Fluid own;
 
-    private boolean converged = true;
+    private Fluid fluid;
+    private Fluid elementFluid;
+    private double shared;
+    private double linear;
+    private double quadratic;
+    private double openLinear;
+    private double openQuadratic;
+
+    private boolean known;
+    private boolean blockKnown;
+    private boolean converged;
+    private double miss;
     private double totalFlow;
+    private double totalDrop;
+    private double totalSlope;
     private double filterFlow;
+    private double filterByTotal;
     private double mediumFlow;
     private double elementValveFlow;
-    private double elementValveDifference;
+    private double difference;
+    private double differenceByFlow;
+    private double bypassByFlow;
     private double drop;
     private double slope;
 
-    FilterSolver(FilterAssembly filter, Fluid fluid, Fluid elementFluid) {
+    /** @param own oil in the pack, whatever is in the rest; null for the same */
+    FilterSolver(FilterAssembly filter, Fluid own) {
         this.filter = filter;
-        this.fluid = fluid;
-        this.elementFluid = elementFluid;
+        this.own = own;
         elementValve = filter.elementValve().orElse(null);
         blockValve = filter.blockValve().orElse(null);
-        double mu = fluid.dynamicViscosity();
-        double passages = filter.annulusResistance() + filter.centerTube().laminar();
-        linear = mu * (passages / 3 + filter.tubeOpenings().laminar())
-                + elementFluid.dynamicViscosity() * filter.elementResistance();
-        double momentum = isDome() ? 0 : filter.centerTube().inertial();
-        quadratic = fluid.density() * (filter.tubeOpenings().inertial() + momentum);
-        shared = isDome() ? mu * passages / 2 : 0;
+        flap = filter.antiDrainFlap().follower();
+        dome = filter.elementValveLocation() == BypassLocation.DOME;
     }
 
-    /** Solves for a total flow [m3/s]. */
-    void solve(double flow) {
-        totalFlow = flow;
-        solveFilter(flow);
-        if (blockValve == null || flow == 0) {
-            return;
+    @Override
+    public void fill(Fluid other) {
+        fluid = other;
+        elementFluid = own == null ? other : own;
+        flap.fill(other);
+        double mu = fluid.dynamicViscosity();
+        double rho = fluid.density();
+        AdditiveLaw openings = filter.tubeOpenings();
+        AdditiveLaw tube = filter.centerTube();
+        AdditiveLaw bore = filter.outletBore();
+        double passages = filter.annulusResistance() + tube.laminar();
+        linear =
+                mu * (passages / 3 + openings.laminar()) + elementFluid.dynamicViscosity() * filter.elementResistance();
+        quadratic = rho * (openings.inertial() + (dome ? 0 : tube.inertial()));
+        shared = dome ? mu * passages / 2 : 0;
+        openLinear = mu * bore.laminar();
+        openQuadratic = rho * (bore.inertial() + (dome ? tube.inertial() : 0));
+        if (filter.inletHoles() instanceof AdditiveLaw holes) {
+            openLinear += mu * holes.laminar();
+            openQuadratic += rho * holes.inertial();
         }
+    }
+
+    @Override
+    public void look(double flow, boolean exact) {
+        double moved = flow - totalFlow;
+        totalFlow = flow;
+        converged = true;
+        miss = 0;
+        if (blockValve == null || flow == 0) {
+            lookThrough(flow, exact);
+            totalDrop = drop;
+            totalSlope = slope;
+        } else if (exact || !stepBlock(flow, moved)) {
+            converged = true;
+            miss = 0;
+            searchBlock(flow);
+        }
+    }
+
+    /** One step of the flow through the filter beside its block valve; false if that is not enough. */
+    private boolean stepBlock(double flow, double moved) {
+        if (!blockKnown) {
+            return false;
+        }
+        lookThrough(filterFlow + filterByTotal * moved, false);
+        FlowWithSlope block = blockValve.passage(drop, fluid);
+        double missing = flow - block.flowRate() - filterFlow;
+        double stiffness = 1 + block.slope() * slope;
+        double size = Math.abs(missing / flow);
+        if (!(size <= FAR)) {
+            return false;
+        }
+        miss = Math.max(miss, size);
+        double step = missing / stiffness;
+        filterFlow += step;
+        follow(step);
+        totalDrop = drop;
+        totalSlope = slope / stiffness;
+        filterByTotal = 1 / stiffness;
+        return true;
+    }
+
+    private void searchBlock(double flow) {
+        lookThrough(flow, true);
         BracketedNewton newton = new BracketedNewton(Math.min(0, flow), Math.max(0, flow), startOfFilterFlow(flow));
         for (int i = 0; ; i++) {
-            solveFilter(newton.point());
+            lookThrough(newton.point(), true);
             FlowWithSlope block = blockValve.passage(drop, fluid);
-            double miss = flow - block.flowRate() - filterFlow;
-            if (Math.abs(miss) <= TOLERANCE * Math.abs(flow) || newton.isExhausted()) {
-                break;
+            double missing = flow - block.flowRate() - filterFlow;
+            double stiffness = 1 + block.slope() * slope;
+            boolean done = Math.abs(missing) <= TOLERANCE * Math.abs(flow) * stiffness || newton.isExhausted();
+            if (done || i == MAX_STEPS) {
+                converged &= done;
+                filterByTotal = 1 / stiffness;
+                totalDrop = drop;
+                totalSlope = slope / stiffness;
+                blockKnown = true;
+                return;
             }
-            if (i == MAX_STEPS) {
-                converged = false;
-                break;
-            }
-            newton.step(miss, -1 - block.slope() * slope);
+            newton.step(missing, -stiffness);
         }
     }
 
@@ -84,54 +160,96 @@ final class FilterSolver {
         return drop > blockValve.openingPressure() ? flow * blockValve.openingPressure() / drop : flow;
     }
 
-    private void solveFilter(double flow) {
+    private void lookThrough(double flow, boolean exact) {
+        double moved = flow - filterFlow;
         filterFlow = flow;
-        double split = splitSlope(flow);
-        double mediumSlope = linear + 2 * quadratic * Math.abs(mediumFlow);
-        Drop holes = filter.inletHoles().at(flow, fluid);
-        Drop flap = filter.antiDrainFlap().at(flow, fluid);
-        Drop bore = filter.outletBore().at(flow, fluid);
-        drop = holes.pressureDrop()
-                + flap.pressureDrop()
-                + mediumDrop(mediumFlow)
-                + shared * elementValveFlow
-                + domeMomentum() * flow * Math.abs(flow)
-                + bore.pressureDrop();
-        slope = holes.slope()
-                + flap.slope()
-                + mediumSlope * (1 - split)
-                + shared * split
-                + 2 * domeMomentum() * Math.abs(flow)
-                + bore.slope();
+        double between;
+        double betweenSlope;
+        if (elementValve == null) {
+            mediumFlow = flow;
+            elementValveFlow = 0;
+            difference = mediumDrop(flow) - shared * flow;
+            between = mediumDrop(flow);
+            betweenSlope = mediumSlope(flow);
+        } else {
+            if (exact || !stepSplit(flow, moved)) {
+                searchSplit(flow);
+            }
+            between = difference + shared * (flow + elementValveFlow);
+            betweenSlope = differenceByFlow + shared * (1 + bypassByFlow);
+        }
+        flap.look(flow, exact);
+        converged &= flap.converged();
+        miss = Math.max(miss, flap.miss());
+        drop = openLinear * flow + openQuadratic * flow * Math.abs(flow) + flap.drop() + between;
+        slope = openLinear + 2 * openQuadratic * Math.abs(flow) + flap.slope() + betweenSlope;
+        if (!(filter.inletHoles() instanceof AdditiveLaw)) {
+            Drop holes = filter.inletHoles().at(flow, fluid);
+            drop += holes.pressureDrop();
+            slope += holes.slope();
+        }
     }
 
-    /** Finds medium and bypass flow; returns d(bypass flow)/d(flow). */
-    private double splitSlope(double flow) {
-        mediumFlow = flow;
-        elementValveFlow = 0;
-        double shut = mediumDrop(flow) - shared * flow;
-        elementValveDifference = shut;
-        if (elementValve == null) {
-            return 0;
+    /** One step of the difference across the element valve; false if that is not enough. */
+    private boolean stepSplit(double flow, double moved) {
+        double y = known ? difference + differenceByFlow * moved : start(mediumDrop(flow) - shared * flow);
+        FlowWithSlope valve = elementValve.passage(y, fluid);
+        double through = flow - valve.flowRate();
+        double medium = mediumSlope(through);
+        double missing = mediumDrop(through) - shared * flow - y;
+        double stiffness = 1 + medium * valve.slope();
+        double size = Math.abs(missing) / scale(flow, y, medium * valve.slope());
+        if (!(size <= FAR)) {
+            return false;
         }
+        miss = Math.max(miss, size);
+        double step = missing / stiffness;
+        settle(flow, y + step, valve.flowRate() + valve.slope() * step, valve.slope(), medium, stiffness);
+        return true;
+    }
+
+    private void searchSplit(double flow) {
+        double shut = mediumDrop(flow) - shared * flow;
         BracketedNewton newton = new BracketedNewton(Math.min(0, shut), Math.max(0, shut), start(shut));
         for (int i = 0; ; i++) {
             double y = newton.point();
             FlowWithSlope valve = elementValve.passage(y, fluid);
-            elementValveFlow = valve.flowRate();
-            mediumFlow = flow - elementValveFlow;
-            elementValveDifference = y;
-            double valveSlope = valve.slope();
-            double mediumSlope = linear + 2 * quadratic * Math.abs(mediumFlow);
-            double miss = mediumDrop(mediumFlow) - shared * flow - y;
-            boolean done = Math.abs(miss) <= TOLERANCE * Math.abs(shut) || newton.isExhausted();
+            double through = flow - valve.flowRate();
+            double medium = mediumSlope(through);
+            double missing = mediumDrop(through) - shared * flow - y;
+            double stiffness = 1 + medium * valve.slope();
+            boolean done =
+                    Math.abs(missing) <= TOLERANCE * scale(flow, y, medium * valve.slope()) || newton.isExhausted();
             if (done || i == MAX_STEPS) {
                 converged &= done;
-                double seen = (mediumSlope - shared) / (1 + mediumSlope * valveSlope);
-                return valveSlope * seen;
+                settle(flow, y, valve.flowRate(), valve.slope(), medium, stiffness);
+                return;
             }
-            newton.step(miss, -1 - mediumSlope * valveSlope);
+            newton.step(missing, -stiffness);
         }
+    }
+
+    /** What rounding alone can leave of a miss is a share of this [Pa]. */
+    private double scale(double flow, double y, double steepness) {
+        double shut = Math.abs(mediumDrop(flow) - shared * flow);
+        return Math.max(Math.max(shut, Math.abs(y) * steepness), Double.MIN_NORMAL);
+    }
+
+    private void settle(double flow, double y, double bypass, double valveSlope, double medium, double stiffness) {
+        difference = y;
+        elementValveFlow = bypass;
+        mediumFlow = flow - bypass;
+        differenceByFlow = (medium - shared) / stiffness;
+        bypassByFlow = valveSlope * differenceByFlow;
+        known = true;
+    }
+
+    /** Carries everything over to a flow that is a small step further [m3/s]. */
+    private void follow(double step) {
+        drop += slope * step;
+        difference += differenceByFlow * step;
+        elementValveFlow += bypassByFlow * step;
+        mediumFlow = filterFlow - elementValveFlow;
     }
 
     private double start(double shut) {
@@ -142,26 +260,34 @@ final class FilterSolver {
         return linear * flow + quadratic * flow * Math.abs(flow);
     }
 
-    private double domeMomentum() {
-        return isDome() ? fluid.density() * filter.centerTube().inertial() : 0;
+    private double mediumSlope(double flow) {
+        return linear + 2 * quadratic * Math.abs(flow);
     }
 
-    private boolean isDome() {
-        return filter.elementValveLocation() == BypassLocation.DOME;
-    }
-
-    double totalDrop() {
-        return drop;
+    @Override
+    public double drop() {
+        return totalDrop;
     }
 
     /** Slope over the total flow, block valve included. */
-    double totalSlope() {
-        return blockValve == null ? slope : slope / (1 + slope * blockValve.flowSlope(drop, fluid));
+    @Override
+    public double slope() {
+        return totalSlope;
+    }
+
+    @Override
+    public double miss() {
+        return miss;
+    }
+
+    @Override
+    public boolean converged() {
+        return converged;
     }
 
     FilterState state() {
         double mu = fluid.dynamicViscosity();
-        double through = isDome() ? elementValveFlow : 0;
+        double through = dome ? elementValveFlow : 0;
         double along = mu * (mediumFlow / 3 + through / 2);
         double tubeMomentum = fluid.density() * filter.centerTube().inertial();
         double carried = mediumFlow + through;
@@ -175,15 +301,15 @@ final class FilterSolver {
                 FilterPart.CENTER_TUBE,
                 filter.centerTube().laminar() * along + tubeMomentum * carried * Math.abs(carried));
         parts.put(FilterPart.OUTLET_BORE, filter.outletBore().pressureDrop(filterFlow, fluid));
-        double blockFlow = blockValve == null ? 0 : blockValve.flowRate(drop, fluid);
+        double round = blockValve == null ? 0 : blockValve.flowRate(totalDrop, fluid);
         return new FilterState(
                 converged,
                 totalFlow,
-                drop,
-                totalSlope(),
+                totalDrop,
+                totalSlope,
                 parts,
                 mediumFlow,
-                ValveState.of(filter.elementValve(), elementValveFlow, elementValveDifference),
-                ValveState.of(filter.blockValve(), blockFlow, drop));
+                ValveState.of(filter.elementValve(), elementValveFlow, difference),
+                ValveState.of(filter.blockValve(), round, totalDrop));
     }
 }

@@ -33,4 +33,9 @@ public interface PressureDropLaw {
     default Drop at(double flowRate, Fluid fluid) {
         return new Drop(pressureDrop(flowRate, fluid), slope(flowRate, fluid));
     }
+
+    /** Follows the drop while a flow settles. */
+    default DropFollower follower() {
+        return new PlainFollower(this);
+    }
 }

@@ -2,16 +2,18 @@ package org.coldpleat.model.numerics;
 
 /**
  * Newton iteration for the root of a decreasing function that never leaves a bracket known to hold the root. Feed it
- * the value and slope at {@link #point()}; it moves the point. When Newton steps fail to halve the bracket or the value
- * often enough, it bisects. The upper end may be infinite: the point then at most
- * quadruples in one step, or moves by 1.
+ * the value and slope at {@link #point()}; it moves the point. Whenever the bracket has not halved in two steps, and the
+ * proposed steps do not shrink to a quarter each two either, it bisects, so that the root is found to the last digit in a
+ * bounded number of steps. The upper end may be infinite: the point then at most quadruples in one step, or moves by 1.
  */
 public final class BracketedNewton {
     private double low;
     private double high;
     private double point;
-    private double lastValue = Double.POSITIVE_INFINITY;
-    private int slow;
+    private double widthBefore = Double.POSITIVE_INFINITY;
+    private double widthTwoBefore = Double.POSITIVE_INFINITY;
+    private double moveBefore = Double.POSITIVE_INFINITY;
+    private double moveTwoBefore = Double.POSITIVE_INFINITY;
 
     /**
      * Starts the iteration.
@@ -38,7 +40,7 @@ public final class BracketedNewton {
      * @param slope its derivative, below 0
      */
     public void step(double value, double slope) {
-        step(value, point - value / slope, Math.abs(value));
+        stepTo(value, point - value / slope);
     }
 
     /**
@@ -46,23 +48,27 @@ public final class BracketedNewton {
      *
      * @param value function at the point; only its sign counts
      * @param proposal where the caller expects the root
-     * @param size size of the miss, to notice slow progress
      */
-    public void step(double value, double proposal, double size) {
+    public void stepTo(double value, double proposal) {
         if (value > 0) {
             low = point;
         } else {
             high = point;
         }
-        slow = size > 0.5 * lastValue ? slow + 1 : 0;
-        lastValue = size;
+        double width = high - low;
+        double move = Math.abs(proposal - point);
+        boolean halved = width <= 0.5 * widthTwoBefore;
+        boolean closing = move <= 0.25 * moveTwoBefore;
+        widthTwoBefore = widthBefore;
+        widthBefore = width;
+        moveTwoBefore = moveBefore;
+        moveBefore = move;
         double ceiling = Double.isInfinite(high) ? Math.max(4 * point, low + 1) : high;
-        boolean stuck = slow >= 3;
-        slow = stuck ? 0 : slow;
-        if (!stuck && proposal > low && proposal < ceiling) {
+        if ((halved || closing) && proposal > low && proposal < ceiling) {
             point = proposal;
         } else {
             point = Double.isInfinite(high) ? ceiling : 0.5 * (low + high);
+            moveBefore = Double.POSITIVE_INFINITY;
         }
     }
 

@@ -2,6 +2,7 @@ package org.coldpleat.model.valve;
 
 import org.coldpleat.model.flow.AdditiveLaw;
 import org.coldpleat.model.flow.Drop;
+import org.coldpleat.model.flow.DropFollower;
 import org.coldpleat.model.flow.FlowLaw;
 import org.coldpleat.model.flow.FlowWithSlope;
 import org.coldpleat.model.flow.Fluid;
@@ -128,6 +129,11 @@ public record FlapValve(double compliance, double preload, double maximumLift, d
             before = dp;
             newton.step(miss, -found.slope());
         }
+    }
+
+    @Override
+    public DropFollower follower() {
+        return new FlapFollower(this);
     }
 
     /**
