@@ -160,7 +160,7 @@ final class PointExplainer {
         point.filter().partDrops().forEach((part, drop) -> {
             if (drop != 0 && some.contains(part)) {
                 parts.add(new Explanation(
-                        "part", part.name(), Kind.PRESSURE_DIFFERENCE, drop, "", "", inputs.apply(part)));
+                        "part", part.name(), Kind.PRESSURE_DIFFERENCE, drop, inputs.apply(part)));
             }
         });
         return parts;

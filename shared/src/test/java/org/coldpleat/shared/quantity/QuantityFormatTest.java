@@ -116,9 +116,9 @@ class QuantityFormatTest {
         "RATIO, 2, 1, 1",
     })
     void eachKindIsShownInTheUnitsOfItsTrade(Kind kind, double si, String metric, String us) {
-        assertEquals(metric, QuantityFormat.unit(kind, si, UnitSystem.METRIC).symbol());
-        assertEquals(us, QuantityFormat.unit(kind, si, UnitSystem.US).symbol());
-        assertEquals(Units.of(kind).get(0), QuantityFormat.unit(kind, si, UnitSystem.SI));
+        assertEquals(metric, UnitSystem.METRIC.unit(kind, si).symbol());
+        assertEquals(us, UnitSystem.US.unit(kind, si).symbol());
+        assertEquals(Units.of(kind).get(0), UnitSystem.SI.unit(kind, si));
     }
 
     @ParameterizedTest
@@ -140,7 +140,7 @@ class QuantityFormatTest {
         "DURATION, 10800, h",
     })
     void smallAmountsTakeTheSmallerUnitAndNothingTakesTheUsualOne(Kind kind, double si, String symbol) {
-        assertEquals(symbol, QuantityFormat.unit(kind, si, UnitSystem.METRIC).symbol());
+        assertEquals(symbol, UnitSystem.METRIC.unit(kind, si).symbol());
     }
 
     @ParameterizedTest

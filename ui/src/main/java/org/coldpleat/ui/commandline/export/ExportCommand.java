@@ -85,7 +85,7 @@ public final class ExportCommand implements Callable<Integer> {
             String of = (c + 1) + "-" + ChartFiles.fileName(names.get(c));
             put("map-" + of, MapOutput.csv(service.map(opened, names.get(c)), units));
             service.multiPass(opened, names.get(c), 0)
-                    .ifPresent(report -> put("multipass-" + of, MultiPassOutput.csv(report)));
+                    .ifPresent(report -> put("multipass-" + of, MultiPassOutput.csv(report, units)));
         }
     }
 

@@ -123,7 +123,7 @@ public final class Pictures {
     }
 
     /** Two pictures of a multi-pass test: filtration ratio and pressure drop. */
-    public static void ofMultiPass(MultiPassReport report, Path folder, Console console) {
+    public static void ofMultiPass(MultiPassReport report, UnitSystem units, Path folder, Console console) {
         String name = ChartFiles.fileName(report.candidate());
         write(
                 ServiceCharts.beta(report),
@@ -132,7 +132,7 @@ public final class Pictures {
                 "multipass-beta-" + name,
                 console);
         write(
-                ServiceCharts.testDrop(report),
+                ServiceCharts.testDrop(report, units),
                 ServiceCharts.testDropDescription(report),
                 folder,
                 "multipass-drop-" + name,

@@ -164,7 +164,7 @@ final class KeptSheet {
         }
 
         private void set(String field, Kind kind, double value) {
-            Unit unit = QuantityFormat.unit(kind, value, UnitSystem.METRIC);
+            Unit unit = UnitSystem.METRIC.unit(kind, value);
             BigDecimal number = new BigDecimal(unit.fromSi(value)).round(DIGITS).stripTrailingZeros();
             draft = draft.set(at + field, number.toPlainString() + " " + unit.symbol());
         }

@@ -38,7 +38,7 @@ final class WhatIfWords {
         if (kind == Kind.DURATION) {
             return number(value / HOUR) + " h";
         }
-        Unit unit = QuantityFormat.unit(kind, value, units);
+        Unit unit = units.unit(kind, value);
         return number(unit.fromSi(value)) + " " + unit.symbol().replace('2', '\u00b2');
     }
 

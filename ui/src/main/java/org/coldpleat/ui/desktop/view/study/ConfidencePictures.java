@@ -44,7 +44,7 @@ final class ConfidencePictures {
     }
 
     private static List<NumberRow> bands(ConfidenceResult result, UnitSystem units) {
-        Unit unit = QuantityFormat.unit(Kind.TEMPERATURE, 0, units);
+        Unit unit = units.unit(Kind.TEMPERATURE);
         List<NumberRow> rows = new ArrayList<>();
         for (StateOutcome one : result.outcomes()) {
             String name = WindowTexts.get("study.row", one.candidate(), one.state());
