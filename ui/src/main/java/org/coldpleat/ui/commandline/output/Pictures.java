@@ -77,10 +77,11 @@ public final class Pictures {
     }
 
     /** One picture of a step of the lesson. */
-    public static void ofLesson(Glance glance, int place, LessonStep step, Path folder, Console console) {
+    public static void ofLesson(
+            Glance glance, int place, LessonStep step, UnitSystem units, Path folder, Console console) {
         StateSheet sheet = RunCharts.sheet(glance);
         write(
-                TemperatureCharts.pressure(sheet, UnitSystem.METRIC),
+                TemperatureCharts.pressure(sheet, units),
                 TemperatureCharts.pressureDescription(sheet),
                 folder,
                 "lesson-" + place + "-" + ChartFiles.fileName(step.key()),
