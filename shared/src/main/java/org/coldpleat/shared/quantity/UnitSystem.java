@@ -6,7 +6,7 @@ package org.coldpleat.shared.quantity;
  * too.
  */
 public enum UnitSystem {
-    /** Coherent SI units. */
+    /** Coherent SI units; shares in percent all the same. */
     SI,
     /** Units of the metric trade: mm, °C, kPa, L/min. */
     METRIC,
@@ -29,7 +29,7 @@ public enum UnitSystem {
     /** The unit in which a value of a kind [SI] is printed. */
     public Unit unit(Kind kind, double si) {
         if (this == SI) {
-            return Units.of(kind).get(0);
+            return kind == Kind.FRACTION ? Units.require(kind, "%") : Units.of(kind).get(0);
         }
         boolean us = this == US;
         String symbol = switch (kind) {
