@@ -121,7 +121,7 @@ public final class QuantityFormat {
     }
 
     private static String join(String number, Unit unit) {
-        return unit.symbol().equals("1") ? number : number + " " + unit.symbol();
+        return unit.printed().isEmpty() ? number : number + " " + unit.printed();
     }
 
     private static void requireFinite(double value, Kind kind) {

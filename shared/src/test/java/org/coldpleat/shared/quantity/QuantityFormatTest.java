@@ -37,7 +37,7 @@ class QuantityFormatTest {
                 "70 % ± 15 % | FRACTION | METRIC | (70 ± 15) %",
                 "2.5e8 1/m | MEDIUM_RESISTANCE | METRIC | 2.500e8 1/m",
                 "2.5e8 1/m ± 10 % | MEDIUM_RESISTANCE | METRIC | (2.50 ± 0.25)e8 1/m",
-                "15 um | LENGTH | METRIC | 15.00 um",
+                "15 um | LENGTH | METRIC | 15.00 µm",
                 "17500 mPa·s | DYNAMIC_VISCOSITY | METRIC | 17500 mPa·s",
                 "12345 mPa·s ± 1200 mPa·s | DYNAMIC_VISCOSITY | METRIC | 12300 ± 1200 mPa·s",
             })

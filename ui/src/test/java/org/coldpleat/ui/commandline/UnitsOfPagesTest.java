@@ -121,7 +121,7 @@ class UnitsOfPagesTest {
             Path file = made.resolve(units + ".html");
             run(service, "report ../demo-cases/" + demo + "/case.yaml --draws=16 --out=" + file, units);
             Document report = Jsoup.parse(Files.readString(file));
-            report.select("svg, .said, .hint, q").remove();
+            report.select("svg, .quoted").remove();
             pages.put(units, new UnitPage(report.wholeText()));
         }
         assertPure(pages);
