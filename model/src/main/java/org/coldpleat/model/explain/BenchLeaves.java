@@ -40,6 +40,7 @@ final class BenchLeaves {
         section.quantities().forEach((key, value) -> written.add(key + " " + value.written()));
         return section.quantities().isEmpty()
                 ? Stream.empty()
-                : Stream.of(new Explanation("reading", "", Kind.RATIO, Double.NaN, Optional.empty(), written.toString(), List.of()));
+                : Stream.of(new Explanation(
+                        "reading", "", Kind.RATIO, Double.NaN, Optional.empty(), written.toString(), List.of()));
     }
 }

@@ -20,7 +20,13 @@ import org.coldpleat.shared.quantity.Measured;
  * @param inputs what the value was computed from
  */
 public record Explanation(
-        String key, String subject, Kind kind, double value, Optional<Measured> spread, String origin, List<Explanation> inputs) {
+        String key,
+        String subject,
+        Kind kind,
+        double value,
+        Optional<Measured> spread,
+        String origin,
+        List<Explanation> inputs) {
     public Explanation {
         Objects.requireNonNull(key, "key");
         Objects.requireNonNull(kind, "kind");

@@ -49,7 +49,7 @@ final class Leaves {
     }
 
     private static Optional<Measured> spread(Measured value) {
-        return Optional.of(value).filter(one -> one.spread() != Spread.NONE);
+        return Optional.of(value).filter(one -> one.spread() != Spread.NONE && one.halfWidth() > 0);
     }
 
     /** A computed link. */

@@ -179,7 +179,8 @@ public enum Look {
     /** A value [SI] in the unit and with the digits of a pattern. */
     private String in(double value, String pattern) {
         int space = pattern.indexOf(' ');
-        double number = Units.require(kind, space < 0 ? "1" : pattern.substring(space + 1).replace("%%", "%"))
+        double number = Units.require(
+                        kind, space < 0 ? "1" : pattern.substring(space + 1).replace("%%", "%"))
                 .fromSi(value);
         if (pattern.startsWith("%s")) {
             String digits = Double.isFinite(number)

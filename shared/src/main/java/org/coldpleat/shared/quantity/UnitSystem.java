@@ -29,7 +29,9 @@ public enum UnitSystem {
     /** The unit in which a value of a kind [SI] is printed. */
     public Unit unit(Kind kind, double si) {
         if (this == SI) {
-            return kind == Kind.FRACTION ? Units.require(kind, "%") : Units.of(kind).get(0);
+            return kind == Kind.FRACTION
+                    ? Units.require(kind, "%")
+                    : Units.of(kind).get(0);
         }
         boolean us = this == US;
         String symbol = switch (kind) {

@@ -4,10 +4,10 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.coldpleat.shared.quantity.Shown;
 import org.coldpleat.model.steady.PointResult;
 import org.coldpleat.model.steady.PointResult.EnginePoint;
 import org.coldpleat.model.verdict.service.ServiceResult;
+import org.coldpleat.shared.quantity.Shown;
 import org.coldpleat.ui.service.OpenedCase;
 
 /** Questions about the filter in its place: oil, relief valve, cold, and dirt. */
@@ -138,8 +138,11 @@ final class EngineSteps {
                 return Optional.empty();
             }
             if (after.get().isEmpty()) {
-                return Optional.of(
-                        LessonAnswer.told("never", Shown.word(one.candidate()), Shown.word(state), Numbers.temperature(before.getAsDouble())));
+                return Optional.of(LessonAnswer.told(
+                        "never",
+                        Shown.word(one.candidate()),
+                        Shown.word(state),
+                        Numbers.temperature(before.getAsDouble())));
             }
             double moved = after.get().getAsDouble() - before.getAsDouble();
             double dumped = one.at(one.opened(), state, before.getAsDouble())
@@ -213,8 +216,8 @@ final class EngineSteps {
                 return Optional.of(LessonAnswer.variant("warmOnly", room, Shown.word(one.candidate())));
             }
             double winter = cold.simulated().getAsDouble();
-            return Optional.of(
-                    LessonAnswer.variant(winter <= 1 ? "openClean" : "", room, Shown.word(one.candidate()), Numbers.ratio(winter)));
+            return Optional.of(LessonAnswer.variant(
+                    winter <= 1 ? "openClean" : "", room, Shown.word(one.candidate()), Numbers.ratio(winter)));
         });
     }
 }

@@ -3,10 +3,10 @@ package org.coldpleat.ui.lesson;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.coldpleat.shared.quantity.Shown;
 import org.coldpleat.model.change.AreaBy;
 import org.coldpleat.model.change.CandidateChange;
 import org.coldpleat.shared.quantity.Measured;
+import org.coldpleat.shared.quantity.Shown;
 import org.coldpleat.ui.service.OpenedCase;
 
 /** Questions about the filter itself: its area, its medium, its pleats and its valve. */
@@ -85,11 +85,16 @@ final class FilterSteps {
         OptionalDouble onStand = one.opening(turned, stand);
         OptionalDouble onEngine = one.opening(one.opened(), engine);
         if (onStand.isEmpty()) {
-            return Optional.of(LessonAnswer.told("never", Shown.word(one.candidate()), Shown.word(stand), Shown.word(engine)));
+            return Optional.of(
+                    LessonAnswer.told("never", Shown.word(one.candidate()), Shown.word(stand), Shown.word(engine)));
         }
         if (onEngine.isEmpty()) {
             return Optional.of(LessonAnswer.told(
-                    "standOnly", Shown.word(one.candidate()), Shown.word(stand), Shown.word(engine), Numbers.temperature(onStand.getAsDouble())));
+                    "standOnly",
+                    Shown.word(one.candidate()),
+                    Shown.word(stand),
+                    Shown.word(engine),
+                    Numbers.temperature(onStand.getAsDouble())));
         }
         double difference = onStand.getAsDouble() - onEngine.getAsDouble();
         return Optional.of(LessonAnswer.of(

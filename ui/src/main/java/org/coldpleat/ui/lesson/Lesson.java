@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.coldpleat.model.steady.Glance;
+import org.coldpleat.shared.notice.Wording;
 import org.coldpleat.shared.quantity.Amount;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Shown;
 import org.coldpleat.shared.quantity.Unit;
 import org.coldpleat.shared.quantity.UnitSystem;
-import org.coldpleat.model.steady.Glance;
-import org.coldpleat.shared.notice.Wording;
 
 /** The steps of the lesson in their order, and their words. */
 public final class Lesson {
@@ -47,7 +47,14 @@ public final class Lesson {
      * @param reason why, in one sentence
      * @param equation behind it
      */
-    public record Told(String title, String question, String unit, OptionalDouble number, String answer, String reason, String equation) {}
+    public record Told(
+            String title,
+            String question,
+            String unit,
+            OptionalDouble number,
+            String answer,
+            String reason,
+            String equation) {}
 
     /** Asks the case a step; nothing if it cannot be asked. */
     public static Optional<LessonAnswer> ask(LessonStep step, LessonCase one) {

@@ -81,7 +81,14 @@ public final class CompareText {
                         Texts.get("column.channelFactor"),
                         Texts.get("column.crowded"),
                         Texts.get("column.hotDrop"))
-                .head("", units.area().symbol(), "1e8/m", "", "", "%", pressure.symbol() + units.beside(ShownUnits::pressure, ShownUnit::symbol));
+                .head(
+                        "",
+                        units.area().symbol(),
+                        "1e8/m",
+                        "",
+                        "",
+                        "%",
+                        pressure.symbol() + units.beside(ShownUnits::pressure, ShownUnit::symbol));
         ShownUnit resistance = ShownUnit.scaled("1e8/m", 1 / RESISTANCE_SCALE);
         ShownUnit one = ShownUnit.scaled("", 1);
         for (CandidateResult candidate : comparison.candidates()) {
@@ -94,8 +101,10 @@ public final class CompareText {
                     Figures.above(1, sheet.channelFactor(), one),
                     Figures.percent(sheet.crowdedShare()),
                     Figures.positive(sheet.hotPressureDrop(), pressure)
-                            + units.beside(ShownUnits::pressure, unit -> Figures.plain3(
-                                    unit.of(sheet.hotPressureDrop().value()))));
+                            + units.beside(
+                                    ShownUnits::pressure,
+                                    unit -> Figures.plain3(
+                                            unit.of(sheet.hotPressureDrop().value()))));
         }
         lines.addAll(table.lines());
         comparison.candidates().stream()

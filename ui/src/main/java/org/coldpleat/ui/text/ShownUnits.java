@@ -17,9 +17,7 @@ public record ShownUnits(UnitSystem system) {
 
     /** What stands in brackets behind a value in units of the metric trade: the US unit. Nothing in the others. */
     public String beside(Function<ShownUnits, ShownUnit> unit, Function<ShownUnit, String> words) {
-        return system == UnitSystem.METRIC
-                ? Texts.get("units.beside", words.apply(unit.apply(of(UnitSystem.US))))
-                : "";
+        return system == UnitSystem.METRIC ? Texts.get("units.beside", words.apply(unit.apply(of(UnitSystem.US)))) : "";
     }
 
     /** Of media. */

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-
-
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -16,21 +14,82 @@ import org.coldpleat.shared.quantity.UnitSystem;
 /** A printed page seen as its words and the units of its numbers. */
 final class UnitPage {
     /** Units of one family alone. Microns, grams, hours, rpm and what is counted per meter are read everywhere. */
-    private static final List<String> METRIC =
-            List.of("°C", "cm²", "cm2", "cm", "mm²/s", "mm2/s", "L/min", "mL", "mL/h", "L", "N/mm", "g/m²", "g/m2",
-                    "mg/cm²", "mm", "mm3", "cm3", "um2", "µm²", "mm/s", "cm3/rev", "bar");
-    private static final List<String> COMMON_METRIC =
-            List.of("K", "Pa", "kPa", "MPa", "m", "m²", "m2", "m³", "m3", "m²/s", "m2/s", "m3/s", "m³/s", "Pa·s",
-                    "mPa·s", "mPa s", "kg", "kg/m²", "kg/m2", "kg/m³", "kg/m3", "kg/s", "N", "N/m", "mN/m", "W", "kW",
-                    "W/K", "kW/K", "J/K", "kJ/K", "m/s", "m3/rev", "kPa/(L/min)", "L/s");
-    private static final List<String> US =
-            List.of("°F", "psi", "ksi", "in", "in²", "in2", "in3", "ft²", "ft2", "ft", "gpm", "qt", "fl oz", "fl oz/h",
-                    "oz", "lb", "lb/ft³", "lb/ft3", "lb/3000ft2", "lb/3000ft²", "g/ft²", "lbf", "lbf/in", "hp",
-                    "BTU/°F", "BTU/(h °F)", "psi/gpm", "in3/rev", "ft/min", "darcy");
+    private static final List<String> METRIC = List.of(
+            "°C", "cm²", "cm2", "cm", "mm²/s", "mm2/s", "L/min", "mL", "mL/h", "L", "N/mm", "g/m²", "g/m2", "mg/cm²",
+            "mm", "mm3", "cm3", "um2", "µm²", "mm/s", "cm3/rev", "bar");
+
+    private static final List<String> COMMON_METRIC = List.of(
+            "K",
+            "Pa",
+            "kPa",
+            "MPa",
+            "m",
+            "m²",
+            "m2",
+            "m³",
+            "m3",
+            "m²/s",
+            "m2/s",
+            "m3/s",
+            "m³/s",
+            "Pa·s",
+            "mPa·s",
+            "mPa s",
+            "kg",
+            "kg/m²",
+            "kg/m2",
+            "kg/m³",
+            "kg/m3",
+            "kg/s",
+            "N",
+            "N/m",
+            "mN/m",
+            "W",
+            "kW",
+            "W/K",
+            "kW/K",
+            "J/K",
+            "kJ/K",
+            "m/s",
+            "m3/rev",
+            "kPa/(L/min)",
+            "L/s");
+    private static final List<String> US = List.of(
+            "°F",
+            "psi",
+            "ksi",
+            "in",
+            "in²",
+            "in2",
+            "in3",
+            "ft²",
+            "ft2",
+            "ft",
+            "gpm",
+            "qt",
+            "fl oz",
+            "fl oz/h",
+            "oz",
+            "lb",
+            "lb/ft³",
+            "lb/ft3",
+            "lb/3000ft2",
+            "lb/3000ft²",
+            "g/ft²",
+            "lbf",
+            "lbf/in",
+            "hp",
+            "BTU/°F",
+            "BTU/(h °F)",
+            "psi/gpm",
+            "in3/rev",
+            "ft/min",
+            "darcy");
     private static final List<String> OLD = List.of("cSt", "cP");
-    private static final List<String> EVERYWHERE =
-            List.of("%", "s", "min", "h", "rpm", "rev/s", "g", "mg", "mg/h", "mg/L", "µm", "um", "1/m", "1/m3", "1/m³",
-                    "1e8/m", "deg", "rad", "1/mm");
+    private static final List<String> EVERYWHERE = List.of(
+            "%",
+            "s", "min", "h", "rpm", "rev/s", "g", "mg", "mg/h", "mg/L", "µm", "um", "1/m", "1/m3", "1/m³", "1e8/m",
+            "deg", "rad", "1/mm");
 
     private static final String NUMBER = "-?\\d+(?:\\.\\d+)?(?:e-?\\d+)?";
     /** Not the word in a sentence. */
@@ -38,8 +97,8 @@ final class UnitPage {
 
     private static final String END = "(?![\\w/²³·])";
     private static final String ANY = any(METRIC, COMMON_METRIC, US, OLD, EVERYWHERE);
-    private static final Pattern AMOUNT = Pattern.compile("(?<![\\w.])(?:\\(" + NUMBER + " ± " + NUMBER + "\\)(?:e-?\\d+)?|"
-            + NUMBER + "(?:(?: ± | to |\\.\\.)" + NUMBER + ")?) ?(?:" + ANY + ")" + END);
+    private static final Pattern AMOUNT = Pattern.compile("(?<![\\w.])(?:\\(" + NUMBER + " ± " + NUMBER
+            + "\\)(?:e-?\\d+)?|" + NUMBER + "(?:(?: ± | to |\\.\\.)" + NUMBER + ")?) ?(?:" + ANY + ")" + END);
     private static final Pattern IN_HEAD = Pattern.compile("(?<=, |\\[|\\(|many )(?:" + ANY + ")" + END);
     private static final Pattern HEAD_UNIT = Pattern.compile("(?:, |\\[|^)(?:" + ANY + ")(?:]|,|$| \\()");
     private static final Pattern RULE = Pattern.compile(" {2,}-+( {2}-+)* *");
@@ -72,8 +131,8 @@ final class UnitPage {
                 ? text.replaceAll("\\([^()]*\\)", "()").replace("24 in of oil", "")
                 : text;
         String inches = units == UnitSystem.US ? "" : "|\\d" + INCHES;
-        Pattern foreign = Pattern.compile("(?m)(?:(?:\\d\\)? ?|, |\\[|\\(| {2})(?!in\\b)(?:" + others + ")" + inches + ")" + END
-                + "(?! =).*$");
+        Pattern foreign = Pattern.compile(
+                "(?m)(?:(?:\\d\\)? ?|, |\\[|\\(| {2})(?!in\\b)(?:" + others + ")" + inches + ")" + END + "(?! =).*$");
         return foreign.matcher(searched).results().map(MatchResult::group).toList();
     }
 
@@ -135,9 +194,11 @@ final class UnitPage {
         for (int[] column : columns) {
             String head = joined(lines.subList(from, rule), column);
             String cells = joined(lines.subList(rule + 1, end), column);
-            boolean measured = titled
-                    || HEAD_UNIT.matcher(head).find() || head.matches("(.* )?(" + ANY + ")( \\(.*\\))?");
-            split(measured ? cells.replaceAll(NUMBER, "#").replaceAll(" ?\\([^()]*#[^()]*\\)", "") : amounts(cells), words);
+            boolean measured =
+                    titled || HEAD_UNIT.matcher(head).find() || head.matches("(.* )?(" + ANY + ")( \\(.*\\))?");
+            split(
+                    measured ? cells.replaceAll(NUMBER, "#").replaceAll(" ?\\([^()]*#[^()]*\\)", "") : amounts(cells),
+                    words);
         }
         return end;
     }

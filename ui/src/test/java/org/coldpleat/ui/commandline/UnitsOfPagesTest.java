@@ -43,7 +43,8 @@ class UnitsOfPagesTest {
 
     private static void check(String demo, String command) {
         CaseService service = CaseService.standard();
-        String words = command.replaceFirst(" |$", " ../demo-cases/" + demo + "/case.yaml ").strip();
+        String words = command.replaceFirst(" |$", " ../demo-cases/" + demo + "/case.yaml ")
+                .strip();
         Map<UnitSystem, UnitPage> pages = new EnumMap<>(UnitSystem.class);
         for (UnitSystem units : UnitSystem.values()) {
             pages.put(units, new UnitPage(run(service, words, units)));
@@ -63,7 +64,8 @@ class UnitsOfPagesTest {
     }
 
     private static String around(List<String> words, int i) {
-        return String.join(" ", words.subList(Math.min(words.size(), Math.max(0, i - CONTEXT)), Math.min(words.size(), i + 1)));
+        return String.join(
+                " ", words.subList(Math.min(words.size(), Math.max(0, i - CONTEXT)), Math.min(words.size(), i + 1)));
     }
 
     @ParameterizedTest

@@ -116,7 +116,8 @@ class LessonTest {
             for (double part : new double[] {0.02, 0.15, 0.3, 0.6, 0.98}) {
                 double value = turned.low() + part * (turned.high() - turned.low());
                 Lesson.ask(step, one, value)
-                        .ifPresent(found -> answers.add(Lesson.told(step, found, UnitSystem.METRIC).answer()));
+                        .ifPresent(found -> answers.add(
+                                Lesson.told(step, found, UnitSystem.METRIC).answer()));
             }
             assertTrue(answers.size() >= 3, step.key() + ": " + answers);
             assertTrue(answers.stream().noneMatch(answer -> answer.contains("{")), answers::toString);

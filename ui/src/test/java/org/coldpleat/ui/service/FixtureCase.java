@@ -311,7 +311,13 @@ public final class FixtureCase {
 
     private static Explanation explanation(String candidate) {
         Explanation area = new Explanation(
-                "grossArea", "", Kind.AREA, 0.118, Optional.of(Measured.between(Kind.AREA, 0.1178, 0.1182, Provenance.MEASURED)), "candidates[0].medium.strip, line 31, measured", List.of());
+                "grossArea",
+                "",
+                Kind.AREA,
+                0.118,
+                Optional.of(Measured.between(Kind.AREA, 0.1178, 0.1182, Provenance.MEASURED)),
+                "candidates[0].medium.strip, line 31, measured",
+                List.of());
         return new Explanation(
                 "openingTemperature",
                 candidate,

@@ -114,8 +114,12 @@ public final class ColdStartSweepOutput {
                         .number(kept(row, row.greatestRatio()))
                         .number(end(row, bands -> bands.openSeconds().low()))
                         .number(end(row, bands -> bands.openSeconds().high()))
-                        .number(end(row, bands -> units.volume().of(bands.unfiltered().low())))
-                        .number(end(row, bands -> units.volume().of(bands.unfiltered().high())))
+                        .number(end(
+                                row,
+                                bands -> units.volume().of(bands.unfiltered().low())))
+                        .number(end(
+                                row,
+                                bands -> units.volume().of(bands.unfiltered().high())))
                         .endRow();
             }
         }

@@ -75,8 +75,12 @@ final class ColdStartText {
                     phase.state().isEmpty() ? Figures.NOTHING : phase.state(),
                     Figures.plain(units.rotation().of(phase.speed())),
                     StartTimes.clock(phase.duration()),
-                    logged ? Figures.NOTHING : Figures.plain3(units.of(Kind.POWER).of(phase.heatToMetal())),
-                    logged ? Figures.NOTHING : Figures.plain3(units.of(Kind.POWER).of(phase.heatToOil())));
+                    logged
+                            ? Figures.NOTHING
+                            : Figures.plain3(units.of(Kind.POWER).of(phase.heatToMetal())),
+                    logged
+                            ? Figures.NOTHING
+                            : Figures.plain3(units.of(Kind.POWER).of(phase.heatToOil())));
         }
         return table.lines();
     }

@@ -84,8 +84,8 @@ final class PointText {
     private void oil(PointResult.OilPoint oil) {
         section("point.oil");
         Table table = table();
-        table.row(Texts.get("point.kinematic"), both(Kind.KINEMATIC_VISCOSITY, oil.kinematicViscosity()));
-        table.row(Texts.get("point.dynamic"), both(Kind.DYNAMIC_VISCOSITY, oil.dynamicViscosity()));
+        table.row(Texts.get("point.kinematic"), named(Kind.KINEMATIC_VISCOSITY, oil.kinematicViscosity()));
+        table.row(Texts.get("point.dynamic"), named(Kind.DYNAMIC_VISCOSITY, oil.dynamicViscosity()));
         table.row(Texts.get("point.density"), alone(units.of(Kind.DENSITY), oil.density()));
         lines.addAll(table.lines());
     }
@@ -125,6 +125,11 @@ final class PointText {
 
     private String both(Kind kind, double si) {
         return alone(units.of(kind), si) + units.beside(other -> other.of(kind), unit -> alone(unit, si));
+    }
+
+    /** A viscosity, whose number is the same in units of the US trade. */
+    private String named(Kind kind, double si) {
+        return alone(units.of(kind), si) + units.beside(other -> other.of(kind), ShownUnit::symbol);
     }
 
     private static String alone(ShownUnit unit, double si) {

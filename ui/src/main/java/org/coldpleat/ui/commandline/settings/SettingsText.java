@@ -77,7 +77,8 @@ final class SettingsText {
                     Texts.get("settings.column.open"),
                     Texts.get("settings.column.unfiltered"),
                     Texts.get("settings.column.bearsStart")));
-            unit.addAll(List.of("%", "s", units.volume().symbol(), units.pressure().symbol()));
+            unit.addAll(
+                    List.of("%", "s", units.volume().symbol(), units.pressure().symbol()));
         }
         head.add(Texts.get("settings.column.bears"));
         unit.add(units.pressure().symbol());

@@ -180,12 +180,7 @@ final class SizeText {
         }
         double half = halfBand(condition);
         page.paragraph(
-                "  ",
-                Texts.get(
-                        "size.band",
-                        end(band.median(), half),
-                        end(band.low(), half),
-                        end(band.high(), half)));
+                "  ", Texts.get("size.band", end(band.median(), half), end(band.low(), half), end(band.high(), half)));
     }
 
     private String end(double value, double half) {

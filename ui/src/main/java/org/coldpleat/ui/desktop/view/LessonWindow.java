@@ -54,8 +54,7 @@ final class LessonWindow {
     private Optional<Asked> asked = Optional.empty();
 
     /** A step that was asked: what was found, in words and as a picture. */
-    private record Asked(
-            LessonCase one, Turned turned, Lesson.Told told, Optional<StateSheet> sheet) {}
+    private record Asked(LessonCase one, Turned turned, Lesson.Told told, Optional<StateSheet> sheet) {}
 
     /**
      * @param lesson the case to be asked, as it is now, to be made beside the window; empty if it is not understood

@@ -13,7 +13,6 @@ import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.casefile.writing.CaseDraft;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
-import org.coldpleat.shared.quantity.QuantityFormat;
 import org.coldpleat.shared.quantity.Unit;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.service.OpenedCase;

@@ -8,7 +8,6 @@ import java.util.stream.Collectors;
 import org.coldpleat.model.steady.Glance;
 import org.coldpleat.model.steady.Trial;
 import org.coldpleat.shared.quantity.Kind;
-import org.coldpleat.shared.quantity.QuantityFormat;
 import org.coldpleat.shared.quantity.Unit;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.desktop.view.part.WindowTexts;

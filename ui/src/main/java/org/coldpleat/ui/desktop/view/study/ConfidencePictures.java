@@ -6,7 +6,6 @@ import org.coldpleat.model.certainty.ConfidenceResult;
 import org.coldpleat.model.certainty.ConfidenceResult.Contribution;
 import org.coldpleat.model.certainty.ConfidenceResult.StateOutcome;
 import org.coldpleat.shared.quantity.Kind;
-import org.coldpleat.shared.quantity.QuantityFormat;
 import org.coldpleat.shared.quantity.Unit;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.ConfidenceCharts;
