@@ -141,7 +141,7 @@ public enum Look {
     public static String written(String number, String symbol, UnitSystem system) {
         if (system != UnitSystem.METRIC) {
             for (Look look : values()) {
-                if (look.metric.endsWith(" " + symbol) || system == UnitSystem.SI && look.us.endsWith(" " + symbol)) {
+                if (look.metric.endsWith(" " + symbol) || (system == UnitSystem.SI && look.us.endsWith(" " + symbol))) {
                     double value = Units.require(look.kind, symbol).toSi(Double.parseDouble(number));
                     return look.text(value, system);
                 }
