@@ -8,7 +8,6 @@ import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.coldpleat.shared.quantity.UnitSystem;
 
 /** A printed page seen as its words and the units of its numbers. */
@@ -96,7 +95,7 @@ final class UnitPage {
     private static final String INCHES = " in(?! [a-z(]|$)";
 
     private static final String END = "(?![\\w/²³·])";
-    private static final String ANY = any(METRIC, COMMON_METRIC, US, OLD, EVERYWHERE);
+    private static final String ANY = any(List.of(METRIC, COMMON_METRIC, US, OLD, EVERYWHERE));
     private static final Pattern AMOUNT = Pattern.compile("(?<![\\w.])(?:\\(" + NUMBER + " ± " + NUMBER
             + "\\)(?:e-?\\d+)?|" + NUMBER + "(?:(?: ± | to |\\.\\.)" + NUMBER + ")?) ?(?:" + ANY + ")" + END);
     private static final Pattern IN_HEAD = Pattern.compile("(?<=, |\\[|\\(|many )(?:" + ANY + ")" + END);
@@ -111,9 +110,8 @@ final class UnitPage {
         this.text = TYPED.matcher(text).replaceAll("");
     }
 
-    @SafeVarargs
-    private static String any(List<String>... families) {
-        return Stream.of(families)
+    private static String any(List<List<String>> families) {
+        return families.stream()
                 .flatMap(List::stream)
                 .sorted(Comparator.comparingInt(String::length).reversed())
                 .map(Pattern::quote)
@@ -123,9 +121,9 @@ final class UnitPage {
     /** Places where a unit of another family stands; brackets behind a metric value hold the US one. */
     List<String> foreign(UnitSystem units) {
         String others = switch (units) {
-            case US -> any(METRIC, COMMON_METRIC);
-            case SI -> any(METRIC.subList(0, 1), US, OLD);
-            case METRIC -> any(US);
+            case US -> any(List.of(METRIC, COMMON_METRIC));
+            case SI -> any(List.of(METRIC.subList(0, 1), US, OLD));
+            case METRIC -> any(List.of(US));
         };
         String searched = units == UnitSystem.METRIC
                 ? text.replaceAll("\\([^()]*\\)", "()").replace("24 in of oil", "")
