@@ -175,7 +175,7 @@ final class UnitPage {
     }
 
     private static void split(String text, List<String> words) {
-        Arrays.stream(text.split("\\s+")).filter(word -> !word.isEmpty()).forEach(words::add);
+        Arrays.stream(text.split("\\s+", -1)).filter(word -> !word.isEmpty()).forEach(words::add);
     }
 
     /** Takes a table column by column, whose unit may stand in its title; gives the index of the first line below it. */

@@ -30,8 +30,8 @@ class UnitsOfPagesTest {
 
     private static String run(CaseService service, String words, UnitSystem units) {
         List<String> all = new ArrayList<>();
-        for (String word : words.split(" ")) {
-            all.add(word.equals("CASE") ? "" : word.replace('_', ' '));
+        for (String word : words.split(" ", -1)) {
+            all.add(word.replace('_', ' '));
         }
         all.add("--units");
         all.add(units.name().toLowerCase(java.util.Locale.ROOT));
