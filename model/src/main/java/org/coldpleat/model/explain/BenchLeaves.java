@@ -1,6 +1,7 @@
 package org.coldpleat.model.explain;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.StringJoiner;
 import java.util.stream.Stream;
 import org.coldpleat.model.evidence.EvidenceKind;
@@ -39,6 +40,7 @@ final class BenchLeaves {
         section.quantities().forEach((key, value) -> written.add(key + " " + value.written()));
         return section.quantities().isEmpty()
                 ? Stream.empty()
-                : Stream.of(new Explanation("reading", "", Kind.RATIO, Double.NaN, "", written.toString(), List.of()));
+                : Stream.of(new Explanation(
+                        "reading", "", Kind.RATIO, Double.NaN, Optional.empty(), written.toString(), List.of()));
     }
 }

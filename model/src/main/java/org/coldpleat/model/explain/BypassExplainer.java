@@ -62,7 +62,7 @@ final class BypassExplainer {
                         inputs.add(valveFlow(point, valve, point.filter().blockValve(), true)));
         inputs.add(points.viscosity(at));
         double share = point.isAnswer() ? point.filter().bypassShare() : Double.NaN;
-        return new Explanation(Explainer.SHARE, subject(), Kind.FRACTION, share, "", "", inputs);
+        return new Explanation(Explainer.SHARE, subject(), Kind.FRACTION, share, inputs);
     }
 
     private Explanation valveFlow(SolvedPoint point, SpringValve valve, ValveState state, boolean block) {
@@ -81,8 +81,6 @@ final class BypassExplainer {
                 block ? "block" : "",
                 Kind.FLOW_RATE,
                 state.flowRate(),
-                "",
-                "",
                 List.of(
                         Leaves.link(
                                 "openDifference",
@@ -104,7 +102,7 @@ final class BypassExplainer {
         List<Explanation> inputs = List.of(
                 points.valveRatio(result.greatestRatioAt()),
                 Leaves.link("spreadOfRatio", Kind.RATIO, analysis.sigma(), contributions(analysis.contributions())));
-        return new Explanation(Explainer.CHANCE, subject(), Kind.FRACTION, result.chanceOpen(), "", "", inputs);
+        return new Explanation(Explainer.CHANCE, subject(), Kind.FRACTION, result.chanceOpen(), inputs);
     }
 
     private static List<Explanation> contributions(Map<String, Double> contributions) {
@@ -124,7 +122,7 @@ final class BypassExplainer {
     }
 
     private static Explanation contribution(String path, double share) {
-        return new Explanation("contribution", path, Kind.FRACTION, share, "", "", List.of());
+        return new Explanation("contribution", path, Kind.FRACTION, share, List.of());
     }
 
     private String subject() {

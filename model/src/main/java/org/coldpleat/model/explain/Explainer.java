@@ -106,8 +106,6 @@ public final class Explainer {
                 resolved.candidates().get(position).name() + ", " + duty.name(),
                 Kind.TEMPERATURE,
                 at,
-                "",
-                "",
                 inputs);
     }
 }

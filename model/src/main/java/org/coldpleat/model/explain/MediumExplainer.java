@@ -41,7 +41,7 @@ final class MediumExplainer {
             List<Explanation> ingredients = new ArrayList<>();
             for (Ingredient ingredient : member.ingredients()) {
                 ingredients.add(new Explanation(
-                        "ingredient", ingredient.key(), ingredient.kind(), ingredient.value(), "", "", List.of()));
+                        "ingredient", ingredient.key(), ingredient.kind(), ingredient.value(), List.of()));
             }
             if (!member.kind().equals(EvidenceKind.AIR_TEST) || !member.label().isEmpty()) {
                 ingredients.addAll(BenchLeaves.of(sheet, member.kind()));

@@ -159,8 +159,7 @@ final class PointExplainer {
         List<Explanation> parts = new ArrayList<>();
         point.filter().partDrops().forEach((part, drop) -> {
             if (drop != 0 && some.contains(part)) {
-                parts.add(new Explanation(
-                        "part", part.name(), Kind.PRESSURE_DIFFERENCE, drop, "", "", inputs.apply(part)));
+                parts.add(new Explanation("part", part.name(), Kind.PRESSURE_DIFFERENCE, drop, inputs.apply(part)));
             }
         });
         return parts;

@@ -79,7 +79,7 @@ final class StartExplainer {
 
     private Explanation top(String key, Kind kind, StartQuantity quantity, List<Explanation> inputs) {
         String subject = resolved.candidates().get(position).name() + ", " + plan.name();
-        return new Explanation(key, subject, kind, quantity.of(result), "", "", inputs);
+        return new Explanation(key, subject, kind, quantity.of(result), inputs);
     }
 
     private Explanation value(String key, Kind kind, StartQuantity quantity) {

@@ -19,6 +19,7 @@ import java.util.TreeMap;
 import org.coldpleat.model.steady.Glance;
 import org.coldpleat.shared.casefile.writing.CaseDraft;
 import org.coldpleat.shared.notice.Wording;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import org.coldpleat.ui.service.Opening;
@@ -45,7 +46,7 @@ class LessonTest {
     private static Map<String, Lesson.Told> told(LessonCase one) {
         Map<String, Lesson.Told> all = new HashMap<>();
         for (LessonStep step : Lesson.STEPS) {
-            Lesson.ask(step, one).ifPresent(found -> all.put(step.key(), Lesson.told(step, found)));
+            Lesson.ask(step, one).ifPresent(found -> all.put(step.key(), Lesson.told(step, found, UnitSystem.METRIC)));
         }
         return all;
     }
@@ -115,11 +116,12 @@ class LessonTest {
             for (double part : new double[] {0.02, 0.15, 0.3, 0.6, 0.98}) {
                 double value = turned.low() + part * (turned.high() - turned.low());
                 Lesson.ask(step, one, value)
-                        .ifPresent(found -> answers.add(Lesson.told(step, found).answer()));
+                        .ifPresent(found -> answers.add(
+                                Lesson.told(step, found, UnitSystem.METRIC).answer()));
             }
             assertTrue(answers.size() >= 3, step.key() + ": " + answers);
             assertTrue(answers.stream().noneMatch(answer -> answer.contains("{")), answers::toString);
-            assertTrue(Lesson.turned(step, turned, turned.base()).matches(".*\\d.*"), step.key());
+            assertTrue(Lesson.turned(step, turned, turned.base(), UnitSystem.US).matches(".*\\d.*"), step.key());
         }
     }
 
@@ -141,6 +143,21 @@ class LessonTest {
     }
 
     @Test
+    void aDifferenceOfTemperaturesIsPredictedInTheUnitsAskedFor() throws Exception {
+        LessonCase one = lesson("half-the-area", Map.of());
+        LessonStep setting = Lesson.STEPS.stream()
+                .filter(step -> step.key().equals("setting"))
+                .findFirst()
+                .orElseThrow();
+        LessonAnswer found = Lesson.ask(setting, one).orElseThrow();
+        Lesson.Told metric = Lesson.told(setting, found, UnitSystem.METRIC);
+        Lesson.Told us = Lesson.told(setting, found, UnitSystem.US);
+        assertEquals(1.8 * metric.number().orElseThrow(), us.number().orElseThrow(), 1e-9);
+        assertTrue(us.question().contains("How many °F colder"), us.question());
+        assertTrue(us.answer().matches("\\d+ °F: from \\d+ °F down to \\d+ °F\\..*"), us.answer());
+    }
+
+    @Test
     void wordsHoldNoNumbersOfTheirOwn() {
         Wording words = Wording.beside(Lesson.class, "lesson");
         for (String code : words.codes()) {
@@ -153,7 +170,7 @@ class LessonTest {
 
     @Test
     void aPredictionIsHeldAgainstTheNumber() {
-        LessonAnswer ten = LessonAnswer.of(10);
+        Lesson.Told ten = Lesson.told(Lesson.STEPS.get(0), LessonAnswer.of(10), UnitSystem.METRIC);
         assertTrue(Lesson.verdict(11, ten).contains("Well predicted"));
         assertTrue(Lesson.verdict(3, ten).contains("More"));
         assertTrue(Lesson.verdict(30, ten).contains("Less"));

@@ -77,10 +77,11 @@ public final class Pictures {
     }
 
     /** One picture of a step of the lesson. */
-    public static void ofLesson(Glance glance, int place, LessonStep step, Path folder, Console console) {
+    public static void ofLesson(
+            Glance glance, int place, LessonStep step, UnitSystem units, Path folder, Console console) {
         StateSheet sheet = RunCharts.sheet(glance);
         write(
-                TemperatureCharts.pressure(sheet, UnitSystem.METRIC),
+                TemperatureCharts.pressure(sheet, units),
                 TemperatureCharts.pressureDescription(sheet),
                 folder,
                 "lesson-" + place + "-" + ChartFiles.fileName(step.key()),
@@ -123,7 +124,7 @@ public final class Pictures {
     }
 
     /** Two pictures of a multi-pass test: filtration ratio and pressure drop. */
-    public static void ofMultiPass(MultiPassReport report, Path folder, Console console) {
+    public static void ofMultiPass(MultiPassReport report, UnitSystem units, Path folder, Console console) {
         String name = ChartFiles.fileName(report.candidate());
         write(
                 ServiceCharts.beta(report),
@@ -132,7 +133,7 @@ public final class Pictures {
                 "multipass-beta-" + name,
                 console);
         write(
-                ServiceCharts.testDrop(report),
+                ServiceCharts.testDrop(report, units),
                 ServiceCharts.testDropDescription(report),
                 folder,
                 "multipass-drop-" + name,
