@@ -252,13 +252,13 @@ class BenchWindowTest {
         assertTrue(probe.node("#problem:candidates[0].pleats.count", Label.class)
                 .getText()
                 .contains("about fifty"));
-        assertTrue(stage.getScene().getRoot().getStyleClass().contains("stale"));
+        assertTrue(probe.isStale());
         probe.type("#field:candidates[0].pleats.height", "60 mm");
         probe.picture("bench-not-understood");
         probe.type("#field:candidates[0].pleats.count", "53");
         assertFalse(
                 probe.node("#problem:candidates[0].pleats.count", Label.class).isVisible());
-        WindowProbe.until(60, () -> !stage.getScene().getRoot().getStyleClass().contains("stale"));
+        WindowProbe.until(60, () -> !probe.isStale());
     }
 
     @Test
