@@ -75,7 +75,7 @@ class WatchedRunsTest {
 
     @BeforeAll
     static void open() {
-        opened = SERVICE.open(Path.of("../demo-cases/ridge-hut-generator/case.yaml"))
+        opened = SERVICE.open(Path.of("../demo-cases/half-the-area/case.yaml"))
                 .opened()
                 .orElseThrow();
     }

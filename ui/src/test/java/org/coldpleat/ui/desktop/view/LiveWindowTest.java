@@ -34,6 +34,7 @@ import org.coldpleat.ui.service.OpenedCase;
 import org.coldpleat.ui.text.Pages;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.api.FxRobot;
@@ -129,6 +130,7 @@ class LiveWindowTest {
     }
 
     @Test
+    @Tag("nightly")
     void theLastOfManyEditsStands() throws Exception {
         for (String pressure : List.of("6 psi", "8 psi", "10 psi", "12 psi")) {
             probe.type(PRESSURE, pressure);
@@ -171,6 +173,7 @@ class LiveWindowTest {
     }
 
     @Test
+    @Tag("nightly")
     void stopEndsTheComparisonAndItsAdvance(FxRobot robot) throws Exception {
         ProgressBar progress = probe.node("#status-progress", ProgressBar.class);
         assertFalse(progress.isVisible());

@@ -16,6 +16,7 @@ import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.coldpleat.ui.desktop.view.chart.PicturePane;
 import org.coldpleat.ui.desktop.view.part.WindowTexts;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;
@@ -103,6 +104,7 @@ class StudyWindowTest extends HutWindow {
     }
 
     @Test
+    @Tag("nightly")
     void anotherFilterHasAnotherPleatCurve(FxRobot robot) throws Exception {
         look(robot, "pleats");
         answered("pleats");
@@ -141,6 +143,7 @@ class StudyWindowTest extends HutWindow {
     }
 
     @Test
+    @Tag("nightly")
     void anEditStopsWhatIsBeingWorkedOut(FxRobot robot) throws Exception {
         look(robot, "confidence");
         probe.type("#study-confidence:draws", "60000");
@@ -151,6 +154,7 @@ class StudyWindowTest extends HutWindow {
     }
 
     @Test
+    @Tag("nightly")
     void aQuestionThatIsNotUnderstoodSaysWhy(FxRobot robot) throws Exception {
         look(robot, "settings");
         answered("settings");
