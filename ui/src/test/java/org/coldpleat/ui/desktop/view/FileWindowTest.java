@@ -23,6 +23,7 @@ import org.coldpleat.ui.service.CaseService;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -128,12 +129,13 @@ class FileWindowTest {
                         () -> tableWithAnythingWrongChangesNothingAndSaysWhere()),
                 DynamicTest.dynamicTest(
                         "reportOfAnotherKindIsRefusedInWords", () -> reportOfAnotherKindIsRefusedInWords()),
-                DynamicTest.dynamicTest("reportThatIsStoppedLeavesNoFile", () -> reportThatIsStoppedLeavesNoFile()),
                 DynamicTest.dynamicTest(
                         "filtersGoOutToATableAndComeBackInOneStep", () -> filtersGoOutToATableAndComeBackInOneStep()));
     }
 
-    private void reportThatIsStoppedLeavesNoFile() throws Exception {
+    @Test
+    @Tag("nightly")
+    void reportThatIsStoppedLeavesNoFile() throws Exception {
         Path file = folder.resolve("stopped.html");
         answers.add(file);
         choose("report");

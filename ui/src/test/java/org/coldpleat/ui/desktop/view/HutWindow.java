@@ -42,13 +42,18 @@ public abstract class HutWindow {
         given.show();
     }
 
+    /** The case that is opened. */
+    protected Path file() {
+        return HUT;
+    }
+
     @BeforeEach
     void openTheCase(FxRobot given) throws Exception {
         robot = given;
         probe = new WindowProbe(stage, robot);
         robot.interact(() -> {
             lookAsAtFirst();
-            window.open(HUT);
+            window.open(file());
         });
         probe.ready();
     }
