@@ -58,8 +58,7 @@ class CaseConfidenceTest {
 
     @Test
     void chancesOfAPairAddUp() {
-        ConfidenceResult result =
-                CaseConfidence.run(CASE, 16, 3, Progress.NONE).orElseThrow();
+        ConfidenceResult result = CaseConfidence.run(CASE, 16, 3, Progress.NONE).orElseThrow();
         for (ConfidenceResult.Warmer pair : result.pairs()) {
             double sum = pair.firstWarmer() + pair.equal() + pair.secondWarmer();
             // three shares of the same draws; rounding of a sum of three

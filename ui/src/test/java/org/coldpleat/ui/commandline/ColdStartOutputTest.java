@@ -38,11 +38,11 @@ class ColdStartOutputTest {
 
     @ParameterizedTest
     @MethodSource("org.coldpleat.ui.DemoCases#one")
-    void aCaseKeepsToTheSchemas(String file) throws Exception {
-        Run start = run("coldstart", file, "--format", "json");
+    void aCaseKeepsToTheSchemas(Path file) throws Exception {
+        Run start = run("coldstart", file.toString(), "--format", "json");
         assertEquals(0, start.code(), start.err());
         assertEquals(List.of(), OutputTest.faults("coldstart-v1.schema.json", start.out()));
-        Run sweep = run("coldstart", file, "--sweep", "--format", "json");
+        Run sweep = run("coldstart", file.toString(), "--sweep", "--format", "json");
         assertEquals(0, sweep.code(), sweep.err());
         assertEquals(List.of(), OutputTest.faults("coldstart-sweep-v1.schema.json", sweep.out()));
         assertFalse(
@@ -54,15 +54,15 @@ class ColdStartOutputTest {
     @ParameterizedTest
     @Tag("nightly")
     @MethodSource("org.coldpleat.ui.DemoCases#others")
-    void theOtherCasesKeepToTheSchemas(String file) throws Exception {
+    void theOtherCasesKeepToTheSchemas(Path file) throws Exception {
         aCaseKeepsToTheSchemas(file);
     }
 
     @ParameterizedTest
     @MethodSource("org.coldpleat.ui.DemoCases#one")
-    void pageFitsATerminalAndLeavesNothingUnworded(String file) {
+    void pageFitsATerminalAndLeavesNothingUnworded(Path file) {
         for (String option : List.of("--units=us", "--sweep")) {
-            Run run = run("coldstart", file, option);
+            Run run = run("coldstart", file.toString(), option);
             assertEquals(0, run.code(), run.err());
             assertTrue(run.out().contains("INVENTED DATA"), run.out());
             for (String line : run.out().lines().toList()) {
@@ -77,7 +77,7 @@ class ColdStartOutputTest {
     @ParameterizedTest
     @Tag("nightly")
     @MethodSource("org.coldpleat.ui.DemoCases#others")
-    void pagesOfTheOtherCasesFitATerminal(String file) {
+    void pagesOfTheOtherCasesFitATerminal(Path file) {
         pageFitsATerminalAndLeavesNothingUnworded(file);
     }
 

@@ -106,7 +106,8 @@ class BenchWindowTest {
     /** A case as it stands in its file is left without a question. */
     @AfterEach
     void leave(FxRobot robot) throws IOException {
-        Path file = Files.writeString(state.resolve("left.yaml"), CaseDraft.blank().text());
+        Path file =
+                Files.writeString(state.resolve("left.yaml"), CaseDraft.blank().text());
         robot.interact(() -> TypedInput.commit(stage.getScene()));
         robot.interact(() -> window.open(file));
     }

@@ -87,7 +87,9 @@ class HostileWindowTest {
     void aFieldOfEveryKindBearsWhateverIsTyped(FxRobot robot) throws Exception {
         Set<String> seen = new HashSet<>();
         int typed = typeInto(
-                robot, HALF, row -> seen.add(row.field().type() + " " + row.field().unit()));
+                robot,
+                HALF,
+                row -> seen.add(row.field().type() + " " + row.field().unit()));
         assertTrue(typed > NO_AMOUNT.size(), "fields: " + typed);
     }
 

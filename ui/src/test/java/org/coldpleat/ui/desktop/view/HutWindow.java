@@ -37,7 +37,9 @@ public abstract class HutWindow {
         if (window == null) {
             stage = given;
             window = WindowProbe.window(given);
-            temperature = new WindowProbe(stage, new FxRobot()).node("#temperature", Slider.class).getValue();
+            temperature = new WindowProbe(stage, new FxRobot())
+                    .node("#temperature", Slider.class)
+                    .getValue();
         }
         given.show();
     }

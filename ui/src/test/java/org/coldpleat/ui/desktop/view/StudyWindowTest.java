@@ -122,8 +122,8 @@ class StudyWindowTest extends HutWindow {
 
     @Test
     void confidenceShowsItsAdvanceAndCanBeStopped(FxRobot robot) throws Exception {
-        robot.interact(() ->
-                probe.node("#study-confidence:draws", TextField.class).setText("256"));
+        robot.interact(
+                () -> probe.node("#study-confidence:draws", TextField.class).setText("256"));
         look(robot, "confidence");
         answered("confidence");
         probe.picture("study-confidence");

@@ -142,7 +142,8 @@ class WelcomeWindowTest {
     private void everyControlHasANameAndEveryCommandItsKeys(FxRobot robot) {
         // what stands beside a value is there once it was asked for
         robot.interact(() -> walk(stage.getScene().getRoot(), node -> {
-            if (node instanceof ToggleButton more && String.valueOf(more.getId()).startsWith("more:")) {
+            if (node instanceof ToggleButton more
+                    && String.valueOf(more.getId()).startsWith("more:")) {
                 more.fire();
             }
         }));

@@ -32,7 +32,6 @@ public final class StudyPane extends BorderPane {
     /** Part of the height for the sentences under the picture [1]; the rest of them is scrolled to. */
     private static final double SENTENCES = 0.14;
 
-
     /** What was stopped belongs to nothing, and does not begin by itself again. */
     private static final String STOPPED = "-";
 
