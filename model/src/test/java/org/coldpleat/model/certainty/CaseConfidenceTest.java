@@ -2,6 +2,7 @@ package org.coldpleat.model.certainty;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -58,7 +59,19 @@ class CaseConfidenceTest {
 
     @Test
     void chancesOfAPairAddUp() {
-        ConfidenceResult result = CaseConfidence.run(CASE, 16, 3, Progress.NONE).orElseThrow();
+        addUp(read("half-the-area"));
+    }
+
+    @Test
+    @Tag("nightly")
+    void chancesOfManyPairsAddUp() {
+        addUp(CASE);
+    }
+
+    private static void addUp(ResolvedCase resolved) {
+        ConfidenceResult result =
+                CaseConfidence.run(resolved, 64, 3, Progress.NONE).orElseThrow();
+        assertFalse(result.pairs().isEmpty());
         for (ConfidenceResult.Warmer pair : result.pairs()) {
             double sum = pair.firstWarmer() + pair.equal() + pair.secondWarmer();
             // three shares of the same draws; rounding of a sum of three

@@ -75,7 +75,7 @@ class StudyWindowTest extends HutWindow {
         look(robot, "pleats");
         answered("pleats");
         assertEquals(
-                "never open at -20.0 °C in cranking",
+                "never open at -25.0 °C in stand at pump flow",
                 probe.node("#study-pleats:target", TextField.class).getText());
         assertTrue(words("pleats").contains("Full"), words("pleats"));
         assertEquals("", note("pleats"));
