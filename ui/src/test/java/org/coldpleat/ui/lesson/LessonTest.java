@@ -23,6 +23,7 @@ import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import org.coldpleat.ui.service.Opening;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -65,7 +66,14 @@ class LessonTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"clinic-van", "ridge-hut-generator", "harbour-launch"})
+    @Tag("nightly")
+    @ValueSource(strings = {"ridge-hut-generator", "harbour-launch"})
+    void stillOtherCasesAnswerWhatTheyCan(String demo) throws Exception {
+        otherCasesAnswerWhatTheyCanAndLeaveNoGapInTheWords(demo);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = "clinic-van")
     void otherCasesAnswerWhatTheyCanAndLeaveNoGapInTheWords(String demo) throws Exception {
         Map<String, Lesson.Told> all = told(lesson(demo, Map.of()));
         assertTrue(all.size() >= 5, all.keySet()::toString);
@@ -109,17 +117,28 @@ class LessonTest {
 
     @Test
     void whatIsTurnedInAStepMovesItsAnswer() throws Exception {
+        turn(0.15, 0.3, 0.6);
+    }
+
+    @Test
+    @Tag("nightly")
+    void whatIsTurnedInAStepMovesItsAnswerInManyPlaces() throws Exception {
+        turn(0.02, 0.15, 0.3, 0.6, 0.98);
+    }
+
+    /** Turns each step to parts of its way; most of the answers are others. */
+    private static void turn(double... parts) throws Exception {
         LessonCase one = lesson("half-the-area", Map.of());
         for (LessonStep step : Lesson.STEPS) {
             Turned turned = step.turned().apply(one);
             Set<String> answers = new HashSet<>();
-            for (double part : new double[] {0.02, 0.15, 0.3, 0.6, 0.98}) {
+            for (double part : parts) {
                 double value = turned.low() + part * (turned.high() - turned.low());
                 Lesson.ask(step, one, value)
                         .ifPresent(found -> answers.add(
                                 Lesson.told(step, found, UnitSystem.METRIC).answer()));
             }
-            assertTrue(answers.size() >= 3, step.key() + ": " + answers);
+            assertTrue(answers.size() >= (parts.length + 1) / 2.0, step.key() + ": " + answers);
             assertTrue(answers.stream().noneMatch(answer -> answer.contains("{")), answers::toString);
             assertTrue(Lesson.turned(step, turned, turned.base(), UnitSystem.US).matches(".*\\d.*"), step.key());
         }

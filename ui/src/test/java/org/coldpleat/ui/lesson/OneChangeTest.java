@@ -25,6 +25,8 @@ import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import org.coldpleat.ui.service.Present;
 import org.coldpleat.ui.service.Trials;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -41,7 +43,15 @@ class OneChangeTest {
     private final CaseService service = CaseService.standard();
 
     static Stream<String> demos() {
-        return Stream.of("clinic-van", "half-the-area", "harbour-launch", "ridge-hut-generator");
+        return Stream.of("clinic-van", "half-the-area", "harbour-launch");
+    }
+
+    @Test
+    @Tag("nightly")
+    void manyFiltersAnswerAlike() throws IOException {
+        slidersSizingAndLessonAnswerAlike("ridge-hut-generator");
+        settingsAnswerAsTheOpeningPressureSaid("ridge-hut-generator");
+        whatIsKeptOpensAsTheSliderShowed("ridge-hut-generator");
     }
 
     private static Path file(String demo) {

@@ -93,7 +93,7 @@ final class CaseWindow {
         whatIf.pane().visibleProperty().bind(tabs.showsTried());
         whatIf.pane().managedProperty().bind(tabs.showsTried());
         verdict = new VerdictPane(tabs::explain);
-        run = new CaseRun(worker, quick, root, status, this::view, shown());
+        run = new CaseRun(worker, quick, status, this::view, shown());
         keeper = new WindowKeeper(stage, bar, state);
         bar.onChosen(keeper::chosen);
         tour = new TourBar(Map.of("sheet", side, "tabs", tabs, "verdict", verdict, "tools", bar), keeper::toured);
@@ -337,6 +337,8 @@ final class CaseWindow {
         return new CaseRun.Shown() {
             @Override
             public void stale(boolean stale) {
+                status.stale(stale);
+                tabs.stale(stale);
                 verdict.stale(stale);
             }
 

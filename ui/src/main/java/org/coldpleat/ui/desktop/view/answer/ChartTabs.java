@@ -27,6 +27,7 @@ import org.coldpleat.ui.desktop.view.chart.ChartNumbers;
 import org.coldpleat.ui.desktop.view.chart.ChartPane;
 import org.coldpleat.ui.desktop.view.chart.LateCharts;
 import org.coldpleat.ui.desktop.view.part.PictureLook;
+import org.coldpleat.ui.desktop.view.part.Stale;
 import org.coldpleat.ui.desktop.view.part.Wide;
 import org.coldpleat.ui.desktop.view.part.WindowTexts;
 import org.coldpleat.ui.desktop.view.part.Worker;
@@ -55,6 +56,11 @@ public final class ChartTabs extends TabPane {
     private final ExplanationPane explanation = new ExplanationPane();
     private final Supplier<Optional<CaseView>> view;
     private final Studies studies;
+    /** What follows a change at once. */
+    private final List<Node> live;
+    /** What follows a change with the comparison, or when it is looked at. */
+    private final List<Node> later;
+
     private Optional<Comparison> comparison = Optional.empty();
     private Optional<Glance> glance = Optional.empty();
     private Optional<Glance.Candidate> tried = Optional.empty();
@@ -93,12 +99,10 @@ public final class ChartTabs extends TabPane {
         pressure.onWhole(this::curves);
         share.onWhole(this::curves);
         late.panes().forEach(pane -> pane.onWhole(this::late));
-        for (Node live : new Node[] {pressure, share, cutaway}) {
-            live.getStyleClass().add("live");
-        }
-        for (Node later : new Node[] {late.map(), late.coldStart(), page, explanation}) {
-            later.getStyleClass().add("later");
-        }
+        live = List.of(pressure, share, cutaway);
+        live.forEach(one -> one.getStyleClass().add("live"));
+        later = List.of(late.map(), late.coldStart(), page, explanation);
+        later.forEach(one -> one.getStyleClass().add("later"));
         getSelectionModel().selectedItemProperty().addListener(observed -> late());
     }
 
@@ -112,6 +116,12 @@ public final class ChartTabs extends TabPane {
                 getSelectionModel().selectedItemProperty());
     }
 
+    /** Says whether what is shown belongs to values before a change. */
+    public void stale(boolean stale) {
+        live.forEach(one -> Stale.mark(one, stale));
+        later.forEach(one -> Stale.mark(one, stale));
+    }
+
     /** Shows a new comparison; what belonged to the one before is gone. */
     public void show(Comparison fresh) {
         comparison = Optional.of(fresh);
@@ -123,6 +133,7 @@ public final class ChartTabs extends TabPane {
     /** Redraws the curves over temperature, without bands; the rest stays as it is until the comparison comes. */
     public void glance(Glance fresh) {
         glance = Optional.of(fresh);
+        live.forEach(one -> Stale.mark(one, false));
         setVisible(true);
         curves();
     }
