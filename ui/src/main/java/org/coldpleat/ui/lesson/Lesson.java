@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.coldpleat.model.steady.Glance;
+import org.coldpleat.model.steady.QuickCurves;
 import org.coldpleat.shared.notice.Wording;
 import org.coldpleat.shared.quantity.Amount;
 import org.coldpleat.shared.quantity.Kind;
@@ -123,12 +123,12 @@ public final class Lesson {
      *
      * @return nothing if the step has no picture or the case does not stand with the change
      */
-    public static Optional<Glance> picture(LessonStep step, LessonCase one) {
+    public static Optional<QuickCurves> picture(LessonStep step, LessonCase one) {
         return picture(step, one, step.turned().apply(one).base());
     }
 
     /** The same with what can be turned in the step at another value. */
-    public static Optional<Glance> picture(LessonStep step, LessonCase one, double value) {
+    public static Optional<QuickCurves> picture(LessonStep step, LessonCase one, double value) {
         String name = WORDS.patternOr(step.key() + ".changed", "");
         return step.changed().flatMap(changed -> changed.apply(one, value)).map(other -> one.glanceBeside(other, name));
     }

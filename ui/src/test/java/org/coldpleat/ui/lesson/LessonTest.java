@@ -16,7 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import org.coldpleat.model.steady.Glance;
+import org.coldpleat.model.steady.QuickCurves;
 import org.coldpleat.shared.casefile.writing.CaseDraft;
 import org.coldpleat.shared.notice.Wording;
 import org.coldpleat.shared.quantity.UnitSystem;
@@ -155,10 +155,10 @@ class LessonTest {
     @Test
     void thePictureShowsTheCandidateAndItsChangedCopy() throws Exception {
         LessonCase one = lesson("half-the-area", Map.of());
-        Glance glance = Lesson.picture(Lesson.STEPS.get(0), one).orElseThrow();
-        assertEquals(2, glance.candidates().size());
-        assertEquals("Half", glance.candidates().get(0).name());
-        assertTrue(glance.candidates().get(1).name().startsWith("Half "));
+        QuickCurves quickCurves = Lesson.picture(Lesson.STEPS.get(0), one).orElseThrow();
+        assertEquals(2, quickCurves.candidates().size());
+        assertEquals("Half", quickCurves.candidates().get(0).name());
+        assertTrue(quickCurves.candidates().get(1).name().startsWith("Half "));
     }
 
     @Test
@@ -220,9 +220,9 @@ class LessonTest {
     @Test
     void whatIsTurnedIsDrawnAsACopyBesideTheFilterItselfAndNoOtherFilterIsTouched() throws Exception {
         LessonCase one = lesson("ridge-hut-generator", Map.of());
-        Glance both = one.glanceBeside(FilterSteps.withPleats(one, 0.5).orElseThrow(), "turned");
+        QuickCurves both = one.glanceBeside(FilterSteps.withPleats(one, 0.5).orElseThrow(), "turned");
         assertEquals(
                 List.of(one.candidate(), one.candidate() + " turned"),
-                both.candidates().stream().map(Glance.Candidate::name).toList());
+                both.candidates().stream().map(QuickCurves.Candidate::name).toList());
     }
 }

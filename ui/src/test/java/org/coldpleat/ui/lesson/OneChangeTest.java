@@ -16,7 +16,7 @@ import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.run.Simulation;
 import org.coldpleat.model.sizing.SettingsResult;
 import org.coldpleat.model.steady.DesignState;
-import org.coldpleat.model.steady.Glance;
+import org.coldpleat.model.steady.QuickCurves;
 import org.coldpleat.shared.casefile.reading.CaseReader;
 import org.coldpleat.ui.desktop.viewmodel.CaseBench;
 import org.coldpleat.ui.desktop.viewmodel.Knob;
@@ -64,7 +64,7 @@ class OneChangeTest {
                 .orElseThrow();
     }
 
-    private static double warmest(Glance.Candidate candidate) {
+    private static double warmest(QuickCurves.Candidate candidate) {
         return candidate.intervals().stream()
                 .mapToDouble(interval -> interval[1])
                 .max()
@@ -100,7 +100,7 @@ class OneChangeTest {
                         }
                         double slider = warmest(out.after().orElseThrow().curve());
                         Design design = asked.get().applyTo(resolved, c);
-                        Glance.Candidate sized = Simulation.glance(design.in(resolved, c), state)
+                        QuickCurves.Candidate sized = Simulation.quickCurves(design.in(resolved, c), state)
                                 .now()
                                 .candidates()
                                 .get(c);
@@ -112,11 +112,11 @@ class OneChangeTest {
                             assertEquals(taught, slider, 0, what);
                         }
                         double searched = DesignState.of(
-                                        design, resolved.duty(state).orElseThrow())
+                                        design, resolved.operatingState(state).orElseThrow())
                                 .opening(resolved.from(), resolved.to());
                         double there = DesignState.of(
                                         Design.of(design.in(resolved, c), c),
-                                        resolved.duty(state).orElseThrow())
+                                        resolved.operatingState(state).orElseThrow())
                                 .opening(resolved.from(), resolved.to());
                         assertEquals(there, searched, 0, what);
                         assertEquals(Math.min(resolved.to(), searched), slider, CLOSED_IN, what);
@@ -150,7 +150,7 @@ class OneChangeTest {
         for (SettingsResult.Row one : settings.candidates().get(0).rows()) {
             Design design =
                     CandidateChange.NONE.timesOpening(one.setting() / now).applyTo(resolved, c);
-            for (int d = 0; d < resolved.duties().size(); d++) {
+            for (int d = 0; d < resolved.operatingStates().size(); d++) {
                 assertEquals(
                         DesignState.of(design, resolved, d).opening(resolved.from(), resolved.to()),
                         one.openings().get(d).value(),
@@ -181,7 +181,7 @@ class OneChangeTest {
                     assertTrue(bench.isUnderstood(), () -> bench.problems().toString());
                     double kept = warmest(bench.opened()
                             .orElseThrow()
-                            .glance(state)
+                            .quickCurves(state)
                             .now()
                             .candidates()
                             .get(number));

@@ -58,7 +58,9 @@ class ServiceOfDemoCasesTest {
     }
 
     private static void loadsOneWay(Path file) {
-        ServiceResult result = Simulation.service(resolved(file), OptionalDouble.empty()).orElseThrow().now();
+        ServiceResult result = Simulation.service(resolved(file), OptionalDouble.empty())
+                .orElseThrow()
+                .now();
         for (ServiceResult.Candidate candidate : result.candidates()) {
             String who = file.getParent().getFileName() + ", " + candidate.name();
             assertTrue(candidate.isComputed(), who);
@@ -98,7 +100,9 @@ class ServiceOfDemoCasesTest {
     /** One medium, one bench, half the area: shorter life, and the reasons are said. */
     @Test
     void halfTheAreaFaresWorseForStatedReasons() throws IOException {
-        ServiceResult result = Simulation.service(resolved(halfTheArea()), OptionalDouble.empty()).orElseThrow().now();
+        ServiceResult result = Simulation.service(resolved(halfTheArea()), OptionalDouble.empty())
+                .orElseThrow()
+                .now();
         ServiceResult.Candidate full = named(result, "Full");
         ServiceResult.Candidate half = named(result, "Half");
         double ratio = half.hotBypass().orElseThrow().time()

@@ -98,7 +98,7 @@ public final class LessonCommand implements Callable<Integer> {
         console.result(LessonText.answer(told, guessed));
         if (plots != null) {
             Lesson.picture(step, one, value)
-                    .ifPresent(glance -> Pictures.ofLesson(glance, place, step, units, plots, console));
+                    .ifPresent(quickCurves -> Pictures.ofLesson(quickCurves, place, step, units, plots, console));
         }
     }
 

@@ -10,9 +10,9 @@ import org.coldpleat.model.loading.multipass.MultiPassReport;
 import org.coldpleat.model.resolve.candidate.TestReport;
 import org.coldpleat.model.sizing.SettingsResult;
 import org.coldpleat.model.sizing.SizingResult;
-import org.coldpleat.model.steady.Glance;
 import org.coldpleat.model.steady.MapResult;
 import org.coldpleat.model.steady.PointResult;
+import org.coldpleat.model.steady.QuickCurves;
 import org.coldpleat.model.verdict.Comparison;
 import org.coldpleat.model.verdict.service.ServiceResult;
 import org.coldpleat.model.verdict.start.ColdStart;
@@ -78,8 +78,8 @@ public final class Pictures {
 
     /** One picture of a step of the lesson. */
     public static void ofLesson(
-            Glance glance, int place, LessonStep step, UnitSystem units, Path folder, Console console) {
-        StateSheet sheet = RunCharts.sheet(glance);
+            QuickCurves quickCurves, int place, LessonStep step, UnitSystem units, Path folder, Console console) {
+        StateSheet sheet = RunCharts.sheet(quickCurves);
         write(
                 TemperatureCharts.pressure(sheet, units),
                 TemperatureCharts.pressureDescription(sheet),

@@ -13,7 +13,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
-import org.coldpleat.model.steady.Glance;
+import org.coldpleat.model.steady.QuickCurves;
 import org.coldpleat.model.verdict.Comparison;
 import org.coldpleat.shared.casefile.writing.CaseDraft;
 import org.coldpleat.ui.desktop.view.answer.CaseRun;
@@ -343,8 +343,8 @@ final class CaseWindow {
             }
 
             @Override
-            public void glanced(Glance glance) {
-                tabs.glance(glance);
+            public void glanced(QuickCurves quickCurves) {
+                tabs.quickCurves(quickCurves);
             }
 
             @Override

@@ -12,7 +12,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
-import org.coldpleat.model.steady.Glance;
+import org.coldpleat.model.steady.QuickCurves;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.style.ChartFit;
 import org.coldpleat.ui.chart.temperature.RunCharts;
@@ -146,8 +146,8 @@ final class LessonWindow {
 
     private Optional<Asked> asked(LessonStep step, LessonCase one, Turned range, double value) {
         return Lesson.ask(step, one, value).map(found -> {
-            Optional<Glance> glance = Lesson.picture(step, one, value);
-            return new Asked(one, range, Lesson.told(step, found, units.get()), glance.map(RunCharts::sheet));
+            Optional<QuickCurves> quickCurves = Lesson.picture(step, one, value);
+            return new Asked(one, range, Lesson.told(step, found, units.get()), quickCurves.map(RunCharts::sheet));
         });
     }
 

@@ -118,7 +118,7 @@ class LiveWindowTest {
         assertFalse(first.note().isBlank());
         assertNotEquals(before, first.curves());
         String state = edited.states().get(0);
-        assertEquals(rows(RunCharts.sheet(edited.glance(state).now())), first.curves());
+        assertEquals(rows(RunCharts.sheet(edited.quickCurves(state).now())), first.curves());
         assertEquals(pageBefore, first.page());
         assertTrue(first.verdict().startsWith(WindowTexts.get("answers.stale")), first.verdict());
         assertEquals("", shown.get(1).note());

@@ -87,8 +87,8 @@ class EditedCaseTest {
                 assertEquals(read.understood(), edited.understood());
                 String state = read.states().get(random.nextInt(read.states().size()));
                 assertEquals(
-                        RecordText.of(read.glance(state).now()),
-                        RecordText.of(edited.glance(state).now()));
+                        RecordText.of(read.quickCurves(state).now()),
+                        RecordText.of(edited.quickCurves(state).now()));
             }
         }
         assertTrue(understood > steps / 4, "steps that were understood: " + understood);

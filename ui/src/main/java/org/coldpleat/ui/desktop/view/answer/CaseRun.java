@@ -2,7 +2,7 @@ package org.coldpleat.ui.desktop.view.answer;
 
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.coldpleat.model.steady.Glance;
+import org.coldpleat.model.steady.QuickCurves;
 import org.coldpleat.model.verdict.Comparison;
 import org.coldpleat.ui.desktop.view.part.WindowTexts;
 import org.coldpleat.ui.desktop.view.part.Worker;
@@ -31,7 +31,7 @@ public final class CaseRun {
         void stale(boolean stale);
 
         /** The curves of the state that is looked at stand. */
-        void glanced(Glance glance);
+        void glanced(QuickCurves quickCurves);
 
         /** The comparison stands. */
         void compared(Comparison comparison);
@@ -42,12 +42,7 @@ public final class CaseRun {
      * @param quick for what takes milliseconds, so that it never waits behind a comparison of values typed before
      * @param view what is looked at, if the case is understood
      */
-    public CaseRun(
-            Worker worker,
-            Worker quick,
-            StatusLine status,
-            Supplier<Optional<CaseView>> view,
-            Shown shown) {
+    public CaseRun(Worker worker, Worker quick, StatusLine status, Supplier<Optional<CaseView>> view, Shown shown) {
         this.worker = worker;
         this.quick = quick;
         this.status = status;
@@ -64,13 +59,13 @@ public final class CaseRun {
     /** Works out what is looked at, then everything. */
     public void begin() {
         comparisonDue = true;
-        glance();
+        quickCurves();
     }
 
     /** Redraws the curves of the state that is looked at, unless they stand. */
     public void look() {
         if (stale) {
-            glance();
+            quickCurves();
         }
     }
 
@@ -86,14 +81,15 @@ public final class CaseRun {
         }
     }
 
-    private void glance() {
+    private void quickCurves() {
         view.get()
-                .ifPresent(now -> quick.run(GLANCE, () -> now.opened().glance(now.state()).now(), fresh -> {
-                    shown.glanced(fresh);
-                    glanced = true;
-                    status.say(WindowTexts.get("status.glance"));
-                    compare();
-                }));
+                .ifPresent(now -> quick.run(
+                        GLANCE, () -> now.opened().quickCurves(now.state()).now(), fresh -> {
+                            shown.glanced(fresh);
+                            glanced = true;
+                            status.say(WindowTexts.get("status.glance"));
+                            compare();
+                        }));
     }
 
     private void compare() {

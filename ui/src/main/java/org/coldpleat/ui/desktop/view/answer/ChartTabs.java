@@ -11,8 +11,8 @@ import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TextArea;
 import org.coldpleat.model.explain.ExplainRequest;
-import org.coldpleat.model.steady.Glance;
 import org.coldpleat.model.steady.PointResult;
+import org.coldpleat.model.steady.QuickCurves;
 import org.coldpleat.model.verdict.Comparison;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.quantity.UnitSystem;
@@ -62,8 +62,8 @@ public final class ChartTabs extends TabPane {
     private final List<Node> later;
 
     private Optional<Comparison> comparison = Optional.empty();
-    private Optional<Glance> glance = Optional.empty();
-    private Optional<Glance.Candidate> tried = Optional.empty();
+    private Optional<QuickCurves> quickCurves = Optional.empty();
+    private Optional<QuickCurves.Candidate> tried = Optional.empty();
 
     /**
      * @param worker for what takes long
@@ -125,14 +125,14 @@ public final class ChartTabs extends TabPane {
     /** Shows a new comparison; what belonged to the one before is gone. */
     public void show(Comparison fresh) {
         comparison = Optional.of(fresh);
-        glance = Optional.empty();
+        quickCurves = Optional.empty();
         setVisible(true);
         redraw();
     }
 
     /** Redraws the curves over temperature, without bands; the rest stays as it is until the comparison comes. */
-    public void glance(Glance fresh) {
-        glance = Optional.of(fresh);
+    public void quickCurves(QuickCurves fresh) {
+        quickCurves = Optional.of(fresh);
         live.forEach(one -> Stale.mark(one, false));
         setVisible(true);
         curves();
@@ -141,7 +141,7 @@ public final class ChartTabs extends TabPane {
     /** Forgets what is shown, because another case is opened. */
     public void clear() {
         comparison = Optional.empty();
-        glance = Optional.empty();
+        quickCurves = Optional.empty();
         tried = Optional.empty();
         curvesShown.all();
         quick.cancel(POINT);
@@ -173,14 +173,14 @@ public final class ChartTabs extends TabPane {
             });
             chart(pressure, differences, TemperatureCharts.pressureDescription(curves));
             chart(share, shares, TemperatureCharts.shareDescription(curves));
-            String note = glance.isPresent() ? WindowTexts.get("note.glance") : "";
+            String note = quickCurves.isPresent() ? WindowTexts.get("note.glance") : "";
             pressure.note(note);
             share.note(note);
         });
     }
 
     /** Draws what is tried on a candidate beside it; nothing if empty. */
-    void tried(Optional<Glance.Candidate> curve) {
+    void tried(Optional<QuickCurves.Candidate> curve) {
         if (curve.isPresent() || tried.isPresent()) {
             tried = curve;
             curves();
@@ -197,8 +197,8 @@ public final class ChartTabs extends TabPane {
     /** The newest curves there are of a state; empty if it is a state of which nothing is worked out yet. */
     private Optional<StateSheet> sheet(String state) {
         Optional<StateSheet> quickest =
-                glance.filter(known -> known.state().equals(state)).map(RunCharts::sheet);
-        return quickest.isPresent() || glance.isPresent()
+                quickCurves.filter(known -> known.state().equals(state)).map(RunCharts::sheet);
+        return quickest.isPresent() || quickCurves.isPresent()
                 ? quickest
                 : comparison.stream()
                         .flatMap(known -> RunCharts.sheets(known).stream())

@@ -5,7 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.coldpleat.model.steady.Glance;
+import org.coldpleat.model.steady.QuickCurves;
 import org.coldpleat.model.steady.Trial;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Unit;
@@ -86,7 +86,7 @@ final class WhatIfWords {
                 seen);
     }
 
-    private String opens(Glance.Candidate candidate) {
+    private String opens(QuickCurves.Candidate candidate) {
         if (candidate.openingPressure().isEmpty()) {
             return WindowTexts.get("whatIf.noValve");
         }

@@ -13,10 +13,10 @@ import org.coldpleat.shared.quantity.Spread;
 import org.coldpleat.shared.source.Provenance;
 
 /** Ends of a chain of reasons: what was read, printed, told or assumed, with its place in the case file. */
-final class Leaves {
-    private Leaves() {}
+final class ChainEnds {
+    private ChainEnds() {}
 
-    /** Leaves for those of the keys that a section has. */
+    /** ChainEnds for those of the keys that a section has. */
     static List<Explanation> of(Optional<Section> section, String... keys) {
         List<Explanation> leaves = new ArrayList<>();
         section.ifPresent(one -> {
