@@ -32,6 +32,7 @@ import org.coldpleat.ui.commandline.CommandLineFace;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import org.coldpleat.ui.service.SizingQuestion;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -41,10 +42,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 class SizingOnDemoCasesTest {
     private static final CaseService SERVICE = CaseService.standard();
     private static final double ICE = 273.15;
-
-    static List<Path> cases() throws Exception {
-        return DemoCasesTest.cases();
-    }
 
     private static String run(int expected, String... words) {
         StringWriter out = new StringWriter();
@@ -63,7 +60,7 @@ class SizingOnDemoCasesTest {
     }
 
     @ParameterizedTest
-    @MethodSource("cases")
+    @MethodSource("org.coldpleat.ui.DemoCases#one")
     void settingsAgreeWithTheComparisonAndKeepToTheirSchema(Path file) throws Exception {
         OpenedCase opened = SERVICE.open(file).opened().orElseThrow();
         SettingsResult result = opened.settings(Optional.empty(), 40e3, 220e3).now();
@@ -92,6 +89,13 @@ class SizingOnDemoCasesTest {
         assertTrue(run(0, "settings", file.toString()).contains("collapse rating"));
     }
 
+    @ParameterizedTest
+    @Tag("nightly")
+    @MethodSource("org.coldpleat.ui.DemoCases#others")
+    void settingsOfTheOtherCasesAgreeWithTheComparison(Path file) throws Exception {
+        settingsAgreeWithTheComparisonAndKeepToTheirSchema(file);
+    }
+
     private static void assertNoLaterOpeningInWarmerOil(Row lower, Row higher) {
         for (int s = 0; s < lower.openings().size(); s++) {
             assertTrue(
@@ -103,7 +107,7 @@ class SizingOnDemoCasesTest {
     }
 
     @ParameterizedTest
-    @MethodSource("cases")
+    @MethodSource("org.coldpleat.ui.DemoCases#all")
     void sizesKeepToTheirSchema(Path file) throws Exception {
         OpenedCase opened = SERVICE.open(file).opened().orElseThrow();
         String state = opened.states().get(opened.states().size() - 1);
@@ -131,10 +135,7 @@ class SizingOnDemoCasesTest {
     }
 
     private static Path halfTheArea() throws Exception {
-        return cases().stream()
-                .filter(file -> file.toString().contains("half-the-area"))
-                .findFirst()
-                .orElseThrow();
+        return DemoCases.one().get(0);
     }
 
     private static SizingResult size(OpenedCase opened, Variable variable, String target) {

@@ -10,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Properties;
@@ -183,6 +184,18 @@ class TextsTest {
                 .sorted()
                 .toList();
         assertEquals(List.of(), dead, "in " + bundle.getFileName());
+    }
+
+    @ParameterizedTest
+    @MethodSource("bundles")
+    void noKeyStandsTwiceInABundle(Path bundle) throws IOException {
+        Set<String> seen = new HashSet<>();
+        List<String> twice = Files.readAllLines(bundle).stream()
+                .filter(line -> line.matches("[\\w.#-]+ ?=.*"))
+                .map(line -> line.replaceFirst(" ?=.*", ""))
+                .filter(key -> !seen.add(key))
+                .toList();
+        assertEquals(List.of(), twice, "in " + bundle.getFileName());
     }
 
     @Test

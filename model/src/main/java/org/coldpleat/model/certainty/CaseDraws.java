@@ -10,12 +10,12 @@ import org.coldpleat.model.resolve.candidate.BuiltCandidate;
 import org.coldpleat.model.resolve.engine.SharedModel;
 import org.coldpleat.model.resolve.input.NamedTemperature;
 import org.coldpleat.model.resolve.input.Unknown;
-import org.coldpleat.model.steady.DutyModel;
 import org.coldpleat.model.steady.GuideCurve;
 import org.coldpleat.model.steady.GuidedOpening;
 import org.coldpleat.model.steady.OpenTemperatures;
 import org.coldpleat.model.steady.OpeningFinder;
 import org.coldpleat.model.steady.SolvedPoint;
+import org.coldpleat.model.steady.StateModel;
 import org.coldpleat.model.steady.WarmestOpening;
 
 /** Evaluates a case for values of its unknowns that differ from the best estimates. Knows no distributions. Immutable. */
@@ -23,21 +23,21 @@ public final class CaseDraws {
 
     private final ResolvedCase resolved;
 
-    /** Guides by candidate and duty; empty where there is no valve or a point without an answer. */
+    /** Guides by candidate and operating state; empty where there is no valve or a point without an answer. */
     private final List<List<Optional<GuideCurve>>> guides;
 
     /** Draws of a case. */
     public CaseDraws(ResolvedCase resolved) {
         this.resolved = resolved;
         guides = resolved.candidates().stream()
-                .map(candidate -> resolved.duties().stream()
-                        .map(duty -> new DutyModel(resolved.shared(), candidate.filter(), duty))
+                .map(candidate -> resolved.operatingStates().stream()
+                        .map(operatingState -> new StateModel(resolved.shared(), candidate.filter(), operatingState))
                         .map(this::guide)
                         .toList())
                 .toList();
     }
 
-    private Optional<GuideCurve> guide(DutyModel model) {
+    private Optional<GuideCurve> guide(StateModel model) {
         return model.hasValve()
                 ? Optional.of(GuideCurve.of(model, resolved.from(), resolved.to()))
                         .filter(GuideCurve::isWhole)
@@ -157,9 +157,9 @@ public final class CaseDraws {
         }
 
         /** Headline numbers in one state, given by its position in the case. */
-        public DrawnState state(int duty) {
-            DutyModel model = model(duty);
-            Optional<GuideCurve> guide = guides.get(position).get(duty);
+        public DrawnState state(int operatingState) {
+            StateModel model = model(operatingState);
+            Optional<GuideCurve> guide = guides.get(position).get(operatingState);
             Optional<GuidedOpening> search = guide.map(curve -> new GuidedOpening(model, curve));
             List<Double> ratios = new ArrayList<>();
             List<Double> shares = new ArrayList<>();
@@ -181,14 +181,15 @@ public final class CaseDraws {
         }
 
         /** Warmest open temperature in one state [K], as in {@link DrawnState#opening}. */
-        public double opening(int duty) {
-            DutyModel model = model(duty);
-            return opening(model, guides.get(position).get(duty).map(curve -> new GuidedOpening(model, curve)));
+        public double opening(int operatingState) {
+            StateModel model = model(operatingState);
+            return opening(
+                    model, guides.get(position).get(operatingState).map(curve -> new GuidedOpening(model, curve)));
         }
 
         /** The same by the finder that looks for every interval; slower, for verification. */
-        public double openingByFullSearch(int duty) {
-            DutyModel model = model(duty);
+        public double openingByFullSearch(int operatingState) {
+            StateModel model = model(operatingState);
             if (!model.hasValve()) {
                 return Double.NEGATIVE_INFINITY;
             }
@@ -202,11 +203,12 @@ public final class CaseDraws {
             return all.warmestOpen() >= resolved.to() ? Double.POSITIVE_INFINITY : all.warmestOpen();
         }
 
-        private DutyModel model(int duty) {
-            return new DutyModel(shared, candidate.filter(), resolved.duties().get(duty));
+        private StateModel model(int operatingState) {
+            return new StateModel(
+                    shared, candidate.filter(), resolved.operatingStates().get(operatingState));
         }
 
-        private double opening(DutyModel model, Optional<GuidedOpening> search) {
+        private double opening(StateModel model, Optional<GuidedOpening> search) {
             if (!model.hasValve()) {
                 return Double.NEGATIVE_INFINITY;
             }

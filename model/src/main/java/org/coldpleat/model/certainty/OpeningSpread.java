@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.coldpleat.model.change.Design;
 import org.coldpleat.model.resolve.ResolvedCase;
-import org.coldpleat.model.resolve.input.Duty;
+import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.model.steady.DesignState;
-import org.coldpleat.model.steady.DutyModel;
+import org.coldpleat.model.steady.StateModel;
 import org.coldpleat.shared.source.Source;
 
 /**
@@ -18,35 +18,40 @@ import org.coldpleat.shared.source.Source;
  * an opening at any setting. A setting keeps its relative spread, so the spread of the ratio does not depend on it.
  *
  * @param resolved case
- * @param duty state
+ * @param operatingState state
  * @param temperature [K], rising
  * @param lnSigma standard uncertainty of the logarithm of the ratio at these temperatures [1]
  */
 @Source("derived here: first-order propagation of ln(ratio), drawn between temperatures")
-public record OpeningSpread(ResolvedCase resolved, Duty duty, double[] temperature, double[] lnSigma) {
+public record OpeningSpread(
+        ResolvedCase resolved, OperatingState operatingState, double[] temperature, double[] lnSigma) {
     private static final int POINTS = 9;
     private static final double SMALLEST_RATIO = 1e-12;
 
-    public static OpeningSpread of(ResolvedCase resolved, Variants variants, int position, Duty duty) {
+    public static OpeningSpread of(
+            ResolvedCase resolved, Variants variants, int position, OperatingState operatingState) {
         double[] at = new double[POINTS];
         for (int i = 0; i < POINTS; i++) {
             at[i] = resolved.from() + (resolved.to() - resolved.from()) * i / (POINTS - 1);
         }
-        DutyModel best = new DutyModel(
-                resolved.shared(), resolved.candidates().get(position).filter(), duty);
+        StateModel best = new StateModel(
+                resolved.shared(), resolved.candidates().get(position).filter(), operatingState);
         if (!best.hasValve()) {
-            return new OpeningSpread(resolved, duty, at, new double[POINTS]);
+            return new OpeningSpread(resolved, operatingState, at, new double[POINTS]);
         }
         List<Map<String, Double>> changes = variants.contributions(
                 position,
-                duty,
+                operatingState,
                 POINTS,
                 moved -> Arrays.stream(at)
                         .map(t ->
                                 Math.log(Math.max(SMALLEST_RATIO, moved.ratio(moved.heldShutAt(t, Optional.empty())))))
                         .toArray());
         return new OpeningSpread(
-                resolved, duty, at, changes.stream().mapToDouble(Variants::norm).toArray());
+                resolved,
+                operatingState,
+                at,
+                changes.stream().mapToDouble(Variants::norm).toArray());
     }
 
     private double at(double kelvin) {
@@ -61,7 +66,7 @@ public record OpeningSpread(ResolvedCase resolved, Duty duty, double[] temperatu
     /** Warmest open oil of a design with its band; ends infinite where it may never open, or be open however warm. */
     public OpeningBand band(Design design) {
         double value = opening(design);
-        if (!Double.isFinite(value) || !DesignState.hasValve(design, duty)) {
+        if (!Double.isFinite(value) || !DesignState.hasValve(design, operatingState)) {
             return new OpeningBand(value, value, value);
         }
         double reach = COVERAGE_95 * at(value);
@@ -72,6 +77,6 @@ public record OpeningSpread(ResolvedCase resolved, Duty duty, double[] temperatu
     }
 
     private double opening(Design design) {
-        return DesignState.of(design, duty).opening(resolved.from(), resolved.to());
+        return DesignState.of(design, operatingState).opening(resolved.from(), resolved.to());
     }
 }

@@ -2,15 +2,15 @@ package org.coldpleat.model.certainty;
 
 import java.util.List;
 import java.util.Map;
-import org.coldpleat.model.resolve.input.Duty;
-import org.coldpleat.model.steady.DutyModel;
+import org.coldpleat.model.resolve.input.OperatingState;
+import org.coldpleat.model.steady.StateModel;
 
 /**
- * Everything found out about one candidate in one duty, with what ranking and verdict need beside the public result.
+ * Everything found out about one candidate in one operating state, with what ranking and verdict need beside the public result.
  *
  * @param position of the candidate
- * @param duty duty
- * @param model candidate in the duty, nothing moved
+ * @param operatingState operatingState
+ * @param model candidate in the operating state, nothing moved
  * @param result public result
  * @param reference oil temperature at which the contributions are taken [K]: the opening temperature, or where the ratio
  *     of valve difference to opening pressure is greatest
@@ -24,8 +24,8 @@ import org.coldpleat.model.steady.DutyModel;
  */
 public record StateAnalysis(
         int position,
-        Duty duty,
-        DutyModel model,
+        OperatingState operatingState,
+        StateModel model,
         StateResult result,
         double reference,
         double logRatio,

@@ -10,17 +10,17 @@ import java.util.Optional;
 import org.coldpleat.model.circuit.OperatingPoint;
 import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.resolve.engine.EngineModel;
-import org.coldpleat.model.resolve.input.Duty;
 import org.coldpleat.model.resolve.input.NamedTemperature;
+import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.model.steady.CurveTracer;
-import org.coldpleat.model.steady.DutyModel;
 import org.coldpleat.model.steady.OpenTemperatures;
 import org.coldpleat.model.steady.OpeningFinder;
 import org.coldpleat.model.steady.SolvedPoint;
 import org.coldpleat.model.steady.StateCurve;
+import org.coldpleat.model.steady.StateModel;
 import org.coldpleat.shared.source.Source;
 
-/** Finds openings, shares, curve and bands of one candidate in one duty. */
+/** Finds openings, shares, curve and bands of one candidate in one operating state. */
 public final class StateAnalyzer {
     private static final double SLOPE_STEP = 0.05;
     private static final double SMALLEST_RATIO = 1e-12;
@@ -31,19 +31,19 @@ public final class StateAnalyzer {
     private final ResolvedCase resolved;
     private final Variants variants;
     private final int position;
-    private final Duty duty;
-    private final DutyModel model;
+    private final OperatingState operatingState;
+    private final StateModel model;
     private Optional<OperatingPoint> last = Optional.empty();
     private double starvedUpTo = Double.NaN;
     private double suctionLimitedUpTo = Double.NaN;
 
-    public StateAnalyzer(ResolvedCase resolved, Variants variants, int position, Duty duty) {
+    public StateAnalyzer(ResolvedCase resolved, Variants variants, int position, OperatingState operatingState) {
         this.resolved = resolved;
         this.variants = variants;
         this.position = position;
-        this.duty = duty;
-        model = new DutyModel(
-                resolved.shared(), resolved.candidates().get(position).filter(), duty);
+        this.operatingState = operatingState;
+        model = new StateModel(
+                resolved.shared(), resolved.candidates().get(position).filter(), operatingState);
     }
 
     public StateAnalysis analyze() {
@@ -56,16 +56,16 @@ public final class StateAnalyzer {
         StateResult.Answer answer = answer(openings);
         double reference = answer == StateResult.Answer.BELOW ? openings.warmestOpen() : openings.greatestAt();
         double coldestAt = resolved.coldestNamed();
-        List<Map<String, Double>> changes = variants.contributions(
-                position, duty, 2, moved -> new double[] {logRatio(moved, reference), logRatio(moved, coldestAt)});
+        List<Map<String, Double>> changes = variants.contributions(position, operatingState, 2, moved ->
+                new double[] {logRatio(moved, reference), logRatio(moved, coldestAt)});
         double logSlope =
                 (logRatio(model, reference + SLOPE_STEP) - logRatio(model, reference - SLOPE_STEP)) / (2 * SLOPE_STEP);
         double logRatio = Math.log(Math.max(SMALLEST_RATIO, openings.greatestRatio()));
         double sigma = Variants.norm(changes.get(0));
         List<StateResult.ShareAt> shares = shares(sigma);
         StateResult result = new StateResult(
-                duty.setting(),
-                duty.name(),
+                operatingState.setting(),
+                operatingState.name(),
                 answer,
                 openings.intervals().stream()
                         .map(interval -> new double[] {interval.low(), interval.high()})
@@ -79,7 +79,7 @@ public final class StateAnalyzer {
                 curve);
         return new StateAnalysis(
                 position,
-                duty,
+                operatingState,
                 model,
                 result,
                 reference,
@@ -94,8 +94,8 @@ public final class StateAnalyzer {
 
     private StateAnalysis withoutValve(StateCurve curve) {
         StateResult result = new StateResult(
-                duty.setting(),
-                duty.name(),
+                operatingState.setting(),
+                operatingState.name(),
                 StateResult.Answer.NO_VALVE,
                 List.of(),
                 Optional.empty(),
@@ -107,7 +107,7 @@ public final class StateAnalyzer {
                 curve);
         return new StateAnalysis(
                 position,
-                duty,
+                operatingState,
                 model,
                 result,
                 resolved.from(),
@@ -139,7 +139,7 @@ public final class StateAnalyzer {
         };
     }
 
-    private double logRatio(DutyModel moved, double temperature) {
+    private double logRatio(StateModel moved, double temperature) {
         return Math.log(Math.max(SMALLEST_RATIO, moved.ratio(moved.heldShutAt(temperature, last))));
     }
 
@@ -153,7 +153,7 @@ public final class StateAnalyzer {
                 ? List.of()
                 : variants.contributions(
                         position,
-                        duty,
+                        operatingState,
                         maybeOpen.length,
                         moved -> Arrays.stream(maybeOpen)
                                 .map(at -> moved.at(at, last).filter().bypassShare())
@@ -225,11 +225,11 @@ public final class StateAnalyzer {
 
     /** What pump displacement times cold resistance would predict. */
     private double fixedFlowOpening() {
-        if (!duty.isEngine()) {
+        if (!operatingState.isEngine()) {
             return Double.NaN;
         }
         EngineModel engine = resolved.shared().engine().orElseThrow();
-        double flow = engine.pump().displacement() * duty.drive() * engine.pumpTurns();
+        double flow = engine.pump().displacement() * operatingState.drive() * engine.pumpTurns();
         OpenTemperatures naive =
                 OpeningFinder.over(resolved.from(), resolved.to()).find(at -> model.ratioAtFlow(flow, at));
         return naive.kind() == OpenTemperatures.Kind.BELOW ? naive.warmestOpen() : Double.NaN;

@@ -8,13 +8,13 @@ import java.util.function.ToDoubleFunction;
 import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.resolve.candidate.BuiltCandidate;
 import org.coldpleat.model.resolve.engine.SharedModel;
-import org.coldpleat.model.resolve.input.Duty;
+import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.model.resolve.input.Unknown;
-import org.coldpleat.model.steady.DutyModel;
+import org.coldpleat.model.steady.StateModel;
 
 /**
  * The models of a case with one unknown at a time moved by one standard uncertainty up and down, for first-order
- * propagation (JCGM 100:2008, 5.1.3 note 2). Built once, used for every duty.
+ * propagation (JCGM 100:2008, 5.1.3 note 2). Built once, used for every operating state.
  */
 public final class Variants {
     private final ResolvedCase resolved;
@@ -57,16 +57,17 @@ public final class Variants {
         return List.copyOf(moved);
     }
 
-    /** Several values computed from one candidate in one duty. */
+    /** Several values computed from one candidate in one operating state. */
     public interface Quantities {
-        double[] of(DutyModel model);
+        double[] of(StateModel model);
     }
 
     /**
      * Changes of several quantities for one standard uncertainty of each unknown: one map from path to change for each
      * quantity. Paths of shared unknowns are the same for every candidate.
      */
-    public List<Map<String, Double>> contributions(int position, Duty duty, int count, Quantities quantities) {
+    public List<Map<String, Double>> contributions(
+            int position, OperatingState operatingState, int count, Quantities quantities) {
         List<Map<String, Double>> contributions = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             contributions.add(new LinkedHashMap<>());
@@ -76,16 +77,16 @@ public final class Variants {
             put(
                     contributions,
                     moved.path(),
-                    quantities.of(new DutyModel(moved.up(), candidate.filter(), duty)),
-                    quantities.of(new DutyModel(moved.down(), candidate.filter(), duty)),
+                    quantities.of(new StateModel(moved.up(), candidate.filter(), operatingState)),
+                    quantities.of(new StateModel(moved.down(), candidate.filter(), operatingState)),
                     moved.span());
         }
         for (Moved<BuiltCandidate> moved : own.get(position)) {
             put(
                     contributions,
                     moved.path(),
-                    quantities.of(new DutyModel(resolved.shared(), moved.up().filter(), duty)),
-                    quantities.of(new DutyModel(resolved.shared(), moved.down().filter(), duty)),
+                    quantities.of(new StateModel(resolved.shared(), moved.up().filter(), operatingState)),
+                    quantities.of(new StateModel(resolved.shared(), moved.down().filter(), operatingState)),
                     moved.span());
         }
         return contributions;

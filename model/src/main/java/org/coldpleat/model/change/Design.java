@@ -17,7 +17,7 @@ import org.coldpleat.model.resolve.candidate.BuiltCandidate;
 import org.coldpleat.model.resolve.engine.EngineModel;
 import org.coldpleat.model.resolve.engine.OilLubricant;
 import org.coldpleat.model.resolve.engine.SharedModel;
-import org.coldpleat.model.resolve.input.Duty;
+import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.model.typical.ModelConstant;
 import org.coldpleat.model.valve.SpringValve;
 
@@ -172,9 +172,9 @@ public final class Design {
     }
 
     /** A state of the case with the speed or flow that this design has there. */
-    public Duty duty(Duty as) {
+    public OperatingState operatingState(OperatingState as) {
         Double factor = change.drives().get(as.name());
-        return factor == null ? as : new Duty(as.setting(), as.name(), as.drive() * factor);
+        return factor == null ? as : new OperatingState(as.setting(), as.name(), as.drive() * factor);
     }
 
     /** True if the channels of the pleats are known, so that the pleat count can be changed. */
@@ -294,8 +294,8 @@ public final class Design {
             }
 
             @Override
-            public Duty duty(Duty as) {
-                return Design.this.duty(as);
+            public OperatingState operatingState(OperatingState as) {
+                return Design.this.operatingState(as);
             }
         });
     }

@@ -13,9 +13,9 @@ import org.coldpleat.model.certainty.Variants;
 import org.coldpleat.model.filter.FilterPart;
 import org.coldpleat.model.filter.ValveState;
 import org.coldpleat.model.resolve.ResolvedCase;
-import org.coldpleat.model.resolve.input.Duty;
-import org.coldpleat.model.steady.DutyModel;
+import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.model.steady.SolvedPoint;
+import org.coldpleat.model.steady.StateModel;
 import org.coldpleat.model.valve.SpringValve;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.quantity.Kind;
@@ -27,15 +27,20 @@ final class BypassExplainer {
 
     private final ResolvedCase resolved;
     private final int position;
-    private final Duty duty;
-    private final DutyModel model;
+    private final OperatingState operatingState;
+    private final StateModel model;
     private final PointExplainer points;
     private final Section sheet;
 
-    BypassExplainer(ResolvedCase resolved, int position, Duty duty, DutyModel model, PointExplainer points) {
+    BypassExplainer(
+            ResolvedCase resolved,
+            int position,
+            OperatingState operatingState,
+            StateModel model,
+            PointExplainer points) {
         this.resolved = resolved;
         this.position = position;
-        this.duty = duty;
+        this.operatingState = operatingState;
         this.model = model;
         this.points = points;
         sheet = resolved.sheet(position);
@@ -45,9 +50,9 @@ final class BypassExplainer {
     Explanation share(double at) {
         SolvedPoint point = model.at(at, Optional.empty());
         List<Explanation> inputs = new ArrayList<>();
-        inputs.add(Leaves.link("lookedAt", Kind.TEMPERATURE, at, List.of()));
+        inputs.add(ChainEnds.link("lookedAt", Kind.TEMPERATURE, at, List.of()));
         inputs.add(points.flow(point));
-        inputs.add(Leaves.link(
+        inputs.add(ChainEnds.link(
                 "mediumFlow",
                 Kind.FLOW_RATE,
                 point.filter().mediumFlow(),
@@ -62,7 +67,7 @@ final class BypassExplainer {
                         inputs.add(valveFlow(point, valve, point.filter().blockValve(), true)));
         inputs.add(points.viscosity(at));
         double share = point.isAnswer() ? point.filter().bypassShare() : Double.NaN;
-        return new Explanation(Explainer.SHARE, subject(), Kind.FRACTION, share, "", "", inputs);
+        return new Explanation(Explainer.SHARE, subject(), Kind.FRACTION, share, inputs);
     }
 
     private Explanation valveFlow(SolvedPoint point, SpringValve valve, ValveState state, boolean block) {
@@ -70,41 +75,40 @@ final class BypassExplainer {
                 ? resolved.document().root().section("engine").flatMap(engine -> engine.section("blockBypass"))
                 : sheet.section("bypass");
         double difference = state.pressureDifference();
-        List<Explanation> rate = new ArrayList<>(Leaves.of(section, "springRate"));
+        List<Explanation> rate = new ArrayList<>(ChainEnds.of(section, "springRate"));
         if (!block) {
-            rate.addAll(BenchLeaves.of(sheet, "scaleTest"));
+            rate.addAll(BenchChainEnds.of(sheet, "scaleTest"));
         }
-        List<Explanation> lift = new ArrayList<>(Leaves.of(section, "seatDiameter", "maximumLift", "fullFlowArea"));
-        lift.add(Leaves.link("valveSpringRate", Kind.SPRING_RATE, valve.springRate(), rate));
+        List<Explanation> lift = new ArrayList<>(ChainEnds.of(section, "seatDiameter", "maximumLift", "fullFlowArea"));
+        lift.add(ChainEnds.link("valveSpringRate", Kind.SPRING_RATE, valve.springRate(), rate));
         return new Explanation(
                 "valveFlow",
                 block ? "block" : "",
                 Kind.FLOW_RATE,
                 state.flowRate(),
-                "",
-                "",
                 List.of(
-                        Leaves.link(
+                        ChainEnds.link(
                                 "openDifference",
                                 Kind.PRESSURE_DIFFERENCE,
                                 difference,
                                 points.partsInShort(point, points.beside(block))),
-                        Leaves.link(
+                        ChainEnds.link(
                                 "openingPressure",
                                 Kind.PRESSURE_DIFFERENCE,
                                 valve.openingPressure(),
-                                Leaves.of(section, "openingPressure")),
-                        Leaves.link("valveLift", Kind.LENGTH, valve.lift(difference), lift)));
+                                ChainEnds.of(section, "openingPressure")),
+                        ChainEnds.link("valveLift", Kind.LENGTH, valve.lift(difference), lift)));
     }
 
     /** Chance that the valve opens anywhere in the range, first order. */
     Explanation chance() {
-        StateAnalysis analysis = new StateAnalyzer(resolved, new Variants(resolved), position, duty).analyze();
+        StateAnalysis analysis =
+                new StateAnalyzer(resolved, new Variants(resolved), position, operatingState).analyze();
         StateResult result = analysis.result();
         List<Explanation> inputs = List.of(
                 points.valveRatio(result.greatestRatioAt()),
-                Leaves.link("spreadOfRatio", Kind.RATIO, analysis.sigma(), contributions(analysis.contributions())));
-        return new Explanation(Explainer.CHANCE, subject(), Kind.FRACTION, result.chanceOpen(), "", "", inputs);
+                ChainEnds.link("spreadOfRatio", Kind.RATIO, analysis.sigma(), contributions(analysis.contributions())));
+        return new Explanation(Explainer.CHANCE, subject(), Kind.FRACTION, result.chanceOpen(), inputs);
     }
 
     private static List<Explanation> contributions(Map<String, Double> contributions) {
@@ -118,17 +122,17 @@ final class BypassExplainer {
                 .forEach(entry -> told.add(contribution(entry.getKey(), square(entry.getValue()) / variance)));
         double rest = 1 - told.stream().mapToDouble(Explanation::value).sum();
         if (contributions.size() > told.size() && !told.isEmpty()) {
-            told.add(Leaves.link("otherContributions", Kind.FRACTION, Math.max(0, rest), List.of()));
+            told.add(ChainEnds.link("otherContributions", Kind.FRACTION, Math.max(0, rest), List.of()));
         }
         return told;
     }
 
     private static Explanation contribution(String path, double share) {
-        return new Explanation("contribution", path, Kind.FRACTION, share, "", "", List.of());
+        return new Explanation("contribution", path, Kind.FRACTION, share, List.of());
     }
 
     private String subject() {
-        return resolved.candidates().get(position).name() + ", " + duty.name();
+        return resolved.candidates().get(position).name() + ", " + operatingState.name();
     }
 
     private static double square(double value) {

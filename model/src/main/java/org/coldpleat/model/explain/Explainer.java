@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.coldpleat.model.resolve.ResolvedCase;
-import org.coldpleat.model.resolve.input.Duty;
-import org.coldpleat.model.steady.DutyModel;
+import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.model.steady.OpenTemperatures;
 import org.coldpleat.model.steady.OpeningFinder;
+import org.coldpleat.model.steady.StateModel;
 import org.coldpleat.shared.quantity.Kind;
 
-/** Builds the chain behind a number of one candidate in one duty, down to what was read off the bench. */
+/** Builds the chain behind a number of one candidate in one operating state, down to what was read off the bench. */
 public final class Explainer {
     static final String OPENING = "openingTemperature";
     static final String HOT_DROP = "hotPressureDrop";
@@ -39,27 +39,27 @@ public final class Explainer {
 
     private final ResolvedCase resolved;
     private final int position;
-    private final Duty duty;
-    private final DutyModel model;
+    private final OperatingState operatingState;
+    private final StateModel model;
     private final PointExplainer points;
 
-    private Explainer(ResolvedCase resolved, int position, Duty duty) {
+    private Explainer(ResolvedCase resolved, int position, OperatingState operatingState) {
         this.resolved = resolved;
         this.position = position;
-        this.duty = duty;
-        model = new DutyModel(
-                resolved.shared(), resolved.candidates().get(position).filter(), duty);
-        points = new PointExplainer(resolved, position, duty, model);
+        this.operatingState = operatingState;
+        model = new StateModel(
+                resolved.shared(), resolved.candidates().get(position).filter(), operatingState);
+        points = new PointExplainer(resolved, position, operatingState, model);
     }
 
-    public static Explanation explain(ResolvedCase resolved, Duty duty, ExplainRequest request) {
+    public static Explanation explain(ResolvedCase resolved, OperatingState operatingState, ExplainRequest request) {
         String quantity = request.quantity().orElse(OPENING);
         if (request.temperature().isPresent() && !AT_TEMPERATURE.contains(quantity)) {
             throw new IllegalArgumentException(
                     "only " + AT_TEMPERATURE + " belong to an oil temperature, not " + quantity);
         }
         int position = resolved.requirePosition(request.candidate());
-        Explainer explainer = new Explainer(resolved, position, duty);
+        Explainer explainer = new Explainer(resolved, position, operatingState);
         double cold = request.temperature().orElse(resolved.coldestNamed());
         return switch (quantity) {
             case OPENING -> explainer.opening();
@@ -80,16 +80,16 @@ public final class Explainer {
     }
 
     private BypassExplainer bypass() {
-        return new BypassExplainer(resolved, position, duty, model, points);
+        return new BypassExplainer(resolved, position, operatingState, model, points);
     }
 
     private Explanation ratio(double at) {
-        return new RatioExplainer(resolved, duty, model).ratio(at);
+        return new RatioExplainer(resolved, operatingState, model).ratio(at);
     }
 
     private Explanation opening() {
         if (!model.hasValve()) {
-            return Leaves.link(
+            return ChainEnds.link(
                     "noValve", Kind.TEMPERATURE, Double.NaN, List.of(points.drop("coldDrop", resolved.from())));
         }
         OpenTemperatures openings = OpeningFinder.over(resolved.from(), resolved.to())
@@ -98,16 +98,14 @@ public final class Explainer {
         double at = opens ? openings.warmestOpen() : openings.greatestAt();
         List<Explanation> inputs = new ArrayList<>();
         inputs.add(points.valveRatio(at));
-        if (duty.isEngine()) {
+        if (operatingState.isEngine()) {
             inputs.add(ratio(at));
         }
         return new Explanation(
                 opens ? OPENING : "greatestRatioTemperature",
-                resolved.candidates().get(position).name() + ", " + duty.name(),
+                resolved.candidates().get(position).name() + ", " + operatingState.name(),
                 Kind.TEMPERATURE,
                 at,
-                "",
-                "",
                 inputs);
     }
 }

@@ -28,7 +28,7 @@ final class MediumExplainer {
     }
 
     Explanation pack() {
-        return Leaves.link(
+        return ChainEnds.link(
                 "packResistance",
                 Kind.LAMINAR_RESISTANCE,
                 candidate.pack().resistance(),
@@ -41,23 +41,23 @@ final class MediumExplainer {
             List<Explanation> ingredients = new ArrayList<>();
             for (Ingredient ingredient : member.ingredients()) {
                 ingredients.add(new Explanation(
-                        "ingredient", ingredient.key(), ingredient.kind(), ingredient.value(), "", "", List.of()));
+                        "ingredient", ingredient.key(), ingredient.kind(), ingredient.value(), List.of()));
             }
             if (!member.kind().equals(EvidenceKind.AIR_TEST) || !member.label().isEmpty()) {
-                ingredients.addAll(BenchLeaves.of(sheet, member.kind()));
+                ingredients.addAll(BenchChainEnds.of(sheet, member.kind()));
             }
             evidence.add(new Explanation(
                     "evidence." + member.kind().name().toLowerCase(Locale.ROOT),
                     member.label(),
                     Kind.MEDIUM_RESISTANCE,
                     member.median(),
-                    Leaves.link("", Kind.MEDIUM_RESISTANCE, member.median(), member.lnSigma(), List.of())
+                    ChainEnds.link("", Kind.MEDIUM_RESISTANCE, member.median(), member.lnSigma(), List.of())
                             .spread(),
                     "",
                     ingredients));
         }
         evidence.addAll(mediumLeaves());
-        return Leaves.link(
+        return ChainEnds.link(
                 "mediumResistance",
                 Kind.MEDIUM_RESISTANCE,
                 candidate.mediumResistance(),
@@ -67,7 +67,7 @@ final class MediumExplainer {
 
     private List<Explanation> mediumLeaves() {
         Optional<Section> medium = sheet.section("medium");
-        List<Explanation> leaves = new ArrayList<>(Leaves.of(
+        List<Explanation> leaves = new ArrayList<>(ChainEnds.of(
                 medium,
                 "resistance",
                 "permeability",
@@ -76,14 +76,14 @@ final class MediumExplainer {
                 "fiberDensity",
                 "fiberDiameter",
                 "mass"));
-        leaves.addAll(Leaves.of(
+        leaves.addAll(ChainEnds.of(
                 medium.flatMap(one -> one.section("airTest")), "pressure", "velocity", "flow", "area", "temperature"));
-        leaves.addAll(Leaves.of(medium.flatMap(one -> one.section("sample")), "mass", "length", "width"));
-        leaves.addAll(Leaves.of(medium.flatMap(one -> one.section("flowBench")), "resistance"));
+        leaves.addAll(ChainEnds.of(medium.flatMap(one -> one.section("sample")), "mass", "length", "width"));
+        leaves.addAll(ChainEnds.of(medium.flatMap(one -> one.section("flowBench")), "resistance"));
         resolved.assumptions().stream()
                 .filter(one -> one.candidate() == position && one.path().contains(".medium."))
                 .filter(one -> one.value().written().isEmpty())
-                .forEach(one -> leaves.add(Leaves.assumed(one)));
+                .forEach(one -> leaves.add(ChainEnds.assumed(one)));
         return leaves;
     }
 
@@ -105,22 +105,23 @@ final class MediumExplainer {
         List<Explanation> inputs = new ArrayList<>();
         Optional<Section> medium = sheet.section("medium");
         Optional<Section> strip = medium.flatMap(one -> one.section("strip"));
-        inputs.addAll(Leaves.of(strip, "length", "width"));
+        inputs.addAll(ChainEnds.of(strip, "length", "width"));
         strip.ifPresent(one -> one.sections("allowances")
-                .forEach(allowance -> inputs.addAll(Leaves.of(Optional.of(allowance), "by"))));
-        inputs.addAll(Leaves.of(medium, "statedArea"));
-        inputs.addAll(Leaves.of(sheet.section("pleats"), "count", "depth", "height", "buriedPerEnd"));
-        Explanation gross = Leaves.link("grossArea", Kind.AREA, candidate.grossArea(), inputs);
-        return Leaves.link("mediumArea", Kind.AREA, candidate.pack().effectiveArea(), List.of(gross));
+                .forEach(allowance -> inputs.addAll(ChainEnds.of(Optional.of(allowance), "by"))));
+        inputs.addAll(ChainEnds.of(medium, "statedArea"));
+        inputs.addAll(ChainEnds.of(sheet.section("pleats"), "count", "depth", "height", "buriedPerEnd"));
+        Explanation gross = ChainEnds.link("grossArea", Kind.AREA, candidate.grossArea(), inputs);
+        return ChainEnds.link("mediumArea", Kind.AREA, candidate.pack().effectiveArea(), List.of(gross));
     }
 
     Explanation channels() {
         List<Explanation> inputs =
-                new ArrayList<>(Leaves.of(sheet.section("element"), "outsideDiameter", "insideDiameter"));
-        inputs.addAll(Leaves.of(sheet.section("pleats"), "count", "downstreamGap", "gapFloor"));
-        inputs.addAll(Leaves.of(sheet.section("medium"), "thickness"));
-        inputs.add(Leaves.link("crowdedShare", Kind.FRACTION, candidate.pack().crowdedShare(), List.of()));
-        coreGap().ifPresent(gap -> inputs.add(Leaves.link("coreGap", Kind.LENGTH, gap, List.of())));
-        return Leaves.link("channelFactor", Kind.RATIO, candidate.pack().channelFactor(), inputs);
+                new ArrayList<>(ChainEnds.of(sheet.section("element"), "outsideDiameter", "insideDiameter"));
+        inputs.addAll(ChainEnds.of(sheet.section("pleats"), "count", "downstreamGap", "gapFloor"));
+        inputs.addAll(ChainEnds.of(sheet.section("medium"), "thickness"));
+        inputs.add(
+                ChainEnds.link("crowdedShare", Kind.FRACTION, candidate.pack().crowdedShare(), List.of()));
+        coreGap().ifPresent(gap -> inputs.add(ChainEnds.link("coreGap", Kind.LENGTH, gap, List.of())));
+        return ChainEnds.link("channelFactor", Kind.RATIO, candidate.pack().channelFactor(), inputs);
     }
 }

@@ -9,9 +9,9 @@ import java.util.function.Function;
 import org.coldpleat.model.filter.BypassLocation;
 import org.coldpleat.model.filter.FilterPart;
 import org.coldpleat.model.resolve.ResolvedCase;
-import org.coldpleat.model.resolve.input.Duty;
-import org.coldpleat.model.steady.DutyModel;
+import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.model.steady.SolvedPoint;
+import org.coldpleat.model.steady.StateModel;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.quantity.Kind;
 
@@ -19,14 +19,14 @@ import org.coldpleat.shared.quantity.Kind;
 final class PointExplainer {
     private final ResolvedCase resolved;
     private final int position;
-    private final Duty duty;
-    private final DutyModel model;
+    private final OperatingState operatingState;
+    private final StateModel model;
     private final Section sheet;
 
-    PointExplainer(ResolvedCase resolved, int position, Duty duty, DutyModel model) {
+    PointExplainer(ResolvedCase resolved, int position, OperatingState operatingState, StateModel model) {
         this.resolved = resolved;
         this.position = position;
-        this.duty = duty;
+        this.operatingState = operatingState;
         this.model = model;
         sheet = resolved.sheet(position);
     }
@@ -44,12 +44,12 @@ final class PointExplainer {
         parts.add(viscosity(at));
         Set<FilterPart> beside = besideLeadingValve(point);
         parts.addAll(parts(point, beside));
-        return Leaves.link(
+        return ChainEnds.link(
                 "valveRatio",
                 Kind.RATIO,
                 model.ratio(point),
                 List.of(
-                        Leaves.link("valveDifference", Kind.PRESSURE_DIFFERENCE, difference, parts),
+                        ChainEnds.link("valveDifference", Kind.PRESSURE_DIFFERENCE, difference, parts),
                         openingPressure()));
     }
 
@@ -62,9 +62,9 @@ final class PointExplainer {
                 .or(() -> model.filter().blockValve())
                 .orElseThrow()
                 .openingPressure();
-        List<Explanation> inputs = new ArrayList<>(Leaves.of(own.isPresent() ? own : engine, "openingPressure"));
-        inputs.addAll(BenchLeaves.of(sheet, "scaleTest"));
-        return Leaves.link("openingPressure", Kind.PRESSURE_DIFFERENCE, pressure, inputs);
+        List<Explanation> inputs = new ArrayList<>(ChainEnds.of(own.isPresent() ? own : engine, "openingPressure"));
+        inputs.addAll(BenchChainEnds.of(sheet, "scaleTest"));
+        return ChainEnds.link("openingPressure", Kind.PRESSURE_DIFFERENCE, pressure, inputs);
     }
 
     Explanation drop(String key, double at) {
@@ -73,35 +73,35 @@ final class PointExplainer {
         inputs.add(flow(point));
         inputs.add(viscosity(at));
         inputs.addAll(parts(point, EnumSet.allOf(FilterPart.class)));
-        return Leaves.link(key, Kind.PRESSURE_DIFFERENCE, point.filter().totalDrop(), inputs);
+        return ChainEnds.link(key, Kind.PRESSURE_DIFFERENCE, point.filter().totalDrop(), inputs);
     }
 
     Explanation flow(SolvedPoint point) {
         List<Explanation> inputs = new ArrayList<>();
         Section root = resolved.document().root();
-        if (duty.isEngine()) {
+        if (operatingState.isEngine()) {
             Optional<Section> engine = root.section("engine");
             var circuit = point.point();
-            inputs.add(Leaves.link(
+            inputs.add(ChainEnds.link(
                     "pumpFlow",
                     Kind.FLOW_RATE,
                     circuit.pumpFlow(),
-                    Leaves.of(engine.flatMap(one -> one.section("pump")), "displacement", "slip")));
-            inputs.add(Leaves.link("reliefFlow", Kind.FLOW_RATE, circuit.reliefFlow(), List.of()));
-            inputs.add(Leaves.link("pumpPressure", Kind.GAUGE_PRESSURE, circuit.pumpPressure(), List.of()));
-            inputs.add(Leaves.link("galleryPressure", Kind.GAUGE_PRESSURE, circuit.galleryPressure(), List.of()));
-            inputs.add(Leaves.link("filmTemperature", Kind.TEMPERATURE, circuit.filmTemperature(), List.of()));
+                    ChainEnds.of(engine.flatMap(one -> one.section("pump")), "displacement", "slip")));
+            inputs.add(ChainEnds.link("reliefFlow", Kind.FLOW_RATE, circuit.reliefFlow(), List.of()));
+            inputs.add(ChainEnds.link("pumpPressure", Kind.GAUGE_PRESSURE, circuit.pumpPressure(), List.of()));
+            inputs.add(ChainEnds.link("galleryPressure", Kind.GAUGE_PRESSURE, circuit.galleryPressure(), List.of()));
+            inputs.add(ChainEnds.link("filmTemperature", Kind.TEMPERATURE, circuit.filmTemperature(), List.of()));
             inputs.addAll(stateLeaves(engine, "speed"));
         } else {
             inputs.addAll(stateLeaves(root.section("flowStand"), "flow"));
         }
-        return Leaves.link("filterFlow", Kind.FLOW_RATE, point.filter().totalFlow(), inputs);
+        return ChainEnds.link("filterFlow", Kind.FLOW_RATE, point.filter().totalFlow(), inputs);
     }
 
     private List<Explanation> stateLeaves(Optional<Section> setting, String key) {
-        return Leaves.of(
+        return ChainEnds.of(
                 setting.flatMap(section -> section.sections("states").stream()
-                        .filter(state -> state.text("name").orElse("").equals(duty.name()))
+                        .filter(state -> state.text("name").orElse("").equals(operatingState.name()))
                         .findFirst()),
                 key);
     }
@@ -111,19 +111,19 @@ final class PointExplainer {
         List<Explanation> inputs = new ArrayList<>();
         Section section = resolved.document().root().section("oil").orElseThrow();
         for (Section point : section.sections("points")) {
-            inputs.addAll(Leaves.of(Optional.of(point), "temperature", "kinematic", "dynamic"));
+            inputs.addAll(ChainEnds.of(Optional.of(point), "temperature", "kinematic", "dynamic"));
         }
-        inputs.addAll(Leaves.of(section.section("coldPoint"), "temperature", "kinematic", "dynamic"));
-        inputs.addAll(Leaves.of(Optional.of(section), "viscosityIndex"));
-        Explanation kinematic = Leaves.link(
+        inputs.addAll(ChainEnds.of(section.section("coldPoint"), "temperature", "kinematic", "dynamic"));
+        inputs.addAll(ChainEnds.of(Optional.of(section), "viscosityIndex"));
+        Explanation kinematic = ChainEnds.link(
                 "kinematicViscosity",
                 Kind.KINEMATIC_VISCOSITY,
                 oil.kinematicViscosity(at),
                 oil.viscositySpread(at),
                 inputs);
         Explanation density =
-                Leaves.link("density", Kind.DENSITY, oil.density(at), Leaves.of(Optional.of(section), "density"));
-        return Leaves.link(
+                ChainEnds.link("density", Kind.DENSITY, oil.density(at), ChainEnds.of(Optional.of(section), "density"));
+        return ChainEnds.link(
                 "dynamicViscosity", Kind.DYNAMIC_VISCOSITY, oil.dynamicViscosity(at), List.of(kinematic, density));
     }
 
@@ -159,8 +159,7 @@ final class PointExplainer {
         List<Explanation> parts = new ArrayList<>();
         point.filter().partDrops().forEach((part, drop) -> {
             if (drop != 0 && some.contains(part)) {
-                parts.add(new Explanation(
-                        "part", part.name(), Kind.PRESSURE_DIFFERENCE, drop, "", "", inputs.apply(part)));
+                parts.add(new Explanation("part", part.name(), Kind.PRESSURE_DIFFERENCE, drop, inputs.apply(part)));
             }
         });
         return parts;
@@ -171,19 +170,19 @@ final class PointExplainer {
         Optional<Section> tube = sheet.section("centerTube");
         return switch (part) {
             case INLET_HOLES ->
-                Leaves.of(plate.flatMap(one -> one.section("inletHoles")), "count", "diameter", "thickness");
+                ChainEnds.of(plate.flatMap(one -> one.section("inletHoles")), "count", "diameter", "thickness");
             case ANTI_DRAIN_FLAP ->
-                Leaves.of(sheet.section("antiDrainFlap"), "lipDiameter", "freeLength", "thickness", "modulus");
-            case CAN_ANNULUS -> Leaves.of(sheet.section("outside"), "diameter", "insideDiameter", "wallThickness");
+                ChainEnds.of(sheet.section("antiDrainFlap"), "lipDiameter", "freeLength", "thickness", "modulus");
+            case CAN_ANNULUS -> ChainEnds.of(sheet.section("outside"), "diameter", "insideDiameter", "wallThickness");
             case PLEAT_PACK -> List.of();
             case TUBE_OPENINGS -> {
                 List<Explanation> leaves =
-                        new ArrayList<>(Leaves.of(tube.flatMap(one -> one.section("holes")), "count", "diameter"));
-                leaves.addAll(Leaves.of(tube.flatMap(one -> one.section("louvers")), "count", "length", "width"));
+                        new ArrayList<>(ChainEnds.of(tube.flatMap(one -> one.section("holes")), "count", "diameter"));
+                leaves.addAll(ChainEnds.of(tube.flatMap(one -> one.section("louvers")), "count", "length", "width"));
                 yield leaves;
             }
-            case CENTER_TUBE -> Leaves.of(tube, "insideDiameter", "length");
-            case OUTLET_BORE -> Leaves.of(plate.flatMap(one -> one.section("outletBore")), "diameter", "length");
+            case CENTER_TUBE -> ChainEnds.of(tube, "insideDiameter", "length");
+            case OUTLET_BORE -> ChainEnds.of(plate.flatMap(one -> one.section("outletBore")), "diameter", "length");
         };
     }
 }

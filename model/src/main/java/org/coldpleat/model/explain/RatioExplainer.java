@@ -11,9 +11,9 @@ import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.flow.PressureDropLaw;
 import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.resolve.engine.EngineModel;
-import org.coldpleat.model.resolve.input.Duty;
-import org.coldpleat.model.steady.DutyModel;
+import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.model.steady.SolvedPoint;
+import org.coldpleat.model.steady.StateModel;
 import org.coldpleat.shared.quantity.Kind;
 
 /** Builds the chain behind the ratio of filter to gallery resistance, with the closed forms that follow from it. */
@@ -21,19 +21,19 @@ final class RatioExplainer {
     private static final String RATIO = Explainer.RATIO;
 
     private final ResolvedCase resolved;
-    private final Duty duty;
-    private final DutyModel model;
+    private final OperatingState operatingState;
+    private final StateModel model;
 
-    RatioExplainer(ResolvedCase resolved, Duty duty, DutyModel model) {
+    RatioExplainer(ResolvedCase resolved, OperatingState operatingState, StateModel model) {
         this.resolved = resolved;
-        this.duty = duty;
+        this.operatingState = operatingState;
         this.model = model;
     }
 
     /** Filter over gallery resistance in the creeping limit, and the closed forms that follow from it. */
     Explanation ratio(double at) {
-        if (!duty.isEngine()) {
-            return Leaves.link(RATIO, Kind.RATIO, Double.NaN, List.of());
+        if (!operatingState.isEngine()) {
+            return ChainEnds.link(RATIO, Kind.RATIO, Double.NaN, List.of());
         }
         EngineModel engine = resolved.shared().engine().orElseThrow();
         Fluid fluid = resolved.shared().oil().at(at);
@@ -46,8 +46,8 @@ final class RatioExplainer {
         double filter = creeping(model.filter());
         double gallery = engine.gallery().creepingResistance(filmRatio);
         List<Explanation> inputs = new ArrayList<>();
-        inputs.add(Leaves.link("filterResistance", Kind.LAMINAR_RESISTANCE, filter, List.of()));
-        List<Explanation> galleryInputs = new ArrayList<>(Leaves.of(
+        inputs.add(ChainEnds.link("filterResistance", Kind.LAMINAR_RESISTANCE, filter, List.of()));
+        List<Explanation> galleryInputs = new ArrayList<>(ChainEnds.of(
                 resolved.document()
                         .root()
                         .section("engine")
@@ -59,18 +59,19 @@ final class RatioExplainer {
                 "bearingShare",
                 "jetBore",
                 "jetLength"));
-        galleryInputs.add(Leaves.link("filmViscosityRatio", Kind.RATIO, filmRatio, List.of()));
+        galleryInputs.add(ChainEnds.link("filmViscosityRatio", Kind.RATIO, filmRatio, List.of()));
         engine.laminarShare()
-                .ifPresent(share -> galleryInputs.add(Leaves.link("laminarShare", Kind.FRACTION, share, List.of())));
-        inputs.add(Leaves.link("galleryResistance", Kind.LAMINAR_RESISTANCE, gallery, galleryInputs));
+                .ifPresent(share -> galleryInputs.add(ChainEnds.link("laminarShare", Kind.FRACTION, share, List.of())));
+        inputs.add(ChainEnds.link("galleryResistance", Kind.LAMINAR_RESISTANCE, gallery, galleryInputs));
         inputs.addAll(closedForms(engine, filter, gallery));
-        return Leaves.link(RATIO, Kind.RATIO, filter / gallery, inputs);
+        return ChainEnds.link(RATIO, Kind.RATIO, filter / gallery, inputs);
     }
 
     private List<Explanation> closedForms(EngineModel engine, double filter, double gallery) {
         List<Explanation> forms = new ArrayList<>();
-        double shutFlow = ClosedForms.shutFlow(engine.pump(), duty.drive() * engine.pumpTurns(), filter, gallery);
-        forms.add(Leaves.link("closed.shutFlow", Kind.FLOW_RATE, shutFlow, List.of()));
+        double shutFlow =
+                ClosedForms.shutFlow(engine.pump(), operatingState.drive() * engine.pumpTurns(), filter, gallery);
+        forms.add(ChainEnds.link("closed.shutFlow", Kind.FLOW_RATE, shutFlow, List.of()));
         Optional<Double> opening = model.filter()
                 .elementValve()
                 .or(() -> model.filter().blockValve())
@@ -81,16 +82,16 @@ final class RatioExplainer {
             double ceiling = outlet
                     ? ClosedForms.reliefCeiling(filter, gallery, set)
                     : ClosedForms.gallerySensingDrop(filter / gallery, set);
-            forms.add(Leaves.link(
+            forms.add(ChainEnds.link(
                     outlet ? "closed.ceiling" : "closed.galleryCeiling", Kind.PRESSURE_DIFFERENCE, ceiling, List.of()));
             opening.filter(pressure -> pressure < set)
-                    .ifPresent(pressure -> forms.add(Leaves.link(
+                    .ifPresent(pressure -> forms.add(ChainEnds.link(
                             outlet ? "closed.criticalRatio" : "closed.galleryCriticalRatio",
                             Kind.RATIO,
                             outlet ? ClosedForms.criticalRatio(pressure, set) : pressure / set,
                             List.of())));
         });
-        opening.ifPresent(pressure -> forms.add(Leaves.link(
+        opening.ifPresent(pressure -> forms.add(ChainEnds.link(
                 "closed.thresholdViscosity",
                 Kind.DYNAMIC_VISCOSITY,
                 ClosedForms.thresholdViscosity(pressure, filter, shutFlow),

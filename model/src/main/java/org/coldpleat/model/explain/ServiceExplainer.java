@@ -31,7 +31,7 @@ final class ServiceExplainer {
     private static Explanation hours(ResolvedCase resolved, int position, boolean winter) {
         Optional<DutyCycle> cycle = DutyCycle.of(resolved);
         if (cycle.isEmpty()) {
-            return Leaves.link("noDuty", Kind.DURATION, Double.NaN, List.of());
+            return ChainEnds.link("noDuty", Kind.DURATION, Double.NaN, List.of());
         }
         ServiceAnalyzer analyzer = new ServiceAnalyzer(resolved, new Variants(resolved), position, cycle.get());
         ServiceResult.Candidate result = analyzer.analyze();
@@ -44,27 +44,28 @@ final class ServiceExplainer {
         List<Explanation> inputs = new ArrayList<>();
         List<Explanation> closed = new ArrayList<>();
         String name = winter ? "winterLoadingFactor" : "loadingFactor";
-        factor.closedForm().ifPresent(value -> closed.add(Leaves.link("closed." + name, Kind.RATIO, value, List.of())));
-        inputs.add(Leaves.link(name, Kind.RATIO, ratio, closed));
+        factor.closedForm()
+                .ifPresent(value -> closed.add(ChainEnds.link("closed." + name, Kind.RATIO, value, List.of())));
+        inputs.add(ChainEnds.link(name, Kind.RATIO, ratio, closed));
         analyzer.law().ifPresent(law -> inputs.add(dirt(resolved, position, law, ratio)));
         Optional<Section> duty = resolved.document().root().section("duty");
-        inputs.addAll(Leaves.of(duty.flatMap(one -> one.section("dirt")), "ingestion", "generation"));
-        inputs.addAll(Leaves.of(duty.flatMap(one -> one.section("running")), "oilTemperature", "hoursPerWeek"));
+        inputs.addAll(ChainEnds.of(duty.flatMap(one -> one.section("dirt")), "ingestion", "generation"));
+        inputs.addAll(ChainEnds.of(duty.flatMap(one -> one.section("running")), "oilTemperature", "hoursPerWeek"));
         if (winter) {
-            inputs.addAll(Leaves.of(duty, "winterStart"));
+            inputs.addAll(ChainEnds.of(duty, "winterStart"));
         }
-        return Leaves.link(winter ? WINTER_HOURS : HOURS, Kind.DURATION, time, inputs);
+        return ChainEnds.link(winter ? WINTER_HOURS : HOURS, Kind.DURATION, time, inputs);
     }
 
     /** Dirt that an evenly loaded medium holds at the ratio. */
     private static Explanation dirt(ResolvedCase resolved, int position, BlockingLaw law, double ratio) {
         BuiltCandidate candidate = resolved.candidates().get(position);
         Optional<Section> medium = resolved.sheet(position).section("medium");
-        List<Explanation> inputs =
-                new ArrayList<>(Leaves.of(medium.flatMap(one -> one.section("capacity")), "mass", "perArea", "area"));
-        inputs.addAll(Leaves.of(medium.flatMap(one -> one.section("capacity")), "terminalPressureDrop", "atFlow"));
-        inputs.add(Leaves.link("blockingExponent", Kind.RATIO, law.exponent(), List.of()));
+        List<Explanation> inputs = new ArrayList<>(
+                ChainEnds.of(medium.flatMap(one -> one.section("capacity")), "mass", "perArea", "area"));
+        inputs.addAll(ChainEnds.of(medium.flatMap(one -> one.section("capacity")), "terminalPressureDrop", "atFlow"));
+        inputs.add(ChainEnds.link("blockingExponent", Kind.RATIO, law.exponent(), List.of()));
         double perArea = ratio >= 1 ? law.massPerArea(ratio) : Double.NaN;
-        return Leaves.link("dirtHeld", Kind.MASS, perArea * candidate.pack().effectiveArea(), inputs);
+        return ChainEnds.link("dirtHeld", Kind.MASS, perArea * candidate.pack().effectiveArea(), inputs);
     }
 }

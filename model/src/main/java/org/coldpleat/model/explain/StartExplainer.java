@@ -46,13 +46,13 @@ final class StartExplainer {
     static Explanation secondsOpen(ResolvedCase resolved, int position) {
         return resolved.document().root().has("start")
                 ? new StartExplainer(resolved, position).secondsOpen()
-                : Leaves.link("noStart", Kind.DURATION, Double.NaN, List.of());
+                : ChainEnds.link("noStart", Kind.DURATION, Double.NaN, List.of());
     }
 
     static Explanation unfiltered(ResolvedCase resolved, int position) {
         return resolved.document().root().has("start")
                 ? new StartExplainer(resolved, position).unfiltered()
-                : Leaves.link("noStart", Kind.VOLUME, Double.NaN, List.of());
+                : ChainEnds.link("noStart", Kind.VOLUME, Double.NaN, List.of());
     }
 
     private Explanation unfiltered() {
@@ -64,7 +64,8 @@ final class StartExplainer {
                         value("unfilteredFilling", Kind.VOLUME, StartQuantity.UNFILTERED_FILLING),
                         value("unfilteredAfter", Kind.VOLUME, StartQuantity.UNFILTERED_AFTER),
                         value("filteredVolume", Kind.VOLUME, StartQuantity.FILTERED),
-                        Leaves.link("startShare", Kind.FRACTION, result.total().bypassShare(), List.of()),
+                        ChainEnds.link(
+                                "startShare", Kind.FRACTION, result.total().bypassShare(), List.of()),
                         secondsOpen()));
     }
 
@@ -79,23 +80,23 @@ final class StartExplainer {
 
     private Explanation top(String key, Kind kind, StartQuantity quantity, List<Explanation> inputs) {
         String subject = resolved.candidates().get(position).name() + ", " + plan.name();
-        return new Explanation(key, subject, kind, quantity.of(result), "", "", inputs);
+        return new Explanation(key, subject, kind, quantity.of(result), inputs);
     }
 
     private Explanation value(String key, Kind kind, StartQuantity quantity) {
-        return Leaves.link(key, kind, quantity.of(result), List.of());
+        return ChainEnds.link(key, kind, quantity.of(result), List.of());
     }
 
     private Explanation filling() {
         double time = result.fillTime().orElse(Double.NaN);
         List<Explanation> inputs = new ArrayList<>();
-        inputs.add(Leaves.link("fillTime", Kind.DURATION, time, Leaves.of(Optional.of(start), "galleryVolume")));
+        inputs.add(ChainEnds.link("fillTime", Kind.DURATION, time, ChainEnds.of(Optional.of(start), "galleryVolume")));
         result.series().stream()
                 .filter(point -> !(point.time() >= time))
                 .max(Comparator.comparingDouble(StartPoint::valveDifference))
-                .ifPresent(point -> inputs.add(Leaves.link(
+                .ifPresent(point -> inputs.add(ChainEnds.link(
                         "fillDifference", Kind.PRESSURE_DIFFERENCE, point.valveDifference(), List.of(opening()))));
-        return Leaves.link("openFilling", Kind.DURATION, StartQuantity.OPEN_SECONDS_FILLING.of(result), inputs);
+        return ChainEnds.link("openFilling", Kind.DURATION, StartQuantity.OPEN_SECONDS_FILLING.of(result), inputs);
     }
 
     private Explanation opening() {
@@ -107,11 +108,11 @@ final class StartExplainer {
         Optional<Section> own = sheet.section("bypass").filter(section -> section.has("openingPressure"));
         Optional<Section> engine =
                 resolved.document().root().section("engine").flatMap(section -> section.section("blockBypass"));
-        return Leaves.link(
+        return ChainEnds.link(
                 "openingPressure",
                 Kind.PRESSURE_DIFFERENCE,
                 pressure,
-                Leaves.of(own.isPresent() ? own : engine, "openingPressure"));
+                ChainEnds.of(own.isPresent() ? own : engine, "openingPressure"));
     }
 
     private Explanation after() {
@@ -120,13 +121,13 @@ final class StartExplainer {
             result.events(StartEvent.Kind.VALVE_CLOSES).stream()
                     .max(Comparator.comparingDouble(StartEvent::time))
                     .ifPresent(event -> {
-                        inputs.add(Leaves.link("closingTime", Kind.DURATION, event.time(), List.of()));
-                        inputs.add(Leaves.link("closingOil", Kind.TEMPERATURE, event.oilTemperature(), List.of()));
+                        inputs.add(ChainEnds.link("closingTime", Kind.DURATION, event.time(), List.of()));
+                        inputs.add(ChainEnds.link("closingOil", Kind.TEMPERATURE, event.oilTemperature(), List.of()));
                     });
         } else {
-            inputs.add(Leaves.link("nearestRatio", Kind.RATIO, afterFilling(), List.of()));
+            inputs.add(ChainEnds.link("nearestRatio", Kind.RATIO, afterFilling(), List.of()));
         }
-        return Leaves.link("openAfter", Kind.DURATION, StartQuantity.OPEN_SECONDS_AFTER.of(result), inputs);
+        return ChainEnds.link("openAfter", Kind.DURATION, StartQuantity.OPEN_SECONDS_AFTER.of(result), inputs);
     }
 
     /** Greatest difference over opening pressure once the passages are full [1]. */
@@ -140,12 +141,12 @@ final class StartExplainer {
     }
 
     private Explanation oil() {
-        List<Explanation> inputs = new ArrayList<>(Leaves.of(Optional.of(start), "from", "ambient"));
+        List<Explanation> inputs = new ArrayList<>(ChainEnds.of(Optional.of(start), "from", "ambient"));
         if (model.trace().isPresent()) {
-            return Leaves.link("oilAsLogged", Kind.TEMPERATURE, last().oilTemperature(), inputs);
+            return ChainEnds.link("oilAsLogged", Kind.TEMPERATURE, last().oilTemperature(), inputs);
         }
         Optional<Section> thermal = start.section("thermal");
-        inputs.addAll(Leaves.of(
+        inputs.addAll(ChainEnds.of(
                 thermal,
                 "oilVolume",
                 "metalMass",
@@ -153,13 +154,13 @@ final class StartExplainer {
                 "oilToMetal",
                 "metalToAmbient",
                 "oilToAmbient"));
-        thermal.ifPresent(one ->
-                one.sections("heats").forEach(heat -> inputs.addAll(Leaves.of(Optional.of(heat), "toMetal", "toOil"))));
+        thermal.ifPresent(one -> one.sections("heats")
+                .forEach(heat -> inputs.addAll(ChainEnds.of(Optional.of(heat), "toMetal", "toOil"))));
         plan.assumptions().stream()
                 .filter(one -> one.path().startsWith("start.thermal"))
-                .forEach(one -> inputs.add(Leaves.assumed(one)));
+                .forEach(one -> inputs.add(ChainEnds.assumed(one)));
         result.balance().ifPresent(balance -> inputs.addAll(shares(balance)));
-        return Leaves.link("oilAtEnd", Kind.TEMPERATURE, last().oilTemperature(), inputs);
+        return ChainEnds.link("oilAtEnd", Kind.TEMPERATURE, last().oilTemperature(), inputs);
     }
 
     private static List<Explanation> shares(HeatBalance balance) {
@@ -175,23 +176,24 @@ final class StartExplainer {
     }
 
     private static Explanation share(String key, double value) {
-        return Leaves.link(key, Kind.FRACTION, value, List.of());
+        return ChainEnds.link(key, Kind.FRACTION, value, List.of());
     }
 
     private Explanation element() {
-        List<Explanation> inputs = new ArrayList<>(Leaves.of(sheet.section("outside"), "diameter", "length", "mass"));
+        List<Explanation> inputs =
+                new ArrayList<>(ChainEnds.of(sheet.section("outside"), "diameter", "length", "mass"));
         plan.assumptions().stream()
                 .filter(one -> one.candidate() == position
                         || one.path().equals("start.oilInCan")
                         || one.path().equals("start.domeFlush"))
-                .forEach(one -> inputs.add(Leaves.assumed(one)));
-        inputs.addAll(Leaves.of(Optional.of(start), "oilInCan", "domeFlush"));
+                .forEach(one -> inputs.add(ChainEnds.assumed(one)));
+        inputs.addAll(ChainEnds.of(Optional.of(start), "oilInCan", "domeFlush"));
         double lag = result.series().stream()
                 .mapToDouble(point -> point.oilTemperature() - point.elementTemperature())
                 .max()
                 .orElse(0);
-        inputs.add(Leaves.link("greatestLag", Kind.TEMPERATURE_DIFFERENCE, lag, List.of()));
-        return Leaves.link("oilHeld", Kind.VOLUME, holdUp.oilVolume(), inputs);
+        inputs.add(ChainEnds.link("greatestLag", Kind.TEMPERATURE_DIFFERENCE, lag, List.of()));
+        return ChainEnds.link("oilHeld", Kind.VOLUME, holdUp.oilVolume(), inputs);
     }
 
     private StartPoint last() {

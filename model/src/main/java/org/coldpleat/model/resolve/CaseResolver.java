@@ -10,9 +10,9 @@ import org.coldpleat.model.resolve.candidate.CandidateCheck;
 import org.coldpleat.model.resolve.candidate.TestReport;
 import org.coldpleat.model.resolve.engine.EngineCheck;
 import org.coldpleat.model.resolve.engine.OilBuilder;
-import org.coldpleat.model.resolve.input.Duty;
 import org.coldpleat.model.resolve.input.Inputs;
 import org.coldpleat.model.resolve.input.NamedTemperature;
+import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.model.resolve.input.Problems;
 import org.coldpleat.shared.casefile.CaseDocument;
 import org.coldpleat.shared.casefile.Section;
@@ -54,7 +54,7 @@ public final class CaseResolver {
                 from,
                 to,
                 named(range),
-                duties(root),
+                operatingStates(root),
                 made.orElseThrow().notices(),
                 before);
         testsThatGiveNothing(resolved, root, problems);
@@ -118,19 +118,20 @@ public final class CaseResolver {
         return named;
     }
 
-    private static List<Duty> duties(Section root) {
-        List<Duty> duties = new ArrayList<>();
+    private static List<OperatingState> operatingStates(Section root) {
+        List<OperatingState> operatingStates = new ArrayList<>();
         root.section("flowStand")
-                .ifPresent(stand ->
-                        stand.sections("states").forEach(state -> duties.add(duty(Duty.FLOW_STAND, state, "flow"))));
+                .ifPresent(stand -> stand.sections("states")
+                        .forEach(state ->
+                                operatingStates.add(operatingState(OperatingState.FLOW_STAND, state, "flow"))));
         root.section("engine")
-                .ifPresent(engine ->
-                        engine.sections("states").forEach(state -> duties.add(duty(Duty.ENGINE, state, "speed"))));
-        return duties;
+                .ifPresent(engine -> engine.sections("states")
+                        .forEach(state -> operatingStates.add(operatingState(OperatingState.ENGINE, state, "speed"))));
+        return operatingStates;
     }
 
-    private static Duty duty(String setting, Section state, String drive) {
-        return new Duty(
+    private static OperatingState operatingState(String setting, Section state, String drive) {
+        return new OperatingState(
                 setting,
                 state.text("name").orElseThrow(),
                 state.quantity(drive).orElseThrow().value());

@@ -11,8 +11,8 @@ import org.coldpleat.model.resolve.candidate.BenchEvidence;
 import org.coldpleat.model.resolve.candidate.BuiltCandidate;
 import org.coldpleat.model.resolve.engine.SharedModel;
 import org.coldpleat.model.resolve.input.Assumption;
-import org.coldpleat.model.resolve.input.Duty;
 import org.coldpleat.model.resolve.input.NamedTemperature;
+import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.model.resolve.input.Unknown;
 import org.coldpleat.model.typical.DefaultSpreads;
 import org.coldpleat.shared.casefile.CaseDocument;
@@ -29,10 +29,10 @@ public final class ResolvedCase {
     private final double from;
     private final double to;
     private final List<NamedTemperature> named;
-    private final List<Duty> duties;
+    private final List<OperatingState> operatingStates;
     private final ResolvedShared shared;
     private final SharedModel model;
-    private final List<ResolvedOwn> own;
+    private final List<ResolvedCandidate> own;
     private final List<BuiltCandidate> candidates;
     private final List<Assumption> assumptions;
     private final List<Notice> oilNotices;
@@ -44,7 +44,7 @@ public final class ResolvedCase {
 
         BuiltCandidate candidate(BuiltCandidate as);
 
-        Duty duty(Duty as);
+        OperatingState operatingState(OperatingState as);
     }
 
     private record InPlace(int position, Changed by) {}
@@ -54,7 +54,8 @@ public final class ResolvedCase {
         from = as.from;
         to = as.to;
         named = as.named;
-        duties = as.duties.stream().map(place.by()::duty).toList();
+        operatingStates =
+                as.operatingStates.stream().map(place.by()::operatingState).toList();
         shared = as.shared;
         model = place.by().shared(shared.model(), Map.of());
         own = as.own;
@@ -72,31 +73,31 @@ public final class ResolvedCase {
             double from,
             double to,
             List<NamedTemperature> named,
-            List<Duty> duties,
+            List<OperatingState> operatingStates,
             List<Notice> oilNotices,
             Optional<ResolvedCase> before) {
         this.document = document;
         this.from = from;
         this.to = to;
         this.named = List.copyOf(named);
-        this.duties = List.copyOf(duties);
+        this.operatingStates = List.copyOf(operatingStates);
         this.oilNotices = List.copyOf(oilNotices);
         shared = ResolvedShared.of(document.root(), before.map(one -> one.shared));
         model = shared.model();
         boolean sameOil = before.map(one -> one.shared.hasOilOf(shared)).orElse(false);
-        List<ResolvedOwn> parts = new ArrayList<>();
+        List<ResolvedCandidate> parts = new ArrayList<>();
         List<Assumption> assumed = new ArrayList<>(shared.assumptions());
         List<Section> sheets = document.root().sections("candidates");
         for (int i = 0; i < sheets.size(); i++) {
             int position = i;
-            Optional<ResolvedOwn> there =
+            Optional<ResolvedCandidate> there =
                     before.filter(one -> position < one.own.size()).map(one -> one.own.get(position));
-            parts.add(ResolvedOwn.of(sheets.get(i), i, shared.oil(), coldestNamed(), there, sameOil));
+            parts.add(ResolvedCandidate.of(sheets.get(i), i, shared.oil(), coldestNamed(), there, sameOil));
             assumed.addAll(parts.get(i).assumptions());
         }
         own = List.copyOf(parts);
         changed = Optional.empty();
-        candidates = own.stream().map(ResolvedOwn::built).toList();
+        candidates = own.stream().map(ResolvedCandidate::built).toList();
         assumptions = distinct(assumed);
     }
 
@@ -180,7 +181,7 @@ public final class ResolvedCase {
 
     /** Names of the states, flow stand first. */
     public List<String> stateNames() {
-        return duties.stream().map(Duty::name).toList();
+        return operatingStates.stream().map(OperatingState::name).toList();
     }
 
     /** Coldest oil temperature looked at [K]. */
@@ -206,8 +207,8 @@ public final class ResolvedCase {
         return named.stream().mapToDouble(NamedTemperature::temperature).max().orElse(to);
     }
 
-    public List<Duty> duties() {
-        return duties;
+    public List<OperatingState> operatingStates() {
+        return operatingStates;
     }
 
     public SharedModel shared() {
@@ -265,7 +266,9 @@ public final class ResolvedCase {
     }
 
     /** A state by name. */
-    public Optional<Duty> duty(String name) {
-        return duties.stream().filter(duty -> duty.name().equals(name)).findFirst();
+    public Optional<OperatingState> operatingState(String name) {
+        return operatingStates.stream()
+                .filter(operatingState -> operatingState.name().equals(name))
+                .findFirst();
     }
 }

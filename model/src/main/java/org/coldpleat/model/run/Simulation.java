@@ -24,18 +24,18 @@ import org.coldpleat.model.progress.Run;
 import org.coldpleat.model.resolve.CaseResolver;
 import org.coldpleat.model.resolve.Resolution;
 import org.coldpleat.model.resolve.ResolvedCase;
-import org.coldpleat.model.resolve.input.Duty;
+import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.model.sizing.CaseSizing;
 import org.coldpleat.model.sizing.SettingsResult;
 import org.coldpleat.model.sizing.SettingsWriter;
 import org.coldpleat.model.sizing.SizingRequest;
 import org.coldpleat.model.sizing.SizingResult;
-import org.coldpleat.model.steady.Glance;
-import org.coldpleat.model.steady.GlanceWriter;
 import org.coldpleat.model.steady.MapResult;
 import org.coldpleat.model.steady.MapWriter;
 import org.coldpleat.model.steady.PointResult;
 import org.coldpleat.model.steady.PointWriter;
+import org.coldpleat.model.steady.QuickCurves;
+import org.coldpleat.model.steady.QuickCurvesWriter;
 import org.coldpleat.model.steady.Trial;
 import org.coldpleat.model.steady.TrialWriter;
 import org.coldpleat.model.verdict.Comparison;
@@ -44,7 +44,7 @@ import org.coldpleat.model.verdict.service.ServiceResult;
 import org.coldpleat.model.verdict.service.ServiceWriter;
 import org.coldpleat.model.verdict.start.ColdStart;
 import org.coldpleat.model.verdict.start.ColdStartSweep;
-import org.coldpleat.model.verdict.start.Starter;
+import org.coldpleat.model.verdict.start.ColdStartWriter;
 import org.coldpleat.shared.casefile.CaseDocument;
 import org.coldpleat.shared.notice.Notice;
 
@@ -79,16 +79,16 @@ public final class Simulation {
      *
      * @param state name of a state of the case
      */
-    public static Run<Glance> glance(ResolvedCase resolved, String state) {
-        Duty duty = duty(resolved, state);
-        return progress -> Optional.of(GlanceWriter.write(resolved, duty));
+    public static Run<QuickCurves> quickCurves(ResolvedCase resolved, String state) {
+        OperatingState operatingState = operatingState(resolved, state);
+        return progress -> Optional.of(QuickCurvesWriter.write(resolved, operatingState));
     }
 
     /** One candidate in one state without bands, clean or with dirt. */
     public static Run<Trial> trial(ResolvedCase resolved, Trial.Request request) {
         int position = resolved.requirePosition(request.candidate());
-        Duty duty = duty(resolved, request.state());
-        return progress -> Optional.of(TrialWriter.write(resolved, position, duty, request));
+        OperatingState operatingState = operatingState(resolved, request.state());
+        return progress -> Optional.of(TrialWriter.write(resolved, position, operatingState, request));
     }
 
     /**
@@ -97,7 +97,7 @@ public final class Simulation {
      * @param temperature oil temperature [K], within -40 to 150 degrees C
      */
     public static Run<PointResult> point(ResolvedCase resolved, String candidate, String state, double temperature) {
-        return point(resolved, candidate, duty(resolved, state), temperature);
+        return point(resolved, candidate, operatingState(resolved, state), temperature);
     }
 
     /**
@@ -108,12 +108,13 @@ public final class Simulation {
      */
     public static Run<PointResult> pointAtFlow(
             ResolvedCase resolved, String candidate, double flow, double temperature) {
-        return point(resolved, candidate, new Duty(Duty.FLOW_STAND, "", flow), temperature);
+        return point(resolved, candidate, new OperatingState(OperatingState.FLOW_STAND, "", flow), temperature);
     }
 
-    private static Run<PointResult> point(ResolvedCase resolved, String candidate, Duty duty, double temperature) {
+    private static Run<PointResult> point(
+            ResolvedCase resolved, String candidate, OperatingState operatingState, double temperature) {
         int position = resolved.requirePosition(candidate);
-        return progress -> Optional.of(PointWriter.inState(resolved, position, duty, temperature));
+        return progress -> Optional.of(PointWriter.inState(resolved, position, operatingState, temperature));
     }
 
     /** Bypass share of a candidate over oil temperature and engine speed, or flow where the case has no engine. */
@@ -157,8 +158,8 @@ public final class Simulation {
         return starter(resolved, request).map(starter -> progress -> starter.sweep(true, progress));
     }
 
-    private static Optional<Starter> starter(ResolvedCase resolved, ColdStartRequest request) {
-        return StartPlan.isStated(resolved) ? Optional.of(new Starter(resolved, request)) : Optional.empty();
+    private static Optional<ColdStartWriter> starter(ResolvedCase resolved, ColdStartRequest request) {
+        return StartPlan.isStated(resolved) ? Optional.of(new ColdStartWriter(resolved, request)) : Optional.empty();
     }
 
     /**
@@ -227,10 +228,10 @@ public final class Simulation {
      *     none
      */
     public static Run<Explanation> explain(ResolvedCase resolved, ExplainRequest request) {
-        Duty duty = request.state()
-                .map(name -> duty(resolved, name))
-                .orElseGet(() -> resolved.duties().get(0));
-        return progress -> Optional.of(Explainer.explain(resolved, duty, request));
+        OperatingState operatingState = request.state()
+                .map(name -> operatingState(resolved, name))
+                .orElseGet(() -> resolved.operatingStates().get(0));
+        return progress -> Optional.of(Explainer.explain(resolved, operatingState, request));
     }
 
     /** Names of the numbers that can be explained. */
@@ -266,8 +267,8 @@ public final class Simulation {
         return progress -> Optional.of(PlanWriter.plan(resolved, position, test, resolution));
     }
 
-    private static Duty duty(ResolvedCase resolved, String state) {
-        return resolved.duty(state)
+    private static OperatingState operatingState(ResolvedCase resolved, String state) {
+        return resolved.operatingState(state)
                 .orElseThrow(() -> new IllegalArgumentException("no state " + state + " in " + resolved.stateNames()));
     }
 }

@@ -2,7 +2,7 @@ package org.coldpleat.model.sizing;
 
 import org.coldpleat.model.change.Design;
 import org.coldpleat.model.resolve.ResolvedCase;
-import org.coldpleat.model.resolve.input.Duty;
+import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.model.steady.DesignState;
 
 /**
@@ -21,13 +21,13 @@ public record ElementPeak(double pressure, double temperature, String state) {
     static ElementPeak overRange(ResolvedCase resolved, Design design) {
         ElementPeak peak = NONE;
         int cells = (int) Math.ceil((resolved.to() - resolved.from()) / STEP);
-        for (Duty duty : resolved.duties()) {
-            DesignState state = DesignState.of(design, duty);
+        for (OperatingState operatingState : resolved.operatingStates()) {
+            DesignState state = DesignState.of(design, operatingState);
             for (int i = cells; i >= 0; i--) {
                 double at = resolved.from() + (resolved.to() - resolved.from()) * i / cells;
                 double drop = state.elementDrop(at);
                 if (!Double.isNaN(drop) && !(drop <= peak.pressure())) {
-                    peak = new ElementPeak(drop, at, duty.name());
+                    peak = new ElementPeak(drop, at, operatingState.name());
                 }
             }
         }

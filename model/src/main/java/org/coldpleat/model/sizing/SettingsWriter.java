@@ -63,7 +63,7 @@ public final class SettingsWriter {
         List<Task> tasks = new ArrayList<>();
         for (int i = 0; i < positions.length; i++) {
             int position = positions[i];
-            spreads.add(resolved.duties().stream()
+            spreads.add(resolved.operatingStates().stream()
                     .map(duty -> OpeningSpread.of(resolved, variants, position, duty))
                     .toList());
             Design design = Design.of(resolved, position);
@@ -123,7 +123,7 @@ public final class SettingsWriter {
                 ? task.design().changed(change -> change.timesOpening(task.setting() / task.measured()))
                 : task.design();
         List<OpeningBand> openings = new ArrayList<>();
-        for (int d = 0; d < resolved.duties().size(); d++) {
+        for (int d = 0; d < resolved.operatingStates().size(); d++) {
             openings.add(spreads.get(task.index()).get(d).band(design));
         }
         return new SettingsResult.Row(

@@ -3,7 +3,7 @@ package org.coldpleat.model.steady;
 import java.util.Optional;
 import org.coldpleat.model.circuit.OperatingPoint;
 
-/** Follows one candidate in one duty over a range of oil temperature, from warm to cold. */
+/** Follows one candidate in one operating state over a range of oil temperature, from warm to cold. */
 public final class CurveTracer {
     public static final int POINTS = 161;
 
@@ -20,7 +20,7 @@ public final class CurveTracer {
     public record Traced(
             StateCurve curve, Optional<OperatingPoint> last, double starvedUpTo, double suctionLimitedUpTo) {}
 
-    public static Traced trace(DutyModel model, double from, double to) {
+    public static Traced trace(StateModel model, double from, double to) {
         double[] temperature = new double[POINTS];
         double[] drop = new double[POINTS];
         double[] difference = new double[POINTS];

@@ -4,7 +4,7 @@ import java.util.Optional;
 import org.coldpleat.model.change.Design;
 import org.coldpleat.model.circuit.OperatingPoint;
 import org.coldpleat.model.resolve.ResolvedCase;
-import org.coldpleat.model.resolve.input.Duty;
+import org.coldpleat.model.resolve.input.OperatingState;
 
 /**
  * A design in one state: values over oil temperature. Starts each point from the one before, so ask from warm to cold or
@@ -14,10 +14,10 @@ public final class DesignState {
     /** A medium that lets nothing through. */
     static final DesignState PLUGGED = new DesignState(null);
 
-    private final DutyModel model;
+    private final StateModel model;
     private Optional<OperatingPoint> near = Optional.empty();
 
-    DesignState(DutyModel model) {
+    DesignState(StateModel model) {
         this.model = model;
     }
 
@@ -26,21 +26,23 @@ public final class DesignState {
      *
      * @param resolved the case it was made from
      */
-    public static DesignState of(Design design, ResolvedCase resolved, int duty) {
-        return of(design, resolved.duties().get(duty));
+    public static DesignState of(Design design, ResolvedCase resolved, int operatingState) {
+        return of(design, resolved.operatingStates().get(operatingState));
     }
 
-    public static DesignState of(Design design, Duty duty) {
+    public static DesignState of(Design design, OperatingState operatingState) {
         double resistance = design.packResistance();
         return Double.isInfinite(resistance)
                 ? PLUGGED
-                : new DesignState(new DutyModel(
-                        design.shared(), design.filter().withElementResistance(resistance), design.duty(duty)));
+                : new DesignState(new StateModel(
+                        design.shared(),
+                        design.filter().withElementResistance(resistance),
+                        design.operatingState(operatingState)));
     }
 
     /** True if any bypass valve acts on the filter of a design in a state. */
-    public static boolean hasValve(Design design, Duty duty) {
-        return new DutyModel(design.shared(), design.filter(), design.duty(duty)).hasValve();
+    public static boolean hasValve(Design design, OperatingState operatingState) {
+        return new StateModel(design.shared(), design.filter(), design.operatingState(operatingState)).hasValve();
     }
 
     /** True if a bypass valve acts. */

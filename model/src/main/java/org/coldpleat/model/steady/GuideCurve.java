@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.coldpleat.model.circuit.OperatingPoint;
 
 /**
- * Logarithm of the ratio of valve difference to opening pressure, valve held shut, of a candidate in a duty with nothing
+ * Logarithm of the ratio of valve difference to opening pressure, valve held shut, of a candidate in an operating state with nothing
  * moved. Draws differ from it smoothly, so it tells a search where to look and where there is nothing to be found.
  *
  * @param from coldest temperature [K]
@@ -19,7 +19,7 @@ public record GuideCurve(double from, double to, double[] values, List<Optional<
     private static final double SMALLEST_RATIO = 1e-12;
 
     /** The curve of a model that has a valve. */
-    public static GuideCurve of(DutyModel model, double from, double to) {
+    public static GuideCurve of(StateModel model, double from, double to) {
         double[] values = new double[CELLS + 1];
         List<Optional<OperatingPoint>> points = new ArrayList<>();
         Optional<OperatingPoint> near = Optional.empty();
@@ -33,7 +33,7 @@ public record GuideCurve(double from, double to, double[] values, List<Optional<
     }
 
     /** Logarithm of the ratio [1] of a point held shut; {@code NaN} without an answer. */
-    static double logRatio(DutyModel model, SolvedPoint heldShut) {
+    static double logRatio(StateModel model, SolvedPoint heldShut) {
         return heldShut.isAnswer() ? Math.log(Math.max(SMALLEST_RATIO, model.ratio(heldShut))) : Double.NaN;
     }
 

@@ -40,7 +40,7 @@ public final class GuidedOpening {
     /** Times the change of the addition over a stretch that it may turn off within [1]. */
     private static final double TIMES = 2;
 
-    private final DutyModel model;
+    private final StateModel model;
     private final GuideCurve guide;
     private final List<Look> looks = new ArrayList<>();
     private int count;
@@ -48,7 +48,7 @@ public final class GuidedOpening {
     /** A temperature looked at [K], the value there, and what the draw adds to the guide [1]. */
     private record Look(double temperature, double value, double added, Optional<OperatingPoint> point) {}
 
-    public GuidedOpening(DutyModel model, GuideCurve guide) {
+    public GuidedOpening(StateModel model, GuideCurve guide) {
         this.model = model;
         this.guide = guide;
     }

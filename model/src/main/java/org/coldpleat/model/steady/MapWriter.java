@@ -6,7 +6,7 @@ import org.coldpleat.model.progress.Counted;
 import org.coldpleat.model.progress.Progress;
 import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.resolve.candidate.BuiltCandidate;
-import org.coldpleat.model.resolve.input.Duty;
+import org.coldpleat.model.resolve.input.OperatingState;
 
 /** Computes the bypass share over oil temperature and engine speed, or flow where there is no engine. */
 public final class MapWriter {
@@ -21,10 +21,10 @@ public final class MapWriter {
     /** The map; nothing if cancelled. */
     public static Optional<MapResult> map(ResolvedCase resolved, int position, Progress progress) {
         boolean engine = resolved.shared().engine().isPresent();
-        String setting = engine ? Duty.ENGINE : Duty.FLOW_STAND;
-        double most = resolved.duties().stream()
-                .filter(duty -> duty.setting().equals(setting))
-                .mapToDouble(Duty::drive)
+        String setting = engine ? OperatingState.ENGINE : OperatingState.FLOW_STAND;
+        double most = resolved.operatingStates().stream()
+                .filter(operatingState -> operatingState.setting().equals(setting))
+                .mapToDouble(OperatingState::drive)
                 .max()
                 .orElseThrow();
         double[] temperature = steps(resolved.from(), resolved.to(), TEMPERATURES);
@@ -32,7 +32,8 @@ public final class MapWriter {
         double[][] share = new double[TEMPERATURES][DRIVES];
         BuiltCandidate candidate = resolved.candidates().get(position);
         boolean whole = new Counted(progress, DRIVES).each(DRIVES, j -> {
-            DutyModel model = new DutyModel(resolved.shared(), candidate.filter(), new Duty(setting, "", drive[j]));
+            StateModel model =
+                    new StateModel(resolved.shared(), candidate.filter(), new OperatingState(setting, "", drive[j]));
             Optional<OperatingPoint> near = Optional.empty();
             for (int i = TEMPERATURES - 1; i >= 0; i--) {
                 SolvedPoint point = model.at(temperature[i], near);

@@ -12,21 +12,22 @@ import org.coldpleat.model.oil.Oil;
 import org.coldpleat.model.oil.OilNotices;
 import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.resolve.candidate.BuiltCandidate;
-import org.coldpleat.model.resolve.input.Duty;
+import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.shared.notice.Notice;
 
 /** Writes out one operating point. */
 public final class PointWriter {
     private PointWriter() {}
 
-    public static PointResult inState(ResolvedCase resolved, int position, Duty duty, double temperature) {
+    public static PointResult inState(
+            ResolvedCase resolved, int position, OperatingState operatingState, double temperature) {
         Oil oil = resolved.shared().oil().oil();
         if (!(temperature >= Oil.MIN_TEMPERATURE - 1e-6 && temperature <= Oil.MAX_TEMPERATURE + 1e-6)) {
             throw new IllegalArgumentException("temperature must be within " + Oil.MIN_TEMPERATURE + " to "
                     + Oil.MAX_TEMPERATURE + " K, was " + temperature + " K");
         }
         BuiltCandidate candidate = resolved.candidates().get(position);
-        DutyModel model = new DutyModel(resolved.shared(), candidate.filter(), duty);
+        StateModel model = new StateModel(resolved.shared(), candidate.filter(), operatingState);
         SolvedPoint solved = model.at(temperature);
         FilterState filter = solved.filter();
         OperatingPoint point = solved.point();
@@ -36,8 +37,8 @@ public final class PointWriter {
         notices.addAll(candidate.notices());
         return new PointResult(
                 candidate.name(),
-                duty.setting(),
-                duty.name(),
+                operatingState.setting(),
+                operatingState.name(),
                 solved.status(),
                 temperature,
                 filter.totalFlow(),
@@ -49,7 +50,7 @@ public final class PointWriter {
                         oil.kinematicViscosity(temperature),
                         solved.fluid().dynamicViscosity(),
                         solved.fluid().density()),
-                duty.isEngine() ? Optional.of(engine(point)) : Optional.empty(),
+                operatingState.isEngine() ? Optional.of(engine(point)) : Optional.empty(),
                 Math.max(filter.flowResidual(), point.residuals().flow()),
                 Math.max(filter.pressureResidual(), point.residuals().pressure()),
                 notices);
@@ -63,7 +64,7 @@ public final class PointWriter {
         return parts;
     }
 
-    private static Optional<PointResult.Bypass> bypass(DutyModel model, FilterState filter) {
+    private static Optional<PointResult.Bypass> bypass(StateModel model, FilterState filter) {
         if (!model.hasValve()) {
             return Optional.empty();
         }

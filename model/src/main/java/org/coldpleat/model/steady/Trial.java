@@ -7,7 +7,7 @@ package org.coldpleat.model.steady;
  * @param valveDifference what the faces of the bypass valve see at the temperature asked for [Pa]; NaN without an answer
  * @param bypassShare share of the oil that goes round the medium there [1]; NaN without an answer
  */
-public record Trial(Glance.Candidate curve, double valveDifference, double bypassShare) {
+public record Trial(QuickCurves.Candidate curve, double valveDifference, double bypassShare) {
     /**
      * What is tried.
      *

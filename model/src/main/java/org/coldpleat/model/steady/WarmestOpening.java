@@ -23,13 +23,13 @@ public final class WarmestOpening {
     /** Stretch below which a highest point is not followed any further [K]. */
     private static final double FINEST = 0.1;
 
-    private final DutyModel model;
+    private final StateModel model;
     private final double from;
     private final double to;
     private Optional<OperatingPoint> near = Optional.empty();
     private boolean unanswered;
 
-    public WarmestOpening(DutyModel model, double from, double to) {
+    public WarmestOpening(StateModel model, double from, double to) {
         this.model = model;
         this.from = from;
         this.to = to;

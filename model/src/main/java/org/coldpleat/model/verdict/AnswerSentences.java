@@ -7,7 +7,7 @@ import org.coldpleat.model.certainty.OpeningBand;
 import org.coldpleat.model.certainty.StateAnalysis;
 import org.coldpleat.model.certainty.StateResult;
 import org.coldpleat.model.resolve.ResolvedCase;
-import org.coldpleat.model.resolve.input.Duty;
+import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.shared.quantity.Amount;
 import org.coldpleat.shared.quantity.Shown;
 
@@ -55,10 +55,10 @@ final class AnswerSentences {
                 .max(Comparator.comparingDouble(
                         one -> one.result().greatestRatio().value()))
                 .orElseThrow();
-        String states =
-                String.join(", ", shut.stream().map(one -> one.duty().name()).toList());
+        String states = String.join(
+                ", ", shut.stream().map(one -> one.operatingState().name()).toList());
         say(
-                nearest.duty(),
+                nearest.operatingState(),
                 everywhere ? "open.neverAnywhere" : "open.never",
                 Amount.temperature(resolved.from()),
                 Amount.temperature(resolved.to()),
@@ -71,19 +71,26 @@ final class AnswerSentences {
         StateResult result = one.result();
         switch (result.answer()) {
             case NO_VALVE ->
-                say(one.duty(), "open.noValve", Amount.pressure(coldest(result).pressureDrop()));
-            case UNRESOLVED -> say(one.duty(), "open.unresolved");
+                say(
+                        one.operatingState(),
+                        "open.noValve",
+                        Amount.pressure(coldest(result).pressureDrop()));
+            case UNRESOLVED -> say(one.operatingState(), "open.unresolved");
             case ALWAYS ->
-                say(one.duty(), "open.always", Amount.temperature(resolved.from()), Amount.temperature(resolved.to()));
+                say(
+                        one.operatingState(),
+                        "open.always",
+                        Amount.temperature(resolved.from()),
+                        Amount.temperature(resolved.to()));
             case NEVER ->
                 say(
-                        one.duty(),
+                        one.operatingState(),
                         "open.cannotExclude",
                         Amount.percent(result.greatestRatio().value()),
                         Amount.temperature(result.greatestRatioAt()),
                         Amount.percent(result.chanceOpen()));
             case BELOW -> below(one);
-            case INTERVALS -> say(one.duty(), "open.intervals", intervals(result));
+            case INTERVALS -> say(one.operatingState(), "open.intervals", intervals(result));
         }
     }
 
@@ -95,7 +102,7 @@ final class AnswerSentences {
         Amount high =
                 Double.isInfinite(band.high()) ? Amount.temperature(resolved.to()) : Amount.temperature(band.high());
         say(
-                one.duty(),
+                one.operatingState(),
                 sure ? "open.below" : "open.belowOrNever",
                 Amount.temperature(band.value()),
                 sure ? Amount.temperature(band.low()) : Amount.percent(1 - result.chanceOpen()),
@@ -124,13 +131,14 @@ final class AnswerSentences {
         Amount naive = Amount.temperature(one.result().fixedFlowOpening());
         if (one.result().openingTemperature().isPresent()) {
             double opening = one.result().openingTemperature().get().value();
-            say(one.duty(), "contrast.fixedFlow", naive, Amount.temperature(opening));
+            say(one.operatingState(), "contrast.fixedFlow", naive, Amount.temperature(opening));
         } else {
-            say(one.duty(), "contrast.fixedFlowNever", naive);
+            say(one.operatingState(), "contrast.fixedFlowNever", naive);
         }
     }
 
-    private void say(Duty duty, String code, Shown... values) {
-        verdicts.add(new Verdict(code, duty.setting(), duty.name(), List.of(name), List.of(values)));
+    private void say(OperatingState operatingState, String code, Shown... values) {
+        verdicts.add(
+                new Verdict(code, operatingState.setting(), operatingState.name(), List.of(name), List.of(values)));
     }
 }

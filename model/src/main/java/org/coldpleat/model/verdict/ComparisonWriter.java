@@ -10,22 +10,22 @@ import org.coldpleat.model.certainty.Variants;
 import org.coldpleat.model.progress.Counted;
 import org.coldpleat.model.progress.Progress;
 import org.coldpleat.model.resolve.ResolvedCase;
-import org.coldpleat.model.resolve.input.Duty;
+import org.coldpleat.model.resolve.input.OperatingState;
 
 /** Compares all candidates of a case in all states. */
 public final class ComparisonWriter {
     private final ResolvedCase resolved;
     private final Variants variants;
     private final int candidates;
-    private final int duties;
+    private final int operatingStates;
     private final StateAnalysis[] analyses;
 
     private ComparisonWriter(ResolvedCase resolved) {
         this.resolved = resolved;
         variants = new Variants(resolved);
         candidates = resolved.candidates().size();
-        duties = resolved.duties().size();
-        analyses = new StateAnalysis[candidates * duties];
+        operatingStates = resolved.operatingStates().size();
+        analyses = new StateAnalysis[candidates * operatingStates];
     }
 
     /** The comparison; nothing if cancelled. */
@@ -41,25 +41,25 @@ public final class ComparisonWriter {
     }
 
     private void analyze(int i) {
-        Duty duty = resolved.duties().get(i % duties);
-        analyses[i] = new StateAnalyzer(resolved, variants, i / duties, duty).analyze();
+        OperatingState operatingState = resolved.operatingStates().get(i % operatingStates);
+        analyses[i] = new StateAnalyzer(resolved, variants, i / operatingStates, operatingState).analyze();
     }
 
     private Comparison comparison() {
         List<CandidateResult> results = new ArrayList<>();
         for (int i = 0; i < candidates; i++) {
             List<StateResult> states = new ArrayList<>();
-            for (int j = 0; j < duties; j++) {
-                states.add(analyses[i * duties + j].result());
+            for (int j = 0; j < operatingStates; j++) {
+                states.add(analyses[i * operatingStates + j].result());
             }
             results.add(new CandidateResult(
                     resolved.candidates().get(i).name(), SheetWriter.sheet(resolved, variants, i), states));
         }
         List<List<StateAnalysis>> byDuty = new ArrayList<>();
-        for (int j = 0; j < duties; j++) {
+        for (int j = 0; j < operatingStates; j++) {
             List<StateAnalysis> one = new ArrayList<>();
             for (int i = 0; i < candidates; i++) {
-                one.add(analyses[i * duties + j]);
+                one.add(analyses[i * operatingStates + j]);
             }
             byDuty.add(List.copyOf(one));
         }

@@ -36,15 +36,15 @@ final class NoticeCollector {
 
     private NoticeCollector() {}
 
-    static List<Notice> collect(ResolvedCase resolved, List<List<StateAnalysis>> duties) {
+    static List<Notice> collect(ResolvedCase resolved, List<List<StateAnalysis>> operatingStates) {
         Set<Notice> notices = new LinkedHashSet<>(resolved.oilNotices());
         notices.addAll(OilNotices.at(resolved.shared().oil().oil(), resolved.from()));
         resolved.candidates().forEach(candidate -> notices.addAll(candidate.notices()));
         for (int i = 0; i < resolved.candidates().size(); i++) {
             valveConflicts(EvidenceWriter.report(resolved, i), notices);
         }
-        for (List<StateAnalysis> duty : duties) {
-            statuses(duty, notices);
+        for (List<StateAnalysis> operatingState : operatingStates) {
+            statuses(operatingState, notices);
         }
         gallery(resolved, notices);
         valves(resolved, notices);
@@ -91,8 +91,8 @@ final class NoticeCollector {
     }
 
     /** Starved galleries and suction limits within the range, with the warmest temperature at which they occur. */
-    private static void statuses(List<StateAnalysis> duty, Set<Notice> notices) {
-        StateAnalysis first = duty.get(0);
+    private static void statuses(List<StateAnalysis> operatingState, Set<Notice> notices) {
+        StateAnalysis first = operatingState.get(0);
         below("engine.starvedBelow", first, first.starvedUpTo()).ifPresent(notices::add);
         below("engine.suctionLimitedBelow", first, first.suctionLimitedUpTo()).ifPresent(notices::add);
     }
@@ -100,7 +100,8 @@ final class NoticeCollector {
     private static Optional<Notice> below(String code, StateAnalysis one, double temperature) {
         return Double.isNaN(temperature)
                 ? Optional.empty()
-                : Optional.of(Notice.of(code, Severity.WARNING, one.duty().name(), Amount.temperature(temperature)));
+                : Optional.of(Notice.of(
+                        code, Severity.WARNING, one.operatingState().name(), Amount.temperature(temperature)));
     }
 
     /** A printed opening pressure or spring rate that a scale test does not bear out. */

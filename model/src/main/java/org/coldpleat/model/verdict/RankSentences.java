@@ -11,7 +11,7 @@ import org.coldpleat.model.certainty.StateAnalysis;
 import org.coldpleat.model.certainty.Variants;
 import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.resolve.candidate.BuiltCandidate;
-import org.coldpleat.model.resolve.input.Duty;
+import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.shared.quantity.Amount;
 import org.coldpleat.shared.quantity.Shown;
 
@@ -28,15 +28,15 @@ public final class RankSentences {
         this.variants = variants;
     }
 
-    static List<Verdict> of(ResolvedCase resolved, Variants variants, List<List<StateAnalysis>> duties) {
+    static List<Verdict> of(ResolvedCase resolved, Variants variants, List<List<StateAnalysis>> operatingStates) {
         RankSentences sentences = new RankSentences(resolved, variants);
-        duties.forEach(sentences::rank);
+        operatingStates.forEach(sentences::rank);
         sentences.compareAreas();
         return sentences.verdicts;
     }
 
-    private void rank(List<StateAnalysis> duty) {
-        List<StateAnalysis> ordered = Ranking.ordered(duty);
+    private void rank(List<StateAnalysis> operatingState) {
+        List<StateAnalysis> ordered = Ranking.ordered(operatingState);
         for (int i = 0; i + 1 < ordered.size(); i++) {
             StateAnalysis first = ordered.get(i);
             StateAnalysis second = ordered.get(i + 1);
@@ -51,8 +51,9 @@ public final class RankSentences {
             if (said && !kelvins) {
                 continue;
             }
-            say(first.duty(), code, names, size);
-            if (gap.separated() && reasoned.add(List.of(first.duty().setting(), names.get(0), names.get(1)))) {
+            say(first.operatingState(), code, names, size);
+            if (gap.separated()
+                    && reasoned.add(List.of(first.operatingState().setting(), names.get(0), names.get(1)))) {
                 reasons(first, second, names, kelvins ? second.reference() : resolved.coldestNamed());
             }
         }
@@ -61,13 +62,13 @@ public final class RankSentences {
     private void reasons(StateAnalysis first, StateAnalysis second, List<String> names, double temperature) {
         BuiltCandidate one = resolved.candidates().get(first.position());
         BuiltCandidate other = resolved.candidates().get(second.position());
-        for (Reasons.Reason reason :
-                new Reasons(resolved, first.duty(), temperature).between(first.position(), second.position())) {
+        for (Reasons.Reason reason : new Reasons(resolved, first.operatingState(), temperature)
+                .between(first.position(), second.position())) {
             List<Shown> values = new ArrayList<>();
             values.add(Amount.ratio(Math.exp(Math.abs(reason.logEffect()))));
             values.addAll(reasonValues(reason.code(), one, other));
             String direction = reason.logEffect() > 0 ? ".earlier" : ".later";
-            say(first.duty(), "reason." + reason.code() + direction, names, values.toArray(Shown[]::new));
+            say(first.operatingState(), "reason." + reason.code() + direction, names, values.toArray(Shown[]::new));
         }
     }
 
@@ -121,7 +122,7 @@ public final class RankSentences {
         return variants.ownContributions(position, one -> one.pack().effectiveArea());
     }
 
-    private void say(Duty duty, String code, List<String> candidates, Shown... values) {
-        verdicts.add(new Verdict(code, duty.setting(), duty.name(), candidates, List.of(values)));
+    private void say(OperatingState operatingState, String code, List<String> candidates, Shown... values) {
+        verdicts.add(new Verdict(code, operatingState.setting(), operatingState.name(), candidates, List.of(values)));
     }
 }

@@ -8,7 +8,7 @@ import org.coldpleat.model.certainty.StateAnalysis;
 import org.coldpleat.model.certainty.StateResult;
 import org.coldpleat.model.certainty.Variants;
 
-/** Puts the candidates of one duty in order and says which of them can be told apart. */
+/** Puts the candidates of one operating state in order and says which of them can be told apart. */
 final class Ranking {
     /** Standard uncertainties between two values from which they count as separated [1] (about 95 %). */
     static final double SEPARATED = 2;
@@ -28,16 +28,16 @@ final class Ranking {
         };
     }
 
-    /** Candidates with a valve in this duty, the one that opens at the warmest oil first. */
-    static List<StateAnalysis> ordered(List<StateAnalysis> duty) {
-        return duty.stream()
+    /** Candidates with a valve in this operating state, the one that opens at the warmest oil first. */
+    static List<StateAnalysis> ordered(List<StateAnalysis> operatingState) {
+        return operatingState.stream()
                 .filter(one -> one.result().answer() != StateResult.Answer.NO_VALVE)
                 .sorted(EARLIEST_FIRST)
                 .toList();
     }
 
     /**
-     * How far two candidates of one duty are apart.
+     * How far two candidates of one operating state are apart.
      *
      * @param kelvins difference of the opening temperatures [K]; NaN if one of them has none
      * @param logRatio difference of the logarithms of the ratio of valve difference to opening pressure [1]

@@ -8,7 +8,7 @@ import org.coldpleat.model.change.CandidateChange;
 import org.coldpleat.model.change.Design;
 import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.resolve.candidate.BuiltCandidate;
-import org.coldpleat.model.resolve.input.Duty;
+import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.model.steady.DesignState;
 
 /**
@@ -20,12 +20,12 @@ public final class Reasons {
     private static final double WORTH_SAYING = 0.03;
 
     private final ResolvedCase resolved;
-    private final Duty duty;
+    private final OperatingState operatingState;
     private final double temperature;
 
-    Reasons(ResolvedCase resolved, Duty duty, double temperature) {
+    Reasons(ResolvedCase resolved, OperatingState operatingState, double temperature) {
         this.resolved = resolved;
-        this.duty = duty;
+        this.operatingState = operatingState;
         this.temperature = temperature;
     }
 
@@ -99,6 +99,6 @@ public final class Reasons {
     }
 
     private double logRatio(Design design) {
-        return Math.log(DesignState.of(design, duty).valveRatio(temperature));
+        return Math.log(DesignState.of(design, operatingState).valveRatio(temperature));
     }
 }

@@ -10,8 +10,8 @@ import org.coldpleat.model.certainty.Variants;
 import org.coldpleat.model.evidence.EvidenceCombination;
 import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.resolve.candidate.BuiltCandidate;
-import org.coldpleat.model.resolve.input.Duty;
-import org.coldpleat.model.steady.DutyModel;
+import org.coldpleat.model.resolve.input.OperatingState;
+import org.coldpleat.model.steady.StateModel;
 import org.coldpleat.model.valve.SpringValve;
 
 /** Says what the bench sheet of a candidate amounts to. */
@@ -20,9 +20,10 @@ final class SheetWriter {
 
     static CandidateSheet sheet(ResolvedCase resolved, Variants variants, int position) {
         BuiltCandidate candidate = resolved.candidates().get(position);
-        Duty last = resolved.duties().get(resolved.duties().size() - 1);
+        OperatingState last =
+                resolved.operatingStates().get(resolved.operatingStates().size() - 1);
         double hot = resolved.warmestNamed();
-        DutyModel model = new DutyModel(resolved.shared(), candidate.filter(), last);
+        StateModel model = new StateModel(resolved.shared(), candidate.filter(), last);
         double hotDrop = model.at(hot).filter().totalDrop();
         double hotSpread = Variants.norm(variants.contributions(position, last, 1, moved ->
                         new double[] {moved.at(hot).filter().totalDrop()})
@@ -57,7 +58,7 @@ final class SheetWriter {
     }
 
     /** Opening pressure of the valve that opens first: the one with the lower pressure. */
-    private static Optional<Band> openingPressure(Variants variants, int position, DutyModel model) {
+    private static Optional<Band> openingPressure(Variants variants, int position, StateModel model) {
         Optional<SpringValve> own = model.filter().elementValve();
         Optional<SpringValve> block = model.filter().blockValve();
         if (own.isEmpty()) {

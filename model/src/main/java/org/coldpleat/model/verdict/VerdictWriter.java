@@ -29,20 +29,22 @@ final class VerdictWriter {
         this.resolved = resolved;
     }
 
-    /** All sentences on analyses by duty and candidate. */
-    static List<Verdict> write(ResolvedCase resolved, Variants variants, List<List<StateAnalysis>> duties) {
+    /** All sentences on analyses by operating state and candidate. */
+    static List<Verdict> write(ResolvedCase resolved, Variants variants, List<List<StateAnalysis>> operatingStates) {
         VerdictWriter writer = new VerdictWriter(resolved);
-        writer.choose(duties);
+        writer.choose(operatingStates);
         for (int i = 0; i < resolved.candidates().size(); i++) {
-            writer.verdicts.addAll(AnswerSentences.of(resolved, ofCandidate(duties, i)));
+            writer.verdicts.addAll(AnswerSentences.of(resolved, ofCandidate(operatingStates, i)));
         }
-        writer.verdicts.addAll(RankSentences.of(resolved, variants, duties));
-        duties.stream().flatMap(List::stream).max(closestCall()).ifPresent(writer::nextMeasurement);
+        writer.verdicts.addAll(RankSentences.of(resolved, variants, operatingStates));
+        operatingStates.stream().flatMap(List::stream).max(closestCall()).ifPresent(writer::nextMeasurement);
         return List.copyOf(writer.verdicts);
     }
 
-    private static List<StateAnalysis> ofCandidate(List<List<StateAnalysis>> duties, int position) {
-        return duties.stream().map(duty -> duty.get(position)).toList();
+    private static List<StateAnalysis> ofCandidate(List<List<StateAnalysis>> operatingStates, int position) {
+        return operatingStates.stream()
+                .map(operatingState -> operatingState.get(position))
+                .toList();
     }
 
     /** The answer that hangs most in the balance: chance of opening nearest to one half, then the widest spread. */
@@ -63,8 +65,8 @@ final class VerdictWriter {
         String code = NextMeasurements.codeFor(path);
         verdicts.add(new Verdict(
                 code,
-                one.duty().setting(),
-                one.duty().name(),
+                one.operatingState().setting(),
+                one.operatingState().name(),
                 List.of(resolved.candidateNames().get(one.position())),
                 code.equals(NextMeasurements.OTHER) ? List.of(Shown.word(path), share) : List.of(share)));
     }
@@ -75,15 +77,15 @@ final class VerdictWriter {
      */
     private void choose(List<List<StateAnalysis>> all) {
         boolean engine = resolved.shared().engine().isPresent();
-        List<List<StateAnalysis>> duties = all.stream()
-                .filter(duty -> duty.get(0).duty().isEngine() == engine)
+        List<List<StateAnalysis>> operatingStates = all.stream()
+                .filter(operatingState -> operatingState.get(0).operatingState().isEngine() == engine)
                 .toList();
         if (resolved.candidates().size() < 2) {
             return;
         }
         List<BuiltCandidate> shut = new ArrayList<>();
         for (int i = 0; i < resolved.candidates().size(); i++) {
-            if (ofCandidate(duties, i).stream().allMatch(VerdictWriter::staysShut)) {
+            if (ofCandidate(operatingStates, i).stream().allMatch(VerdictWriter::staysShut)) {
                 shut.add(resolved.candidates().get(i));
             }
         }

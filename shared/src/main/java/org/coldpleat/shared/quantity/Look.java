@@ -2,7 +2,6 @@ package org.coldpleat.shared.quantity;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.List;
 import java.util.Locale;
 
 /**
@@ -43,12 +42,12 @@ public enum Look {
     SHARP_LENGTH(Kind.LENGTH, "%.3g mm", "%.3g in", false),
     /** Size of a fiber, pore or particle, in microns everywhere in the trade [m]. */
     SIZE(Kind.LENGTH, "%.3g µm", "%.3g µm", false),
-    /** Mass [kg]. */
-    MASS(Kind.MASS, "%.3g g", "%.3g oz", false),
+    /** Mass of dirt, in grams everywhere in the trade [kg]. */
+    MASS(Kind.MASS, "%.3g g", "%.3g g", false),
     /** Dirt on an area [kg/m2]. */
-    DIRT(Kind.BASIS_WEIGHT, "%.0f g/m²", "%.2g oz/ft²", false),
+    DIRT(Kind.BASIS_WEIGHT, "%.0f g/m²", "%.1f g/ft²", false),
     /** Dirt on an area, small [kg/m2]. */
-    FINE_DIRT(Kind.BASIS_WEIGHT, "%.0f mg/cm²", "%.2g oz/ft²", false),
+    FINE_DIRT(Kind.BASIS_WEIGHT, "%.0f mg/cm²", "%.1f g/ft²", false),
     /** Volume, from milliliters up [m3]. */
     VOLUME(Kind.VOLUME, "%.2f L", "%.2f qt", false),
     /** Volume to three digits [m3]. */
@@ -111,9 +110,6 @@ public enum Look {
     POWER_RATIO(Kind.RATIO, "%.1e", "%.1e", false);
 
     private static final MathContext THREE_DIGITS = new MathContext(3);
-    private static final double OUNCE_PER_SQUARE_FOOT = 0.45359237 / 16 / (0.3048 * 0.3048);
-    private static final double KSI = 6894757.293168361;
-    private static final double FLUID_OUNCE_PER_HOUR = 231 * 0.0254 * 0.0254 * 0.0254 / 128 / 3600;
 
     private final Kind kind;
     private final String metric;
@@ -145,8 +141,9 @@ public enum Look {
     public static String written(String number, String symbol, UnitSystem system) {
         if (system != UnitSystem.METRIC) {
             for (Look look : values()) {
-                if (look.metric.endsWith(" " + symbol)) {
-                    return look.text(look.unit(symbol).toSi(Double.parseDouble(number)), system);
+                if (look.metric.endsWith(" " + symbol) || (system == UnitSystem.SI && look.us.endsWith(" " + symbol))) {
+                    double value = Units.require(look.kind, symbol).toSi(Double.parseDouble(number));
+                    return look.text(value, system);
                 }
             }
         }
@@ -182,7 +179,8 @@ public enum Look {
     /** A value [SI] in the unit and with the digits of a pattern. */
     private String in(double value, String pattern) {
         int space = pattern.indexOf(' ');
-        double number = unit(space < 0 ? "1" : pattern.substring(space + 1).replace("%%", "%"))
+        double number = Units.require(
+                        kind, space < 0 ? "1" : pattern.substring(space + 1).replace("%%", "%"))
                 .fromSi(value);
         if (pattern.startsWith("%s")) {
             String digits = Double.isFinite(number)
@@ -192,16 +190,6 @@ public enum Look {
         }
         String text = String.format(Locale.ROOT, pattern, number);
         return text.matches("-0(\\.0+)?( .*)?") ? text.substring(1) : text;
-    }
-
-    private Unit unit(String symbol) {
-        return switch (symbol) {
-            case "oz/ft²" -> new Unit(symbol, OUNCE_PER_SQUARE_FOOT, 0, List.of());
-            case "mg/cm²" -> new Unit(symbol, 1e-2, 0, List.of());
-            case "ksi" -> new Unit(symbol, KSI, 0, List.of());
-            case "fl oz/h" -> new Unit(symbol, FLUID_OUNCE_PER_HOUR, 0, List.of());
-            default -> Units.require(kind, symbol);
-        };
     }
 
     private String volume(double value, boolean inUs) {

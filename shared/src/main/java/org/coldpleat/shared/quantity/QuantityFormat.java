@@ -17,14 +17,6 @@ public final class QuantityFormat {
 
     private static final double LARGE = 1e6;
     private static final double SMALL = 1e-3;
-    private static final double THIN = 1e-4;
-
-    /** Sizes below which the smaller unit reads better: volume [m3], flow [m3/s], time that is given in minutes, hours [s]. */
-    private static final double CUP = 1e-4;
-
-    private static final double TRICKLE = 1e-8;
-    private static final double MINUTES = 180;
-    private static final double HOURS = 10800;
 
     private QuantityFormat() {}
 
@@ -47,7 +39,7 @@ public final class QuantityFormat {
     /** Prints an SI value without stated uncertainty to four significant digits. */
     public static String format(double si, Kind kind, UnitSystem system) {
         requireFinite(si, kind);
-        Unit unit = unit(kind, si, system);
+        Unit unit = system.unit(kind, si);
         BigDecimal number = number(unit.fromSi(si), 0);
         if (kind == Kind.COUNT && si == Math.rint(si)) {
             return number.toBigInteger().toString();
@@ -59,7 +51,7 @@ public final class QuantityFormat {
     public static String format(double si, double halfWidth, Kind kind, UnitSystem system) {
         requireFinite(si, kind);
         requireFinite(halfWidth, kind);
-        Unit unit = unit(kind, si, system);
+        Unit unit = system.unit(kind, si);
         double spread = unit.differenceFromSi(halfWidth);
         double value = unit.fromSi(si);
         if (!(spread > 0) || spread < Math.abs(value) * 1e-12) {
@@ -82,7 +74,7 @@ public final class QuantityFormat {
         if (low > high) {
             throw new IllegalArgumentException("low " + low + " must not exceed high " + high + " " + kind.siUnit());
         }
-        Unit unit = unit(kind, high, system);
+        Unit unit = system.unit(kind, high);
         double half = unit.differenceFromSi(high - low) / 2;
         if (!(half > 0)) {
             return format(high, kind, system);
@@ -92,52 +84,6 @@ public final class QuantityFormat {
         int scale = significant(number(half, exponent), SPREAD_DIGITS).scale();
         String ends = end(unit.fromSi(low), exponent, scale) + " to " + end(unit.fromSi(high), exponent, scale);
         return join(ends, unit);
-    }
-
-    /** The unit in which a value of a kind is printed. */
-    public static Unit unit(Kind kind, double si, UnitSystem system) {
-        if (system == UnitSystem.SI) {
-            return Units.of(kind).get(0);
-        }
-        boolean us = system == UnitSystem.US;
-        String symbol = switch (kind) {
-            case LENGTH -> us ? "in" : isSmall(si, THIN) ? "um" : "mm";
-            case AREA -> us ? "in2" : "cm2";
-            case VOLUME -> us ? "qt" : isSmall(si, CUP) ? "mL" : "L";
-            case MASS -> us ? "oz" : "g";
-            case MASS_RATE -> "mg/h";
-            case DURATION -> si == 0 || isSmall(si, MINUTES) ? "s" : isSmall(si, HOURS) ? "min" : "h";
-            case TEMPERATURE, TEMPERATURE_DIFFERENCE -> us ? "°F" : kind == Kind.TEMPERATURE ? "°C" : "K";
-            case PRESSURE_DIFFERENCE, GAUGE_PRESSURE -> us ? "psi" : "kPa";
-            case FLOW_RATE -> isSmall(si, TRICKLE) ? "mL/h" : us ? "gpm" : "L/min";
-            case DISPLACEMENT -> us ? "in3/rev" : "cm3/rev";
-            case ROTATION -> "rpm";
-            case KINEMATIC_VISCOSITY -> us ? "cSt" : "mm2/s";
-            case DYNAMIC_VISCOSITY -> us ? "cP" : "mPa·s";
-            case DENSITY -> us ? "lb/ft3" : "kg/m3";
-            case BASIS_WEIGHT -> us ? "lb/3000ft2" : "g/m2";
-            case MEDIUM_RESISTANCE -> "1/m";
-            case PERMEABILITY -> us ? "darcy" : "um2";
-            case FACE_VELOCITY -> us ? "ft/min" : "mm/s";
-            case LAMINAR_RESISTANCE -> "1/m3";
-            case SPRING_RATE -> us ? "lbf/in" : "N/mm";
-            case SURFACE_TENSION -> "mN/m";
-            case FORCE -> us ? "lbf" : "N";
-            case STRESS -> us ? "psi" : "MPa";
-            case OVERRIDE -> us ? "psi/gpm" : "kPa/(L/min)";
-            case SLIP -> "mm3";
-            case HEAT_CONDUCTANCE -> "W/K";
-            case POWER -> us ? "hp" : "kW";
-            case HEAT_CAPACITY -> "kJ/K";
-            case ANGLE -> "deg";
-            case FRACTION -> "%";
-            case COUNT, RATIO -> "1";
-        };
-        return Units.require(kind, symbol);
-    }
-
-    private static boolean isSmall(double si, double limit) {
-        return si != 0 && Math.abs(si) < limit;
     }
 
     private static String end(double number, int exponent, int scale) {
@@ -175,7 +121,7 @@ public final class QuantityFormat {
     }
 
     private static String join(String number, Unit unit) {
-        return unit.symbol().equals("1") ? number : number + " " + unit.symbol();
+        return unit.printed().isEmpty() ? number : number + " " + unit.printed();
     }
 
     private static void requireFinite(double value, Kind kind) {

@@ -20,6 +20,15 @@ public record Unit(String symbol, double factor, double offset, List<String> ali
         aliases = List.copyOf(aliases);
     }
 
+    /** The symbol with raised digits, as print has it; blank for a plain number. */
+    public String printed() {
+        return symbol.equals("1")
+                ? ""
+                : symbol.replaceFirst("^um", "µm")
+                        .replaceAll("(?<=[A-Za-z])2(?![0-9A-Za-z])", "²")
+                        .replaceAll("(?<=[A-Za-z])3(?![0-9A-Za-z])", "³");
+    }
+
     /** The SI value of a number written in this unit. */
     public double toSi(double value) {
         return value * factor + offset;

@@ -209,7 +209,8 @@ public final class Units {
                         unit("MPa", 1e6, "N/mm2"),
                         unit("GPa", 1e9),
                         unit("bar", 1e5),
-                        unit("psi", PSI, "PSI", "lbf/in2")));
+                        unit("psi", PSI, "PSI", "lbf/in2"),
+                        unit("ksi", 1e3 * PSI, "kpsi")));
         table.put(
                 Kind.FLOW_RATE,
                 List.of(
@@ -218,6 +219,7 @@ public final class Units {
                         unit("L/s", LITER, "l/s"),
                         unit("mL/min", 1e-6 / MINUTE, "ml/min", "cm3/min", "cc/min"),
                         unit("mL/h", 1e-6 / HOUR, "ml/h", "cm3/h", "cc/h"),
+                        unit("fl oz/h", FLUID_OUNCE / HOUR, "oz fl/h"),
                         unit("gpm", GALLON / MINUTE, "GPM", "gal/min"),
                         unit("qt/min", QUART / MINUTE)));
         table.put(
@@ -250,6 +252,8 @@ public final class Units {
                 List.of(
                         unit("kg/m2", 1),
                         unit("g/m2", 1e-3, "gsm"),
+                        unit("mg/cm2", 1e-2),
+                        unit("g/ft2", 1e-3 / (FOOT * FOOT), "g/sq ft"),
                         unit("lb/3000ft2", POUND / (3000 * FOOT * FOOT), "lb/3000 sq ft"),
                         unit("oz/yd2", OUNCE / (YARD * YARD), "osy")));
         table.put(Kind.MEDIUM_RESISTANCE, List.of(unit("1/m", 1), unit("1/mm", 1e3)));
@@ -288,8 +292,13 @@ public final class Units {
                         unit("kPa/(L/min)", 1e3 * MINUTE / LITER, "kPa/(l/min)"),
                         unit("bar/(L/min)", 1e5 * MINUTE / LITER, "bar/(l/min)"),
                         unit("psi/gpm", PSI * MINUTE / GALLON)));
-        table.put(Kind.SLIP, List.of(unit("m3", 1), unit("mm3", 1e-9)));
-        table.put(Kind.HEAT_CONDUCTANCE, List.of(unit("W/K", 1, "W/°C"), unit("kW/K", 1e3, "kW/°C")));
+        table.put(Kind.SLIP, List.of(unit("m3", 1), unit("mm3", 1e-9), unit("in3", INCH * INCH * INCH, "cu in")));
+        table.put(
+                Kind.HEAT_CONDUCTANCE,
+                List.of(
+                        unit("W/K", 1, "W/°C"),
+                        unit("kW/K", 1e3, "kW/°C"),
+                        unit("BTU/(h °F)", BTU * 1.8 / HOUR, "Btu/(h °F)", "BTU/h/°F", "Btu/h/°F")));
         table.put(
                 Kind.POWER,
                 List.of(

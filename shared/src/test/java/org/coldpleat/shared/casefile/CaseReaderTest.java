@@ -16,6 +16,7 @@ import org.coldpleat.shared.casefile.reading.CaseReading;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.quantity.Spread;
 import org.coldpleat.shared.source.Provenance;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -175,10 +176,20 @@ class CaseReaderTest {
 
     @Test
     void neverThrowsForMutilatedFiles() throws Exception {
+        mutilate(300);
+    }
+
+    @Test
+    @Tag("nightly")
+    void neverThrowsForManyMutilatedFiles() throws Exception {
+        mutilate(1500);
+    }
+
+    private static void mutilate(int files) throws Exception {
         String sample = Files.readString(Path.of("src/test/resources/cases/ridge-hut.yaml"), StandardCharsets.UTF_8);
         Random random = new Random(11);
         String alphabet = " :,-[]{}\"'#&*!|>%@`\n\t0\u00b1\u2013";
-        for (int i = 0; i < 1500; i++) {
+        for (int i = 0; i < files; i++) {
             StringBuilder text = new StringBuilder(sample);
             int edits = 1 + random.nextInt(3);
             for (int k = 0; k < edits; k++) {

@@ -135,9 +135,9 @@ public final class ServiceCharts {
                 plot);
     }
 
-    /** Pressure drop over the dust in the element, in kPa as in reports of such tests. */
-    public static JFreeChart testDrop(MultiPassReport report) {
-        Unit unit = ChartUnits.of(UnitSystem.METRIC).pressure();
+    /** Pressure drop over the dust in the element. */
+    public static JFreeChart testDrop(MultiPassReport report, UnitSystem preferred) {
+        Unit unit = ChartUnits.of(preferred).pressure();
         XYSeriesCollection curves = new XYSeriesCollection();
         XYSeries series = new XYSeries(report.candidate(), false, true);
         report.moments().forEach(m -> add(series, 1000 * m.retained(), unit.fromSi(m.pressureDrop())));

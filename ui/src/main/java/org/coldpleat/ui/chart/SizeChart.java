@@ -67,7 +67,7 @@ public final class SizeChart {
     /** Symbol of the unit along the chart; blank where its name holds it. */
     private String along() {
         return switch (result.variable()) {
-            case AREA -> units.areaSymbol();
+            case AREA -> units.area().printed();
             case OPENING -> units.pressure().symbol();
             case GRADE -> units.viscosity().symbol();
             case RESISTANCE, PLEATS -> "";

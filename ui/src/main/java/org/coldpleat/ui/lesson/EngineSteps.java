@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import org.coldpleat.model.steady.PointResult;
 import org.coldpleat.model.steady.PointResult.EnginePoint;
 import org.coldpleat.model.verdict.service.ServiceResult;
+import org.coldpleat.shared.quantity.Shown;
 import org.coldpleat.ui.service.OpenedCase;
 
 /** Questions about the filter in its place: oil, relief valve, cold, and dirt. */
@@ -72,9 +73,9 @@ final class EngineSteps {
             PointResult cold = one.atFlow(one.opened(), flow, temperature);
             return LessonAnswer.of(
                     PERCENT * cold.elementPressureDrop() / cold.pressureDrop(),
-                    one.candidate(),
+                    Shown.word(one.candidate()),
                     Numbers.flow(flow),
-                    Numbers.plain(PERCENT * water.elementPressureDrop() / water.pressureDrop()),
+                    Numbers.ratio(PERCENT * water.elementPressureDrop() / water.pressureDrop()),
                     Numbers.temperature(temperature),
                     Numbers.pressure(water.pressureDrop()),
                     Numbers.pressure(cold.pressureDrop()));
@@ -89,13 +90,13 @@ final class EngineSteps {
         }
         return one.scaled(factors).map(thin -> {
             OptionalDouble after = one.opening(thin, state);
-            String was = Numbers.temperature(before.getAsDouble());
+            Shown was = Numbers.temperature(before.getAsDouble());
             return after.isEmpty()
-                    ? LessonAnswer.told("never", one.candidate(), state, was)
+                    ? LessonAnswer.told("never", Shown.word(one.candidate()), Shown.word(state), was)
                     : LessonAnswer.of(
                             before.getAsDouble() - after.getAsDouble(),
-                            one.candidate(),
-                            state,
+                            Shown.word(one.candidate()),
+                            Shown.word(state),
                             was,
                             Numbers.temperature(after.getAsDouble()));
         });
@@ -110,11 +111,11 @@ final class EngineSteps {
                     .flatMap(coldEngine -> warm.engine()
                             .map(warmEngine -> LessonAnswer.of(
                                     share(cold, coldEngine),
-                                    one.candidate(),
-                                    state,
+                                    Shown.word(one.candidate()),
+                                    Shown.word(state),
                                     Numbers.temperature(temperature),
                                     Numbers.temperature(one.warmest()),
-                                    Numbers.plain(share(warm, warmEngine)),
+                                    Numbers.ratio(share(warm, warmEngine)),
                                     Numbers.pressure(coldEngine.pumpPressure()),
                                     Numbers.pressure(cold.pressureDrop()))));
         });
@@ -137,8 +138,11 @@ final class EngineSteps {
                 return Optional.empty();
             }
             if (after.get().isEmpty()) {
-                return Optional.of(
-                        LessonAnswer.told("never", one.candidate(), state, Numbers.temperature(before.getAsDouble())));
+                return Optional.of(LessonAnswer.told(
+                        "never",
+                        Shown.word(one.candidate()),
+                        Shown.word(state),
+                        Numbers.temperature(before.getAsDouble())));
             }
             double moved = after.get().getAsDouble() - before.getAsDouble();
             double dumped = one.at(one.opened(), state, before.getAsDouble())
@@ -148,8 +152,8 @@ final class EngineSteps {
             return Optional.of(LessonAnswer.variant(
                     Math.abs(moved) < UNMOVED ? "unmoved" : "",
                     moved,
-                    one.candidate(),
-                    state,
+                    Shown.word(one.candidate()),
+                    Shown.word(state),
                     Numbers.temperature(before.getAsDouble()),
                     Numbers.temperature(after.get().getAsDouble()),
                     Numbers.flow(dumped)));
@@ -165,12 +169,12 @@ final class EngineSteps {
             double rule = ratio * warm.pressureDrop();
             return LessonAnswer.of(
                     rule / cold.pressureDrop(),
-                    one.candidate(),
-                    state,
+                    Shown.word(one.candidate()),
+                    Shown.word(state),
                     Numbers.temperature(one.warmest()),
                     Numbers.temperature(temperature),
                     Numbers.pressure(warm.pressureDrop()),
-                    Numbers.plain(ratio),
+                    Numbers.ratio(ratio),
                     Numbers.pressure(rule),
                     Numbers.pressure(cold.pressureDrop()));
         });
@@ -190,11 +194,11 @@ final class EngineSteps {
         double share = point.bypass().map(PointResult.Bypass::share).orElse(0.0);
         return Optional.of(LessonAnswer.of(
                 PERCENT * share,
-                one.candidate(),
-                one.state(),
+                Shown.word(one.candidate()),
+                Shown.word(one.state()),
                 Numbers.temperature(opening.getAsDouble()),
                 Numbers.temperature(colder),
-                Numbers.plain(PERCENT * (1 - share))));
+                Numbers.ratio(PERCENT * (1 - share))));
     }
 
     /** How many times its clean resistance the element may reach. */
@@ -209,11 +213,11 @@ final class EngineSteps {
             }
             double room = warm.simulated().getAsDouble();
             if (cold.simulated().isEmpty()) {
-                return Optional.of(LessonAnswer.variant("warmOnly", room, one.candidate()));
+                return Optional.of(LessonAnswer.variant("warmOnly", room, Shown.word(one.candidate())));
             }
             double winter = cold.simulated().getAsDouble();
-            return Optional.of(
-                    LessonAnswer.variant(winter <= 1 ? "openClean" : "", room, one.candidate(), Numbers.plain(winter)));
+            return Optional.of(LessonAnswer.variant(
+                    winter <= 1 ? "openClean" : "", room, Shown.word(one.candidate()), Numbers.ratio(winter)));
         });
     }
 }

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.coldpleat.model.change.AreaBy;
 import org.coldpleat.model.change.CandidateChange;
 import org.coldpleat.shared.quantity.Measured;
+import org.coldpleat.shared.quantity.Shown;
 import org.coldpleat.ui.service.OpenedCase;
 
 /** Questions about the filter itself: its area, its medium, its pleats and its valve. */
@@ -62,7 +63,7 @@ final class FilterSteps {
             double halved = one.atFlow(half, flow, warm).elementPressureDrop();
             return LessonAnswer.of(
                     halved / whole,
-                    one.candidate(),
+                    Shown.word(one.candidate()),
                     Numbers.flow(flow),
                     Numbers.temperature(warm),
                     Numbers.pressure(whole),
@@ -84,18 +85,23 @@ final class FilterSteps {
         OptionalDouble onStand = one.opening(turned, stand);
         OptionalDouble onEngine = one.opening(one.opened(), engine);
         if (onStand.isEmpty()) {
-            return Optional.of(LessonAnswer.told("never", one.candidate(), stand, engine));
+            return Optional.of(
+                    LessonAnswer.told("never", Shown.word(one.candidate()), Shown.word(stand), Shown.word(engine)));
         }
         if (onEngine.isEmpty()) {
             return Optional.of(LessonAnswer.told(
-                    "standOnly", one.candidate(), stand, engine, Numbers.temperature(onStand.getAsDouble())));
+                    "standOnly",
+                    Shown.word(one.candidate()),
+                    Shown.word(stand),
+                    Shown.word(engine),
+                    Numbers.temperature(onStand.getAsDouble())));
         }
         double difference = onStand.getAsDouble() - onEngine.getAsDouble();
         return Optional.of(LessonAnswer.of(
                 difference,
-                one.candidate(),
-                stand,
-                engine,
+                Shown.word(one.candidate()),
+                Shown.word(stand),
+                Shown.word(engine),
                 Numbers.temperature(onStand.getAsDouble()),
                 Numbers.temperature(onEngine.getAsDouble())));
     }
@@ -115,16 +121,16 @@ final class FilterSteps {
         if (before.isEmpty()) {
             return Optional.empty();
         }
-        String from = Numbers.pressure(opening);
-        String to = Numbers.pressure(factor * opening);
-        String was = Numbers.temperature(before.getAsDouble());
+        Shown from = Numbers.pressure(opening);
+        Shown to = Numbers.pressure(factor * opening);
+        Shown was = Numbers.temperature(before.getAsDouble());
         return Optional.of(
                 after.isEmpty()
-                        ? LessonAnswer.told("never", one.candidate(), state, from, to, was)
+                        ? LessonAnswer.told("never", Shown.word(one.candidate()), Shown.word(state), from, to, was)
                         : LessonAnswer.of(
                                 before.getAsDouble() - after.getAsDouble(),
-                                one.candidate(),
-                                state,
+                                Shown.word(one.candidate()),
+                                Shown.word(state),
                                 from,
                                 to,
                                 was,
@@ -146,12 +152,12 @@ final class FilterSteps {
                     return LessonAnswer.variant(
                             "tried",
                             Math.rint(count.value() * factor),
-                            one.candidate(),
+                            Shown.word(one.candidate()),
                             Numbers.count(count.value()),
                             Numbers.count(count.value() * factor),
                             Numbers.pressure(now),
                             Numbers.pressure(then),
-                            Numbers.plain(then / now));
+                            Numbers.ratio(then / now));
                 }));
     }
 
@@ -181,12 +187,12 @@ final class FilterSteps {
         return Optional.of(LessonAnswer.variant(
                 variant,
                 Math.rint(pleats * bestFactor),
-                one.candidate(),
+                Shown.word(one.candidate()),
                 Numbers.count(pleats),
                 Numbers.count(pleats * bestFactor),
                 Numbers.pressure(now),
                 Numbers.pressure(best),
-                Numbers.plain(now / best)));
+                Numbers.ratio(now / best)));
     }
 
     /** A thicker medium with the same evidence. */
@@ -200,8 +206,8 @@ final class FilterSteps {
             return LessonAnswer.variant(
                     byAir ? "byAir" : "",
                     after / before,
-                    one.candidate(),
-                    Numbers.plain(factor),
+                    Shown.word(one.candidate()),
+                    Numbers.ratio(factor),
                     Numbers.pressure(before),
                     Numbers.pressure(after));
         });

@@ -4,8 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.coldpleat.model.steady.Glance;
+import org.coldpleat.model.steady.QuickCurves;
 import org.coldpleat.shared.notice.Wording;
+import org.coldpleat.shared.quantity.Amount;
+import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.Shown;
+import org.coldpleat.shared.quantity.Unit;
+import org.coldpleat.shared.quantity.UnitSystem;
 
 /** The steps of the lesson in their order, and their words. */
 public final class Lesson {
@@ -37,11 +42,19 @@ public final class Lesson {
      * @param title what it is about
      * @param question what to predict
      * @param unit unit of the prediction, empty for a plain ratio or count
+     * @param number to be predicted [unit]; none if words alone can tell
      * @param answer what was computed
      * @param reason why, in one sentence
      * @param equation behind it
      */
-    public record Told(String title, String question, String unit, String answer, String reason, String equation) {}
+    public record Told(
+            String title,
+            String question,
+            String unit,
+            OptionalDouble number,
+            String answer,
+            String reason,
+            String equation) {}
 
     /** Asks the case a step; nothing if it cannot be asked. */
     public static Optional<LessonAnswer> ask(LessonStep step, LessonCase one) {
@@ -63,16 +76,16 @@ public final class Lesson {
     }
 
     /** What can be turned in a step, at a value, in words. */
-    public static String turned(LessonStep step, Turned turned, double value) {
-        return WORDS.text(step.key() + ".turned", List.of(amount(turned, value)));
+    public static String turned(LessonStep step, Turned turned, double value, UnitSystem units) {
+        return WORDS.text(step.key() + ".turned", List.of(amount(turned, value, units)));
     }
 
     /** A value of what can be turned, with its unit. */
-    public static String amount(Turned turned, double value) {
+    public static String amount(Turned turned, double value, UnitSystem units) {
         return switch (turned.measure()) {
             case TIMES -> WORDS.text("measure.times", List.of(Numbers.fine(value)));
-            case TEMPERATURE -> Numbers.temperature(value);
-            case KELVIN -> WORDS.text("measure.kelvin", List.of(Numbers.fine(value)));
+            case TEMPERATURE -> Numbers.temperature(value).text(units);
+            case KELVIN -> Amount.difference(value).text(units);
         };
     }
 
@@ -81,17 +94,25 @@ public final class Lesson {
         return WORDS.pattern(step.key() + ".title");
     }
 
-    /** A step and what was found, in words. */
-    public static Told told(LessonStep step, LessonAnswer found) {
+    /** A step and what was found, in words and units of a family. */
+    public static Told told(LessonStep step, LessonAnswer found, UnitSystem units) {
         String answer = step.key() + ".answer" + (found.variant().isEmpty() ? "" : "." + found.variant());
-        String number =
-                found.number().isPresent() ? Numbers.plain(found.number().getAsDouble()) : "";
-        List<String> values = new ArrayList<>(found.values());
-        values.add(0, number);
+        String written = WORDS.patternOr(step.key() + ".unit", "");
+        Unit kelvins = units.unit(Kind.TEMPERATURE_DIFFERENCE);
+        boolean difference = written.equals(Kind.TEMPERATURE_DIFFERENCE.siUnit());
+        String unit = difference ? kelvins.symbol() : written;
+        OptionalDouble number = found.number().isPresent() && difference
+                ? OptionalDouble.of(kelvins.differenceFromSi(found.number().getAsDouble()))
+                : found.number();
+        List<String> asked = new ArrayList<>(Shown.texts(found.values(), units));
+        asked.add(0, unit);
+        List<String> values = new ArrayList<>(asked);
+        values.set(0, number.isPresent() ? (Numbers.plain(number.getAsDouble()) + " " + unit).strip() : "");
         return new Told(
                 title(step),
-                WORDS.text(step.key() + ".question", values),
-                WORDS.patternOr(step.key() + ".unit", ""),
+                WORDS.text(step.key() + ".question", asked),
+                unit,
+                number,
                 WORDS.text(answer, values),
                 WORDS.text(step.key() + ".reason", values),
                 WORDS.pattern(step.key() + ".equation"));
@@ -102,12 +123,12 @@ public final class Lesson {
      *
      * @return nothing if the step has no picture or the case does not stand with the change
      */
-    public static Optional<Glance> picture(LessonStep step, LessonCase one) {
+    public static Optional<QuickCurves> picture(LessonStep step, LessonCase one) {
         return picture(step, one, step.turned().apply(one).base());
     }
 
     /** The same with what can be turned in the step at another value. */
-    public static Optional<Glance> picture(LessonStep step, LessonCase one, double value) {
+    public static Optional<QuickCurves> picture(LessonStep step, LessonCase one, double value) {
         String name = WORDS.patternOr(step.key() + ".changed", "");
         return step.changed().flatMap(changed -> changed.apply(one, value)).map(other -> one.glanceBeside(other, name));
     }
@@ -122,8 +143,8 @@ public final class Lesson {
     }
 
     /** How a prediction compares with what was computed. */
-    public static String verdict(double guess, LessonAnswer found) {
-        double computed = found.number().orElseThrow();
+    public static String verdict(double guess, Told told) {
+        double computed = told.number().orElseThrow();
         double off = Math.abs(guess - computed);
         boolean near = off <= NEAR * Math.abs(computed);
         return WORDS.text(

@@ -7,8 +7,8 @@ import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import org.coldpleat.model.change.CandidateChange;
 import org.coldpleat.model.progress.Run;
-import org.coldpleat.model.steady.Glance;
 import org.coldpleat.model.steady.PointResult;
+import org.coldpleat.model.steady.QuickCurves;
 import org.coldpleat.model.verdict.service.ServiceResult;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.casefile.writing.CaseDraft;
@@ -30,7 +30,7 @@ public final class LessonCase {
     private final int position;
     private final Optional<String> engineState;
     private final Optional<String> standState;
-    private final Glance glance;
+    private final QuickCurves quickCurves;
 
     private LessonCase(CaseService service, CaseDraft draft, OpenedCase opened) {
         this.service = service;
@@ -41,16 +41,16 @@ public final class LessonCase {
         standState = stand.stream().findFirst();
         Subject subject = subject(engine)
                 .or(() -> subject(stand))
-                .orElseGet(() ->
-                        new Subject(0, opened.glance(opened.states().get(0)).now()));
+                .orElseGet(() -> new Subject(
+                        0, opened.quickCurves(opened.states().get(0)).now()));
         position = subject.position();
-        glance = subject.glance();
+        quickCurves = subject.quickCurves();
         engineState = engine.contains(state())
                 ? Optional.of(state())
                 : engine.stream().findFirst();
     }
 
-    private record Subject(int position, Glance glance) {}
+    private record Subject(int position, QuickCurves quickCurves) {}
 
     /**
      * A case as it is written, already opened.
@@ -63,7 +63,7 @@ public final class LessonCase {
 
     private Optional<Subject> subject(List<String> states) {
         for (String one : states) {
-            Glance all = opened.glance(one).now();
+            QuickCurves all = opened.quickCurves(one).now();
             for (int i = 0; i < all.candidates().size(); i++) {
                 if (!all.candidates().get(i).intervals().isEmpty()) {
                     return Optional.of(new Subject(i, all));
@@ -94,7 +94,7 @@ public final class LessonCase {
 
     /** The state in which the candidate opens, an engine's if there is one. */
     String state() {
-        return glance.state();
+        return quickCurves.state();
     }
 
     Optional<String> engineState() {
@@ -166,21 +166,22 @@ public final class LessonCase {
     }
 
     /** The candidate alone and what it is in a changed case, in the state of the lesson; the case as it is if unchanged. */
-    Glance glanceBeside(OpenedCase other, String name) {
+    QuickCurves glanceBeside(OpenedCase other, String name) {
         if (other == opened) {
-            return glance;
+            return quickCurves;
         }
-        Glance.Candidate turned = other.glance(state()).now().candidates().get(position);
-        return new Glance(
-                glance.title(),
-                glance.invented(),
-                glance.state(),
-                glance.from(),
-                glance.to(),
-                glance.named(),
+        QuickCurves.Candidate turned =
+                other.quickCurves(state()).now().candidates().get(position);
+        return new QuickCurves(
+                quickCurves.title(),
+                quickCurves.invented(),
+                quickCurves.state(),
+                quickCurves.from(),
+                quickCurves.to(),
+                quickCurves.named(),
                 List.of(
-                        glance.candidates().get(position),
-                        new Glance.Candidate(
+                        quickCurves.candidates().get(position),
+                        new QuickCurves.Candidate(
                                 candidate() + " " + name,
                                 turned.curve(),
                                 turned.intervals(),
@@ -189,12 +190,12 @@ public final class LessonCase {
 
     /** Cold end of the range the case looks at [K]. */
     double from() {
-        return glance.from();
+        return quickCurves.from();
     }
 
     /** Warm end of the range the case looks at [K]. */
     double to() {
-        return glance.to();
+        return quickCurves.to();
     }
 
     /** Coldest temperature that the case names [K], else 25 K below freezing. */
@@ -222,7 +223,7 @@ public final class LessonCase {
     /** Warmest oil in which the candidate's valve is open in a state of a case [K]; nothing if in none. */
     OptionalDouble opening(OpenedCase other, String name) {
         List<double[]> intervals =
-                other.glance(name).now().candidates().get(position).intervals();
+                other.quickCurves(name).now().candidates().get(position).intervals();
         return intervals.stream().mapToDouble(one -> one[1]).max();
     }
 

@@ -3,14 +3,16 @@ package org.coldpleat.ui.lesson;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import org.coldpleat.shared.quantity.Kind;
-import org.coldpleat.shared.quantity.QuantityFormat;
-import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.shared.quantity.Amount;
+import org.coldpleat.shared.quantity.Look;
+import org.coldpleat.shared.quantity.Shown;
 
 /** Numbers in the sentences of the lesson. */
 final class Numbers {
     private static final double SMALL = 0.95;
     private static final double ONE_DIGIT = 9.5;
+    /** Pressure from which whole kilopascals are three digits [Pa]. */
+    private static final double THREE_DIGITS_FROM = 99.95e3;
 
     private Numbers() {}
 
@@ -32,25 +34,25 @@ final class Numbers {
                 .toPlainString();
     }
 
+    /** The same number in a sentence. */
+    static Shown ratio(double value) {
+        return Shown.word(plain(value));
+    }
+
     /** A number that is whole. */
-    static String count(double value) {
-        return Long.toString(Math.round(value));
+    static Shown count(double value) {
+        return Shown.count(Math.round(value));
     }
 
-    static String temperature(double kelvin) {
-        return both(kelvin, Kind.TEMPERATURE);
+    static Shown temperature(double kelvin) {
+        return Amount.temperature(kelvin);
     }
 
-    static String pressure(double pascal) {
-        return both(pascal, Kind.PRESSURE_DIFFERENCE);
+    static Shown pressure(double pascal) {
+        return new Amount(Math.abs(pascal) < THREE_DIGITS_FROM ? Look.SHARP_PRESSURE : Look.PLAIN_PRESSURE, pascal);
     }
 
-    static String flow(double cubicMetersPerSecond) {
-        return both(cubicMetersPerSecond, Kind.FLOW_RATE);
-    }
-
-    private static String both(double si, Kind kind) {
-        return QuantityFormat.format(si, kind, UnitSystem.METRIC) + " ("
-                + QuantityFormat.format(si, kind, UnitSystem.US) + ")";
+    static Shown flow(double cubicMetersPerSecond) {
+        return new Amount(Look.FLOW, cubicMetersPerSecond);
     }
 }

@@ -21,9 +21,9 @@ import org.coldpleat.model.progress.Run;
 import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.run.Simulation;
 import org.coldpleat.model.sizing.SettingsResult;
-import org.coldpleat.model.steady.Glance;
 import org.coldpleat.model.steady.MapResult;
 import org.coldpleat.model.steady.PointResult;
+import org.coldpleat.model.steady.QuickCurves;
 import org.coldpleat.model.steady.Trial;
 import org.coldpleat.model.verdict.Comparison;
 import org.coldpleat.model.verdict.service.ServiceResult;
@@ -135,8 +135,8 @@ public class OpenedCase {
     }
 
     /** All candidates in one state without bands: quick enough to follow a value that is being changed. */
-    public Run<Glance> glance(String state) {
-        return Simulation.glance(resolved, state);
+    public Run<QuickCurves> quickCurves(String state) {
+        return Simulation.quickCurves(resolved, state);
     }
 
     /** One candidate in one state, quickly, clean or with dirt. */

@@ -29,13 +29,11 @@ public final class CompareText {
 
     private final Comparison comparison;
     private final ShownUnits units;
-    private final ShownUnits beside;
     private final List<String> lines = new ArrayList<>();
 
     private CompareText(Comparison comparison, UnitSystem units) {
         this.comparison = comparison;
         this.units = ShownUnits.of(units);
-        this.beside = ShownUnits.beside(units);
     }
 
     public static String of(Comparison comparison, UnitSystem units) {
@@ -72,7 +70,6 @@ public final class CompareText {
     private void candidates() {
         section("compare.candidates");
         ShownUnit pressure = units.pressure();
-        ShownUnit other = beside.pressure();
         Table table = new Table(
                         new int[] {NAME_WIDTH, 14, 12, 18, 12, 7, 20},
                         new boolean[] {false, true, true, false, true, true, true})
@@ -84,7 +81,14 @@ public final class CompareText {
                         Texts.get("column.channelFactor"),
                         Texts.get("column.crowded"),
                         Texts.get("column.hotDrop"))
-                .head("", units.area().symbol(), "1e8/m", "", "", "%", pressure.symbol() + " (" + other.symbol() + ")");
+                .head(
+                        "",
+                        units.area().symbol(),
+                        "1e8/m",
+                        "",
+                        "",
+                        "%",
+                        pressure.symbol() + units.beside(ShownUnits::pressure, ShownUnit::symbol));
         ShownUnit resistance = ShownUnit.scaled("1e8/m", 1 / RESISTANCE_SCALE);
         ShownUnit one = ShownUnit.scaled("", 1);
         for (CandidateResult candidate : comparison.candidates()) {
@@ -96,8 +100,11 @@ public final class CompareText {
                     evidence(sheet.evidence()),
                     Figures.above(1, sheet.channelFactor(), one),
                     Figures.percent(sheet.crowdedShare()),
-                    Figures.positive(sheet.hotPressureDrop(), pressure) + " ("
-                            + Figures.plain3(other.of(sheet.hotPressureDrop().value())) + ")");
+                    Figures.positive(sheet.hotPressureDrop(), pressure)
+                            + units.beside(
+                                    ShownUnits::pressure,
+                                    unit -> Figures.plain3(
+                                            unit.of(sheet.hotPressureDrop().value()))));
         }
         lines.addAll(table.lines());
         comparison.candidates().stream()
@@ -155,7 +162,7 @@ public final class CompareText {
                 StateResult result = candidate.states().get(s);
                 String[] row = new String[2 + shares];
                 row[0] = candidate.name();
-                row[1] = OpeningAnswer.of(result, comparison.from(), comparison.to(), units, beside);
+                row[1] = OpeningAnswer.of(result, comparison.from(), comparison.to(), units);
                 for (int n = 0; n < shares; n++) {
                     row[2 + n] = result.answer() == Answer.NO_VALVE
                             ? Figures.NOTHING

@@ -3,6 +3,7 @@ package org.coldpleat.ui.text;
 import java.util.ArrayList;
 import java.util.List;
 import org.coldpleat.model.explain.Explanation;
+import org.coldpleat.shared.quantity.QuantityFormat;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.service.FieldWords;
 import org.coldpleat.ui.service.Sentences;
@@ -26,8 +27,10 @@ public record ExplainedLink(String headline, List<String> lines, List<ExplainedL
         String owner = FieldWords.subject(link);
         String subject = Texts.getOr("part." + owner, owner);
         String named = subject.isEmpty() ? title : title + " [" + subject + "]";
-        String value = ExplainedValue.of(link, units);
-        String spread = link.spread().isEmpty() ? "" : " (" + link.spread() + ")";
+        String value = value(link, units);
+        String spread = link.spread()
+                .map(measured -> " (" + QuantityFormat.format(measured, units) + ")")
+                .orElse("");
         List<String> lines = new ArrayList<>();
         if (!link.origin().isEmpty()) {
             lines.add(Texts.get("explain.origin", link.origin()));
@@ -39,6 +42,15 @@ public record ExplainedLink(String headline, List<String> lines, List<ExplainedL
                 value.isEmpty() ? named : named + " = " + value + spread,
                 lines,
                 link.inputs().stream().map(input -> of(input, units)).toList());
+    }
+
+    /** Value and unit; blank where there is no number. */
+    private static String value(Explanation link, UnitSystem units) {
+        if (!Double.isFinite(link.value())) {
+            return "";
+        }
+        ShownUnit unit = ShownUnit.of(units.unit(link.kind(), link.value()));
+        return (Figures.plain(unit.of(link.value())) + " " + unit.symbol()).strip();
     }
 
     /** The chain as an indented list. */

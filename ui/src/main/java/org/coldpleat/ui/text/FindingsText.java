@@ -8,6 +8,7 @@ import org.coldpleat.model.resolve.input.Assumption;
 import org.coldpleat.model.verdict.Verdict;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.QuantityFormat;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.service.Sentences;
 
@@ -42,7 +43,8 @@ public final class FindingsText {
             String sentence = Texts.get(
                     "compare.assumption",
                     field,
-                    MeasuredText.of(assumption.value(), system),
+                    QuantityFormat.format(assumption.value(), system),
+                    Texts.get("provenance." + assumption.value().provenance()),
                     Sentences.assumption(assumption.code()));
             owners.computeIfAbsent(sentence, key -> new ArrayList<>());
             if (assumption.candidate() >= 0) {

@@ -15,7 +15,7 @@ final class OpeningAnswer {
 
     private OpeningAnswer() {}
 
-    static String of(StateResult result, double from, double to, ShownUnits units, ShownUnits beside) {
+    static String of(StateResult result, double from, double to, ShownUnits units) {
         ShownUnit unit = units.temperature();
         return switch (result.answer()) {
             case NEVER ->
@@ -24,7 +24,7 @@ final class OpeningAnswer {
                 Texts.get("answer.always", Figures.plain(unit.of(from)), Figures.plain(unit.of(to)), unit.symbol());
             case BELOW ->
                 result.openingTemperature()
-                        .map(band -> below(band, units, beside))
+                        .map(band -> below(band, units))
                         .orElseGet(() -> intervals(result, from, to, unit));
             case INTERVALS -> intervals(result, from, to, unit);
             case NO_VALVE -> Texts.get("answer.noValve");
@@ -32,7 +32,7 @@ final class OpeningAnswer {
         };
     }
 
-    private static String below(OpeningBand band, ShownUnits units, ShownUnits others) {
+    private static String below(OpeningBand band, ShownUnits units) {
         ShownUnit unit = units.temperature();
         boolean coldEnd = Double.isFinite(band.low());
         boolean warmEnd = Double.isFinite(band.high());
@@ -47,10 +47,10 @@ final class OpeningAnswer {
         if (coldEnd && !warmEnd) {
             return Texts.get("answer.belowOrWarmer", value, low, unit.symbol());
         }
-        String other = Figures.fixed(others.temperature().of(band.value()), decimals);
-        String otherSymbol = others.temperature().symbol();
+        String other = units.beside(
+                ShownUnits::temperature, one -> Figures.fixed(one.of(band.value()), decimals) + " " + one.symbol());
         if (!coldEnd || !(half > 0)) {
-            return Texts.get("answer.below", value, unit.symbol(), other, otherSymbol);
+            return Texts.get("answer.below", value, unit.symbol(), other);
         }
         double skew = Math.abs(band.high() + band.low() - 2 * band.value()) / (band.high() - band.low());
         return skew > SKEWED
@@ -61,8 +61,7 @@ final class OpeningAnswer {
                         unit.symbol(),
                         Figures.fixed(half, decimals),
                         units.temperatureDifference().symbol(),
-                        other,
-                        otherSymbol);
+                        other);
     }
 
     private static String intervals(StateResult result, double from, double to, ShownUnit unit) {

@@ -24,8 +24,7 @@ public final class Pages {
 
     /** At which oil temperatures a valve is open. */
     public static String answer(StateResult result, Comparison comparison, UnitSystem units) {
-        return OpeningAnswer.of(
-                result, comparison.from(), comparison.to(), ShownUnits.of(units), ShownUnits.beside(units));
+        return OpeningAnswer.of(result, comparison.from(), comparison.to(), ShownUnits.of(units));
     }
 
     /** A notice with its place. */

@@ -1,8 +1,6 @@
 package org.coldpleat.ui.text;
 
-import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Unit;
-import org.coldpleat.shared.quantity.Units;
 
 /**
  * A unit to show a value in: {@code shown = factor * SI + offset}.
@@ -12,10 +10,9 @@ import org.coldpleat.shared.quantity.Units;
  * @param offset reading at 0 SI [unit]
  */
 public record ShownUnit(String symbol, double factor, double offset) {
-    /** A unit of the shared table, shown with its typographic symbol. */
-    public static ShownUnit of(Kind kind, String unit, String symbol) {
-        Unit known = Units.require(kind, unit);
-        return new ShownUnit(symbol, 1 / known.factor(), -known.offset() / known.factor());
+    /** A unit of the shared table, as it is printed. */
+    public static ShownUnit of(Unit known) {
+        return new ShownUnit(known.printed(), 1 / known.factor(), -known.offset() / known.factor());
     }
 
     /** A plain scale without offset. */

@@ -1,56 +1,62 @@
 package org.coldpleat.ui.text;
 
+import java.util.function.Function;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.shared.quantity.Units;
 
 /**
  * The units in which text and tables for spreadsheets are written. JSON is always in coherent SI.
  *
- * @param area of media
- * @param pressure of drops and gauge pressures
- * @param temperature of oil
- * @param temperatureDifference of spreads of temperatures
- * @param flow of oil
- * @param rotation of shafts
+ * @param system family of the units
  */
-public record ShownUnits(
-        ShownUnit area,
-        ShownUnit pressure,
-        ShownUnit temperature,
-        ShownUnit temperatureDifference,
-        ShownUnit flow,
-        ShownUnit rotation) {
+public record ShownUnits(UnitSystem system) {
     public static ShownUnits of(UnitSystem system) {
-        return switch (system) {
-            case SI ->
-                new ShownUnits(
-                        ShownUnit.of(Kind.AREA, "m2", "m²"),
-                        ShownUnit.of(Kind.PRESSURE_DIFFERENCE, "Pa", "Pa"),
-                        ShownUnit.of(Kind.TEMPERATURE, "K", "K"),
-                        ShownUnit.of(Kind.TEMPERATURE_DIFFERENCE, "K", "K"),
-                        ShownUnit.of(Kind.FLOW_RATE, "m3/s", "m³/s"),
-                        ShownUnit.of(Kind.ROTATION, "rev/s", "rev/s"));
-            case METRIC ->
-                new ShownUnits(
-                        ShownUnit.of(Kind.AREA, "cm2", "cm²"),
-                        ShownUnit.of(Kind.PRESSURE_DIFFERENCE, "kPa", "kPa"),
-                        ShownUnit.of(Kind.TEMPERATURE, "degC", "°C"),
-                        ShownUnit.of(Kind.TEMPERATURE_DIFFERENCE, "K", "K"),
-                        ShownUnit.of(Kind.FLOW_RATE, "L/min", "L/min"),
-                        ShownUnit.of(Kind.ROTATION, "rpm", "rpm"));
-            case US ->
-                new ShownUnits(
-                        ShownUnit.of(Kind.AREA, "in2", "in²"),
-                        ShownUnit.of(Kind.PRESSURE_DIFFERENCE, "psi", "psi"),
-                        ShownUnit.of(Kind.TEMPERATURE, "degF", "°F"),
-                        ShownUnit.of(Kind.TEMPERATURE_DIFFERENCE, "degF", "°F"),
-                        ShownUnit.of(Kind.FLOW_RATE, "gpm", "gpm"),
-                        ShownUnit.of(Kind.ROTATION, "rpm", "rpm"));
-        };
+        return new ShownUnits(system);
     }
 
-    /** The units shown in brackets beside those of a system. */
-    public static ShownUnits beside(UnitSystem system) {
-        return of(system == UnitSystem.METRIC ? UnitSystem.US : UnitSystem.METRIC);
+    /** What stands in brackets behind a value in units of the metric trade: the US unit. Nothing in the others. */
+    public String beside(Function<ShownUnits, ShownUnit> unit, Function<ShownUnit, String> words) {
+        return system == UnitSystem.METRIC ? Texts.get("units.beside", words.apply(unit.apply(of(UnitSystem.US)))) : "";
+    }
+
+    /** Of media. */
+    public ShownUnit area() {
+        return of(Kind.AREA);
+    }
+
+    /** Of drops and gauge pressures. */
+    public ShownUnit pressure() {
+        return of(Kind.PRESSURE_DIFFERENCE);
+    }
+
+    /** Of oil. */
+    public ShownUnit temperature() {
+        return of(Kind.TEMPERATURE);
+    }
+
+    /** Of spreads of temperatures. */
+    public ShownUnit temperatureDifference() {
+        return of(Kind.TEMPERATURE_DIFFERENCE);
+    }
+
+    /** Of oil. */
+    public ShownUnit flow() {
+        return of(Kind.FLOW_RATE);
+    }
+
+    /** Of shafts. */
+    public ShownUnit rotation() {
+        return of(Kind.ROTATION);
+    }
+
+    /** Of oil; liters in SI too, since a column in cubic meters would hold zeros only. */
+    public ShownUnit volume() {
+        return system == UnitSystem.SI ? ShownUnit.of(Units.require(Kind.VOLUME, "L")) : of(Kind.VOLUME);
+    }
+
+    /** Of a kind, whatever the size of the value. */
+    public ShownUnit of(Kind kind) {
+        return ShownUnit.of(system.unit(kind));
     }
 }

@@ -12,8 +12,8 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 import org.coldpleat.ui.service.CaseService;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -32,34 +32,17 @@ class ColdStartOutputTest {
         return new Run(code, out.toString(), err.toString());
     }
 
-    private static Path demoCases() {
-        Path at = Path.of("").toAbsolutePath();
-        while (!Files.isDirectory(at.resolve("demo-cases"))) {
-            at = at.getParent();
-        }
-        return at.resolve("demo-cases");
-    }
-
-    static List<String> cases() throws IOException {
-        try (Stream<Path> all = Files.walk(demoCases(), 2)) {
-            return all.filter(file -> file.endsWith("case.yaml"))
-                    .map(Path::toString)
-                    .sorted()
-                    .toList();
-        }
-    }
-
     private static String hut() {
-        return demoCases().resolve("ridge-hut-generator/case.yaml").toString();
+        return "../demo-cases/ridge-hut-generator/case.yaml";
     }
 
     @ParameterizedTest
-    @MethodSource("cases")
-    void everyDemoCaseKeepsToTheSchemas(String file) throws Exception {
-        Run start = run("coldstart", file, "--format", "json");
+    @MethodSource("org.coldpleat.ui.DemoCases#one")
+    void aCaseKeepsToTheSchemas(Path file) throws Exception {
+        Run start = run("coldstart", file.toString(), "--format", "json");
         assertEquals(0, start.code(), start.err());
         assertEquals(List.of(), OutputTest.faults("coldstart-v1.schema.json", start.out()));
-        Run sweep = run("coldstart", file, "--sweep", "--format", "json");
+        Run sweep = run("coldstart", file.toString(), "--sweep", "--format", "json");
         assertEquals(0, sweep.code(), sweep.err());
         assertEquals(List.of(), OutputTest.faults("coldstart-sweep-v1.schema.json", sweep.out()));
         assertFalse(
@@ -69,10 +52,17 @@ class ColdStartOutputTest {
     }
 
     @ParameterizedTest
-    @MethodSource("cases")
-    void pageFitsATerminalAndLeavesNothingUnworded(String file) {
+    @Tag("nightly")
+    @MethodSource("org.coldpleat.ui.DemoCases#others")
+    void theOtherCasesKeepToTheSchemas(Path file) throws Exception {
+        aCaseKeepsToTheSchemas(file);
+    }
+
+    @ParameterizedTest
+    @MethodSource("org.coldpleat.ui.DemoCases#one")
+    void pageFitsATerminalAndLeavesNothingUnworded(Path file) {
         for (String option : List.of("--units=us", "--sweep")) {
-            Run run = run("coldstart", file, option);
+            Run run = run("coldstart", file.toString(), option);
             assertEquals(0, run.code(), run.err());
             assertTrue(run.out().contains("INVENTED DATA"), run.out());
             for (String line : run.out().lines().toList()) {
@@ -82,6 +72,13 @@ class ColdStartOutputTest {
                 assertFalse(line.matches(".*\\bsafe\\b.*"), line);
             }
         }
+    }
+
+    @ParameterizedTest
+    @Tag("nightly")
+    @MethodSource("org.coldpleat.ui.DemoCases#others")
+    void pagesOfTheOtherCasesFitATerminal(Path file) {
+        pageFitsATerminalAndLeavesNothingUnworded(file);
     }
 
     @Test
@@ -145,6 +142,7 @@ class ColdStartOutputTest {
     }
 
     @Test
+    @Tag("nightly")
     void aSweepWithBandsKeepsToTheSchemaAndShadesItsPicture(@TempDir Path folder) throws Exception {
         Run json = run("coldstart", hut(), "--candidate", "Copper", "--sweep", "--bands", "--format", "json");
         assertEquals(0, json.code(), json.err());

@@ -14,7 +14,6 @@ import org.coldpleat.shared.casefile.writing.CaseDraft;
 import org.coldpleat.ui.commandline.output.ExitCode;
 import org.coldpleat.ui.service.CaseService;
 import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -43,13 +42,10 @@ class SlipsTest {
         return SLIPS;
     }
 
-    /** Every slip and every command once: the commands by turns. */
-    @Test
-    void noSlipIsAnInnerError(@TempDir Path folder) throws IOException {
-        for (int i = 0; i < SLIPS.size(); i++) {
-            List<List<String>> commands = commands(slipped(SLIPS.get(i), folder), folder);
-            answered(commands.get(i % commands.size()));
-        }
+    @ParameterizedTest
+    @MethodSource("slips")
+    void noSlipIsAnInnerErrorOfTheComparison(Slip slip, @TempDir Path folder) throws IOException {
+        answered(List.of("compare", slipped(slip, folder).toString()));
     }
 
     @ParameterizedTest

@@ -16,7 +16,7 @@ import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.run.Simulation;
 import org.coldpleat.model.sizing.SettingsResult;
 import org.coldpleat.model.steady.DesignState;
-import org.coldpleat.model.steady.Glance;
+import org.coldpleat.model.steady.QuickCurves;
 import org.coldpleat.shared.casefile.reading.CaseReader;
 import org.coldpleat.ui.desktop.viewmodel.CaseBench;
 import org.coldpleat.ui.desktop.viewmodel.Knob;
@@ -25,6 +25,8 @@ import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.service.OpenedCase;
 import org.coldpleat.ui.service.Present;
 import org.coldpleat.ui.service.Trials;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -41,7 +43,15 @@ class OneChangeTest {
     private final CaseService service = CaseService.standard();
 
     static Stream<String> demos() {
-        return Stream.of("clinic-van", "half-the-area", "harbour-launch", "ridge-hut-generator");
+        return Stream.of("clinic-van", "half-the-area", "harbour-launch");
+    }
+
+    @Test
+    @Tag("nightly")
+    void manyFiltersAnswerAlike() throws IOException {
+        slidersSizingAndLessonAnswerAlike("ridge-hut-generator");
+        settingsAnswerAsTheOpeningPressureSaid("ridge-hut-generator");
+        whatIsKeptOpensAsTheSliderShowed("ridge-hut-generator");
     }
 
     private static Path file(String demo) {
@@ -54,7 +64,7 @@ class OneChangeTest {
                 .orElseThrow();
     }
 
-    private static double warmest(Glance.Candidate candidate) {
+    private static double warmest(QuickCurves.Candidate candidate) {
         return candidate.intervals().stream()
                 .mapToDouble(interval -> interval[1])
                 .max()
@@ -90,7 +100,7 @@ class OneChangeTest {
                         }
                         double slider = warmest(out.after().orElseThrow().curve());
                         Design design = asked.get().applyTo(resolved, c);
-                        Glance.Candidate sized = Simulation.glance(design.in(resolved, c), state)
+                        QuickCurves.Candidate sized = Simulation.quickCurves(design.in(resolved, c), state)
                                 .now()
                                 .candidates()
                                 .get(c);
@@ -102,11 +112,11 @@ class OneChangeTest {
                             assertEquals(taught, slider, 0, what);
                         }
                         double searched = DesignState.of(
-                                        design, resolved.duty(state).orElseThrow())
+                                        design, resolved.operatingState(state).orElseThrow())
                                 .opening(resolved.from(), resolved.to());
                         double there = DesignState.of(
                                         Design.of(design.in(resolved, c), c),
-                                        resolved.duty(state).orElseThrow())
+                                        resolved.operatingState(state).orElseThrow())
                                 .opening(resolved.from(), resolved.to());
                         assertEquals(there, searched, 0, what);
                         assertEquals(Math.min(resolved.to(), searched), slider, CLOSED_IN, what);
@@ -140,7 +150,7 @@ class OneChangeTest {
         for (SettingsResult.Row one : settings.candidates().get(0).rows()) {
             Design design =
                     CandidateChange.NONE.timesOpening(one.setting() / now).applyTo(resolved, c);
-            for (int d = 0; d < resolved.duties().size(); d++) {
+            for (int d = 0; d < resolved.operatingStates().size(); d++) {
                 assertEquals(
                         DesignState.of(design, resolved, d).opening(resolved.from(), resolved.to()),
                         one.openings().get(d).value(),
@@ -171,7 +181,7 @@ class OneChangeTest {
                     assertTrue(bench.isUnderstood(), () -> bench.problems().toString());
                     double kept = warmest(bench.opened()
                             .orElseThrow()
-                            .glance(state)
+                            .quickCurves(state)
                             .now()
                             .candidates()
                             .get(number));

@@ -321,14 +321,20 @@ public final class FixtureCase {
 
     private static Explanation explanation(String candidate) {
         Explanation area = new Explanation(
-                "grossArea", "", Kind.AREA, 0.118, "2 cm2", "candidates[0].medium.strip, line 31, measured", List.of());
+                "grossArea",
+                "",
+                Kind.AREA,
+                0.118,
+                Optional.of(Measured.between(Kind.AREA, 0.1178, 0.1182, Provenance.MEASURED)),
+                "candidates[0].medium.strip, line 31, measured",
+                List.of());
         return new Explanation(
                 "openingTemperature",
                 candidate,
                 Kind.TEMPERATURE,
                 ICE - 12.4,
-                "3.1 K",
+                Optional.empty(),
                 "",
-                List.of(area, new Explanation("choice", "", Kind.RATIO, Double.NaN, "", "", List.of())));
+                List.of(area, new Explanation("choice", "", Kind.RATIO, Double.NaN, Optional.empty(), "", List.of())));
     }
 }

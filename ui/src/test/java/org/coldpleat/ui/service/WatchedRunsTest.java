@@ -75,7 +75,7 @@ class WatchedRunsTest {
 
     @BeforeEach
     void openAnew() {
-        opened = SERVICE.open(Path.of("../demo-cases/ridge-hut-generator/case.yaml"))
+        opened = SERVICE.open(Path.of("../demo-cases/half-the-area/case.yaml"))
                 .opened()
                 .orElseThrow();
     }

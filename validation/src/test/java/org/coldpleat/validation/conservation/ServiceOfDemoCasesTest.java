@@ -15,6 +15,7 @@ import org.coldpleat.model.verdict.Verdict;
 import org.coldpleat.model.verdict.service.ServiceResult;
 import org.coldpleat.model.verdict.service.ServiceResult.Moment;
 import org.coldpleat.shared.casefile.reading.CaseReader;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -37,9 +38,26 @@ class ServiceOfDemoCasesTest {
                 .orElseThrow();
     }
 
+    @Test
+    void aDemoCaseLoadsOneWay() throws IOException {
+        loadsOneWay(halfTheArea());
+    }
+
     @ParameterizedTest
+    @Tag("nightly")
     @MethodSource("cases")
     void everyDemoCaseLoadsOneWay(Path file) {
+        loadsOneWay(file);
+    }
+
+    private static Path halfTheArea() throws IOException {
+        return cases().stream()
+                .filter(one -> one.getParent().endsWith("half-the-area"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static void loadsOneWay(Path file) {
         ServiceResult result = Simulation.service(resolved(file), OptionalDouble.empty())
                 .orElseThrow()
                 .now();
@@ -82,11 +100,7 @@ class ServiceOfDemoCasesTest {
     /** One medium, one bench, half the area: shorter life, and the reasons are said. */
     @Test
     void halfTheAreaFaresWorseForStatedReasons() throws IOException {
-        Path file = cases().stream()
-                .filter(one -> one.getParent().endsWith("half-the-area"))
-                .findFirst()
-                .orElseThrow();
-        ServiceResult result = Simulation.service(resolved(file), OptionalDouble.empty())
+        ServiceResult result = Simulation.service(resolved(halfTheArea()), OptionalDouble.empty())
                 .orElseThrow()
                 .now();
         ServiceResult.Candidate full = named(result, "Full");

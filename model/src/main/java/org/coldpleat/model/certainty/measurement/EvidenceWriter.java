@@ -15,8 +15,8 @@ import org.coldpleat.model.resolve.candidate.BuiltCandidate;
 import org.coldpleat.model.resolve.candidate.TestReport;
 import org.coldpleat.model.resolve.candidate.ValveBuilder;
 import org.coldpleat.model.resolve.engine.EngineModel;
-import org.coldpleat.model.resolve.input.Duty;
 import org.coldpleat.model.resolve.input.Inputs;
+import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
@@ -66,8 +66,10 @@ public final class EvidenceWriter {
         if (!test.test().equals("antiDrainLeak") || leak.isEmpty() || engine.isEmpty()) {
             return test;
         }
-        Duty first =
-                resolved.duties().stream().filter(Duty::isEngine).findFirst().orElseThrow();
+        OperatingState first = resolved.operatingStates().stream()
+                .filter(OperatingState::isEngine)
+                .findFirst()
+                .orElseThrow();
         double viscosity = resolved.shared().oil().at(resolved.coldestNamed()).dynamicViscosity();
         double flow = engine.get().pump().delivery(first.drive() * engine.get().pumpTurns(), 0, viscosity);
         if (!(flow > 0)) {

@@ -218,7 +218,7 @@ final class StartBuilder {
 
     private double speed(Section section) {
         return section.text("state")
-                .map(name -> resolved.duties().stream()
+                .map(name -> resolved.operatingStates().stream()
                         .filter(duty -> duty.isEngine() && duty.name().equals(name))
                         .findFirst()
                         .orElseThrow()

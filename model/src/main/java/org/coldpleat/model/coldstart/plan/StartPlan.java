@@ -16,9 +16,9 @@ import org.coldpleat.model.resolve.candidate.BuiltCandidate;
 import org.coldpleat.model.resolve.engine.EngineModel;
 import org.coldpleat.model.resolve.engine.SharedModel;
 import org.coldpleat.model.resolve.input.Assumption;
-import org.coldpleat.model.resolve.input.Duty;
+import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.model.resolve.input.Unknown;
-import org.coldpleat.model.steady.DutyModel;
+import org.coldpleat.model.steady.StateModel;
 import org.coldpleat.model.thermal.ThermalModel;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
@@ -67,7 +67,10 @@ public final class StartPlan {
     }
 
     private List<String> states() {
-        return resolved.duties().stream().filter(Duty::isEngine).map(Duty::name).toList();
+        return resolved.operatingStates().stream()
+                .filter(OperatingState::isEngine)
+                .map(OperatingState::name)
+                .toList();
     }
 
     /** Unknowns of the start itself that bear on one candidate and on the schedule asked for, by path. */
@@ -136,8 +139,9 @@ public final class StartPlan {
         if (request.state().isEmpty()) {
             return model.schedules().get(name());
         }
-        double speed = resolved.duties().stream()
-                .filter(duty -> duty.isEngine() && duty.name().equals(name()))
+        double speed = resolved.operatingStates().stream()
+                .filter(operatingState ->
+                        operatingState.isEngine() && operatingState.name().equals(name()))
                 .findFirst()
                 .orElseThrow()
                 .drive();
@@ -148,17 +152,17 @@ public final class StartPlan {
         return List.of(new StartModel.Phase(name(), speed, duration, heat.toMetal(), heat.toOil()));
     }
 
-    /** The phase that lasts longest, as a duty. */
-    public Duty longestPhase() {
+    /** The phase that lasts longest, as an operating state. */
+    public OperatingState longestPhase() {
         StartModel.Phase longest = phases(model()).stream()
                 .max((a, b) -> Double.compare(a.duration(), b.duration()))
                 .orElseThrow();
-        return new Duty(Duty.ENGINE, longest.state(), longest.speed());
+        return new OperatingState(OperatingState.ENGINE, longest.state(), longest.speed());
     }
 
     /** Whether any bypass valve acts on a candidate. */
     public boolean hasValve(BuiltCandidate candidate) {
-        return new DutyModel(resolved.shared(), candidate.filter(), longestPhase()).hasValve();
+        return new StateModel(resolved.shared(), candidate.filter(), longestPhase()).hasValve();
     }
 
     /**
@@ -168,7 +172,7 @@ public final class StartPlan {
      */
     public StartUpSpec spec(SharedModel shared, BuiltCandidate candidate, int position, StartModel model) {
         FilterAssembly filter = candidate.filter();
-        DutyModel mounted = new DutyModel(shared, filter, new Duty(Duty.ENGINE, "", 0));
+        StateModel mounted = new StateModel(shared, filter, new OperatingState(OperatingState.ENGINE, "", 0));
         EngineCircuit circuit = mounted.circuit().orElseThrow();
         EngineModel engine = shared.engine().orElseThrow();
         HoldUp holdUp = model.holdUps().get(position);

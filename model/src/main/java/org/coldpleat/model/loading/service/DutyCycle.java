@@ -11,7 +11,7 @@ import org.coldpleat.model.coldstart.plan.StartPlan;
 import org.coldpleat.model.loading.ParticleSizes;
 import org.coldpleat.model.loading.TestDust;
 import org.coldpleat.model.resolve.ResolvedCase;
-import org.coldpleat.model.resolve.input.Duty;
+import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.model.typical.DefaultSpreads;
 import org.coldpleat.shared.casefile.Months;
 import org.coldpleat.shared.casefile.Section;
@@ -34,7 +34,7 @@ import org.coldpleat.shared.quantity.Measured;
  * @param horizon running time to look at [s]
  */
 public record DutyCycle(
-        Duty running,
+        OperatingState running,
         double oilTemperature,
         double hotSecondsPerWeek,
         Optional<Starts> starts,
@@ -53,13 +53,18 @@ public record DutyCycle(
     /**
      * Cold starts of a year.
      *
-     * @param duty state in which opening temperatures and winter starts are judged
+     * @param operatingState state in which opening temperatures and winter starts are judged
      * @param warming how the oil warms up
      * @param temperatures start temperature of each start of a year from the first month on [K]
      * @param hotSeconds warm running behind each of these starts [s]
      * @param winterStart start temperature whose hours are wanted [K]
      */
-    public record Starts(Duty duty, Warming warming, double[] temperatures, double[] hotSeconds, double winterStart) {}
+    public record Starts(
+            OperatingState operatingState,
+            Warming warming,
+            double[] temperatures,
+            double[] hotSeconds,
+            double winterStart) {}
 
     /**
      * How the oil warms up.
@@ -108,10 +113,10 @@ public record DutyCycle(
         return section.quantity(key).map(Measured::value).orElse(otherwise);
     }
 
-    private static Duty state(ResolvedCase resolved, Section section) {
+    private static OperatingState state(ResolvedCase resolved, Section section) {
         String name = section.text("state").orElseThrow();
-        return resolved.duties().stream()
-                .filter(duty -> duty.name().equals(name))
+        return resolved.operatingStates().stream()
+                .filter(state -> state.name().equals(name))
                 .reduce((first, second) -> second)
                 .orElseThrow();
     }

@@ -16,7 +16,7 @@ import org.coldpleat.model.filter.FilterAssembly;
 import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.resolve.candidate.BuiltCandidate;
 import org.coldpleat.model.resolve.engine.SharedModel;
-import org.coldpleat.model.steady.DutyModel;
+import org.coldpleat.model.steady.StateModel;
 import org.coldpleat.model.thermal.TemperatureTrace;
 import org.coldpleat.model.thermal.ThermalModel;
 import org.coldpleat.shared.source.Source;
@@ -88,9 +88,10 @@ public final class SeasonStarts implements ServicePlan.StartDuty {
             StartModel soaked = plan.get().model().withTemperatures(temperature, temperature);
             return plan.get().spec(shared, candidate, position, soaked).withTolerance(TOLERANCE);
         }
-        DutyModel mounted = new DutyModel(shared, candidate.filter(), starts.duty());
+        StateModel mounted = new StateModel(shared, candidate.filter(), starts.operatingState());
         EngineCircuit circuit = mounted.circuit().orElseThrow();
-        double speed = starts.duty().drive() * shared.engine().orElseThrow().pumpTurns();
+        double speed =
+                starts.operatingState().drive() * shared.engine().orElseThrow().pumpTurns();
         double duration = starts.warming().duration();
         return new StartUpSpec(
                 circuit,

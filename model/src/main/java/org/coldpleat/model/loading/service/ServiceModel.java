@@ -8,9 +8,9 @@ import org.coldpleat.model.loading.DirtSource;
 import org.coldpleat.model.loading.SizeClasses;
 import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.resolve.candidate.BuiltCandidate;
-import org.coldpleat.model.resolve.input.Duty;
-import org.coldpleat.model.steady.DutyModel;
+import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.model.steady.SolvedPoint;
+import org.coldpleat.model.steady.StateModel;
 
 /** One candidate in the service of its case: flows for any load, and the plan to integrate. Work object of one thread. */
 public final class ServiceModel {
@@ -32,9 +32,9 @@ public final class ServiceModel {
     }
 
     /** The candidate in a state with a pack that resists so many times its clean value. */
-    public DutyModel loaded(Duty duty, double packRatio) {
+    public StateModel loaded(OperatingState operatingState, double packRatio) {
         double resistance = packRatio * candidate.filter().elementResistance();
-        return new DutyModel(resolved.shared(), candidate.filter().withElementResistance(resistance), duty);
+        return new StateModel(resolved.shared(), candidate.filter().withElementResistance(resistance), operatingState);
     }
 
     /** Hot running with a loaded pack. */
@@ -43,21 +43,21 @@ public final class ServiceModel {
     }
 
     /** Pack ratio [1] at which the bypass valve opens in a state; none if not up to the limit of the element. */
-    public OptionalDouble openingRatio(Duty duty, double temperature) {
-        if (!loaded(duty, 1).hasValve()) {
+    public OptionalDouble openingRatio(OperatingState operatingState, double temperature) {
+        if (!loaded(operatingState, 1).hasValve()) {
             return OptionalDouble.empty();
         }
         double low = 0;
         double high = Math.log(ServiceLife.ELEMENT_LIMIT);
-        if (valveRatio(duty, temperature, 1) >= 1) {
+        if (valveRatio(operatingState, temperature, 1) >= 1) {
             return OptionalDouble.of(1);
         }
-        if (!(valveRatio(duty, temperature, ServiceLife.ELEMENT_LIMIT) > 1)) {
+        if (!(valveRatio(operatingState, temperature, ServiceLife.ELEMENT_LIMIT) > 1)) {
             return OptionalDouble.empty();
         }
         for (int i = 0; i < BISECTIONS; i++) {
             double middle = 0.5 * (low + high);
-            if (valveRatio(duty, temperature, Math.exp(middle)) > 1) {
+            if (valveRatio(operatingState, temperature, Math.exp(middle)) > 1) {
                 high = middle;
             } else {
                 low = middle;
@@ -67,8 +67,8 @@ public final class ServiceModel {
     }
 
     /** Difference across the shut valve over its opening pressure [1]. */
-    public double valveRatio(Duty duty, double temperature, double packRatio) {
-        DutyModel model = loaded(duty, packRatio);
+    public double valveRatio(OperatingState operatingState, double temperature, double packRatio) {
+        StateModel model = loaded(operatingState, packRatio);
         return model.ratio(model.heldShutAt(temperature, Optional.empty()));
     }
 

@@ -61,12 +61,12 @@ public final class BenchReader {
      * @param around what a rig sees besides the medium
      * @param coldest temperature for which a leak is scaled [K]
      */
-    public static BenchEvidence read(Section sheet, Inputs inputs, BenchOil oil, Surroundings around, double coldest) {
+    public static BenchEvidence read(Section sheet, Inputs inputs, BenchOil oil, RigParts around, double coldest) {
         Section tests = sheet.section("tests").orElseThrow();
         return new BenchReader(sheet, tests, inputs).all(oil, around, coldest);
     }
 
-    private BenchEvidence all(BenchOil oil, Surroundings around, double coldest) {
+    private BenchEvidence all(BenchOil oil, RigParts around, double coldest) {
         RigReader rig = new RigReader(tests, inputs, oil, around, place);
         Optional<GaugeCheck> gauges = gauges();
         OptionalDouble gaugeError = gauges.isPresent()
@@ -96,7 +96,7 @@ public final class BenchReader {
         return opening.isPresent() ? OptionalDouble.of(opening.get().low()) : OptionalDouble.empty();
     }
 
-    private void airTest(Surroundings around) {
+    private void airTest(RigParts around) {
         Optional<Section> section = tests.section("airTest");
         if (section.isEmpty()) {
             return;

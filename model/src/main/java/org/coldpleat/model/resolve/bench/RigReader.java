@@ -58,10 +58,10 @@ public final class RigReader {
     private final Section tests;
     private final Inputs inputs;
     private final BenchOil oil;
-    private final Surroundings around;
+    private final RigParts around;
     private final String place;
 
-    RigReader(Section tests, Inputs inputs, BenchOil oil, Surroundings around, String place) {
+    RigReader(Section tests, Inputs inputs, BenchOil oil, RigParts around, String place) {
         this.tests = tests;
         this.inputs = inputs;
         this.oil = oil;
@@ -103,9 +103,9 @@ public final class RigReader {
         double warmest =
                 rows.stream().mapToDouble(FlowRow::temperature).average().orElseThrow();
         double flowAccuracy = half(section, "flowAccuracy", FLOW);
-        Surroundings seen = around.withFlapHeld(section.flag("flapHeld").orElse(false));
-        List<Surroundings.Point> points = rows.stream()
-                .map(row -> new Surroundings.Point(row.flowRate(), oil.at(row.temperature())))
+        RigParts seen = around.withFlapHeld(section.flag("flapHeld").orElse(false));
+        List<RigParts.Point> points = rows.stream()
+                .map(row -> new RigParts.Point(row.flowRate(), oil.at(row.temperature())))
                 .toList();
         double[] series = seen.seriesDrops(points);
         List<FlowRow> pack = new ArrayList<>();
@@ -224,14 +224,13 @@ public final class RigReader {
         if (estimate.value().isEmpty()) {
             return refused("drainTest", log.size(), notices);
         }
-        Surroundings seen = around.withFlapHeld(section.flag("flapHeld").orElse(false));
-        List<Surroundings.Point> points = List.of(new Surroundings.Point(flow, oil.at(temperature)));
+        RigParts seen = around.withFlapHeld(section.flag("flapHeld").orElse(false));
+        List<RigParts.Point> points = List.of(new RigParts.Point(flow, oil.at(temperature)));
         return drained(estimate, seen, points, notices);
     }
 
     /** The whole filter was read: what it leaves when the series parts are taken off is the pack. */
-    private Reading drained(
-            BenchEstimate whole, Surroundings seen, List<Surroundings.Point> points, List<Notice> notices) {
+    private Reading drained(BenchEstimate whole, RigParts seen, List<RigParts.Point> points, List<Notice> notices) {
         Measured read = whole.value().orElseThrow();
         double series = seen.seriesLaminar(points);
         double pack = read.value() - series;
@@ -272,8 +271,8 @@ public final class RigReader {
             String test,
             EvidenceKind kind,
             BenchEstimate estimate,
-            Surroundings seen,
-            List<Surroundings.Point> points,
+            RigParts seen,
+            List<RigParts.Point> points,
             List<TestReport.Step> common,
             List<TestReport.Value> extra,
             List<TestReport.Residual> residuals,

@@ -25,10 +25,10 @@ import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.resolve.candidate.BuiltCandidate;
 import org.coldpleat.model.resolve.candidate.CapacityBuilder;
 import org.coldpleat.model.resolve.engine.EngineModel;
-import org.coldpleat.model.resolve.input.Duty;
-import org.coldpleat.model.steady.DutyModel;
+import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.model.steady.OpeningFinder;
 import org.coldpleat.model.steady.SolvedPoint;
+import org.coldpleat.model.steady.StateModel;
 import org.coldpleat.model.valve.SpringValve;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
@@ -86,7 +86,7 @@ public final class ServiceAnalyzer {
         double sigma = Math.hypot(blocking.get().lnSigma(), cycle.dirtLnSigma());
         OptionalDouble hotRatio = model.openingRatio(cycle.running(), cycle.oilTemperature());
         OptionalDouble coldRatio = cycle.starts()
-                .map(one -> model.openingRatio(one.duty(), one.winterStart()))
+                .map(one -> model.openingRatio(one.operatingState(), one.winterStart()))
                 .orElse(OptionalDouble.empty());
         ServicePlan plan = model.plan(middle, capture.get().likely(), hotRatio);
         double[] stops =
@@ -125,7 +125,8 @@ public final class ServiceAnalyzer {
                         ? Optional.of(event(course, hotRatio, cycle.running(), cycle.oilTemperature(), sigma))
                         : Optional.empty(),
                 valve
-                        ? cycle.starts().map(one -> event(course, coldRatio, one.duty(), one.winterStart(), sigma))
+                        ? cycle.starts()
+                                .map(one -> event(course, coldRatio, one.operatingState(), one.winterStart(), sigma))
                         : Optional.empty(),
                 new ServiceResult.Factor(hotRatio, closedHot()),
                 new ServiceResult.Factor(coldRatio, closedCold()),
@@ -150,7 +151,11 @@ public final class ServiceAnalyzer {
      */
     @Source("derived here: first-order propagation in the logarithm of the life")
     private ServiceResult.Event event(
-            ServiceCourse course, OptionalDouble ratio, Duty duty, double temperature, double sigma) {
+            ServiceCourse course,
+            OptionalDouble ratio,
+            OperatingState operatingState,
+            double temperature,
+            double sigma) {
         if (ratio.isEmpty()) {
             return never();
         }
@@ -166,10 +171,10 @@ public final class ServiceAnalyzer {
         double step = 0.02;
         double before = course.timeAtRatio(Math.max(1, at * Math.exp(-step))).orElse(best);
         double growth = Math.log(best / Math.max(before, best / 10)) / step;
-        double slope = (Math.log(model.valveRatio(duty, temperature, at * Math.exp(step)))
-                        - Math.log(model.valveRatio(duty, temperature, at * Math.exp(-step))))
+        double slope = (Math.log(model.valveRatio(operatingState, temperature, at * Math.exp(step)))
+                        - Math.log(model.valveRatio(operatingState, temperature, at * Math.exp(-step))))
                 / (2 * step);
-        double spread = Math.hypot(sigma, growth * valveSigma(duty, temperature) / slope);
+        double spread = Math.hypot(sigma, growth * valveSigma(operatingState, temperature) / slope);
         return new ServiceResult.Event(
                 best, best * Math.exp(-COVERAGE_95 * spread), best * Math.exp(COVERAGE_95 * spread));
     }
@@ -180,8 +185,8 @@ public final class ServiceAnalyzer {
     }
 
     /** Standard uncertainty of the logarithm of the clean filter's valve ratio [1]. */
-    private double valveSigma(Duty duty, double temperature) {
-        List<Map<String, Double>> changes = variants.contributions(position, duty, 1, moved ->
+    private double valveSigma(OperatingState operatingState, double temperature) {
+        List<Map<String, Double>> changes = variants.contributions(position, operatingState, 1, moved ->
                 new double[] {Math.log(moved.ratio(moved.heldShutAt(temperature, Optional.empty())))});
         return Variants.norm(changes.get(0));
     }
@@ -254,8 +259,9 @@ public final class ServiceAnalyzer {
         if (Double.isNaN(packRatio)) {
             return Double.NaN;
         }
-        Duty duty = cycle.starts().map(DutyCycle.Starts::duty).orElse(cycle.running());
-        DutyModel loaded = model.loaded(duty, packRatio);
+        OperatingState operatingState =
+                cycle.starts().map(DutyCycle.Starts::operatingState).orElse(cycle.running());
+        StateModel loaded = model.loaded(operatingState, packRatio);
         if (!loaded.hasValve()) {
             return Double.NaN;
         }
@@ -265,7 +271,7 @@ public final class ServiceAnalyzer {
     }
 
     private OptionalDouble closedHot() {
-        DutyModel clean = model.loaded(cycle.running(), 1);
+        StateModel clean = model.loaded(cycle.running(), 1);
         if (!clean.hasValve()) {
             return OptionalDouble.empty();
         }
@@ -280,7 +286,7 @@ public final class ServiceAnalyzer {
                 || engine.get().reliefs().isEmpty()) {
             return OptionalDouble.empty();
         }
-        DutyModel clean = model.loaded(cycle.starts().get().duty(), 1);
+        StateModel clean = model.loaded(cycle.starts().get().operatingState(), 1);
         Optional<SpringValve> valve =
                 clean.filter().elementValve().or(() -> clean.filter().blockValve());
         Relief relief = engine.get().reliefs().get(0);

@@ -13,7 +13,7 @@ import org.coldpleat.model.coldstart.plan.HoldUp;
 import org.coldpleat.model.coldstart.plan.StartPlan;
 import org.coldpleat.model.coldstart.plan.StartQuantity;
 import org.coldpleat.model.resolve.ResolvedCase;
-import org.coldpleat.model.resolve.input.Duty;
+import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.model.verdict.RankSentences;
 import org.coldpleat.model.verdict.Verdict;
 import org.coldpleat.shared.quantity.Amount;
@@ -151,8 +151,8 @@ final class StartSentences {
             values.add(Amount.duration(Math.abs(reason.seconds())));
             values.addAll(values(reason.code(), one, other));
             String direction = reason.seconds() > 0 ? ".longer" : ".shorter";
-            verdicts.add(
-                    new Verdict("start.reason." + reason.code() + direction, Duty.ENGINE, plan.name(), names, values));
+            verdicts.add(new Verdict(
+                    "start.reason." + reason.code() + direction, OperatingState.ENGINE, plan.name(), names, values));
         }
     }
 
@@ -192,6 +192,6 @@ final class StartSentences {
     }
 
     private void say(String code, List<String> candidates, Shown... values) {
-        verdicts.add(new Verdict(code, Duty.ENGINE, plan.name(), candidates, List.of(values)));
+        verdicts.add(new Verdict(code, OperatingState.ENGINE, plan.name(), candidates, List.of(values)));
     }
 }

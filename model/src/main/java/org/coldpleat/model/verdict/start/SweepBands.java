@@ -69,6 +69,6 @@ final class SweepBands {
     private static ColdStartSweep.Row row(double temperature, ColdStartCandidate candidate) {
         ColdStartSweep.Bands bands = new ColdStartSweep.Bands(
                 candidate.band(StartQuantity.OPEN_SECONDS), candidate.band(StartQuantity.UNFILTERED));
-        return Starter.row(StartSweep.Row.of(temperature, candidate.start()), Optional.of(bands));
+        return ColdStartWriter.row(StartSweep.Row.of(temperature, candidate.start()), Optional.of(bands));
     }
 }

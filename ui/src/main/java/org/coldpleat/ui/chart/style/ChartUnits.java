@@ -34,64 +34,18 @@ public record ChartUnits(
         Unit viscosity) {
     /** The units a family is read in, beside those of the metric trade; beside the US units for the latter. */
     public static ChartUnits of(UnitSystem preferred) {
-        return switch (preferred) {
-            case METRIC ->
-                new ChartUnits(
-                        celsius(),
-                        fahrenheit(),
-                        "K",
-                        pressure("kPa"),
-                        pressure("psi"),
-                        flow("L/min"),
-                        flow("gpm"),
-                        Units.require(Kind.VOLUME, "L"),
-                        Units.require(Kind.AREA, "cm2"),
-                        Units.require(Kind.DYNAMIC_VISCOSITY, "mPa·s"));
-            case US ->
-                new ChartUnits(
-                        fahrenheit(),
-                        celsius(),
-                        fahrenheit().symbol(),
-                        pressure("psi"),
-                        pressure("kPa"),
-                        flow("gpm"),
-                        flow("L/min"),
-                        Units.require(Kind.VOLUME, "qt"),
-                        Units.require(Kind.AREA, "in2"),
-                        Units.require(Kind.DYNAMIC_VISCOSITY, "cP"));
-            case SI ->
-                new ChartUnits(
-                        Units.require(Kind.TEMPERATURE, "K"),
-                        celsius(),
-                        "K",
-                        pressure("Pa"),
-                        pressure("kPa"),
-                        flow("L/s"),
-                        flow("L/min"),
-                        Units.require(Kind.VOLUME, "L"),
-                        Units.require(Kind.AREA, "m2"),
-                        Units.require(Kind.DYNAMIC_VISCOSITY, "Pa·s"));
-        };
-    }
-
-    /** Symbol of the unit of area as it is printed. */
-    public String areaSymbol() {
-        return area.symbol().replace('2', '²');
-    }
-
-    private static Unit celsius() {
-        return Units.require(Kind.TEMPERATURE, "degC");
-    }
-
-    private static Unit fahrenheit() {
-        return Units.require(Kind.TEMPERATURE, "degF");
-    }
-
-    private static Unit pressure(String symbol) {
-        return Units.require(Kind.PRESSURE_DIFFERENCE, symbol);
-    }
-
-    private static Unit flow(String symbol) {
-        return Units.require(Kind.FLOW_RATE, symbol);
+        UnitSystem far = preferred == UnitSystem.METRIC ? UnitSystem.US : UnitSystem.METRIC;
+        boolean si = preferred == UnitSystem.SI;
+        return new ChartUnits(
+                preferred.unit(Kind.TEMPERATURE),
+                far.unit(Kind.TEMPERATURE),
+                preferred.unit(Kind.TEMPERATURE_DIFFERENCE).symbol(),
+                preferred.unit(Kind.PRESSURE_DIFFERENCE),
+                far.unit(Kind.PRESSURE_DIFFERENCE),
+                si ? Units.require(Kind.FLOW_RATE, "L/s") : preferred.unit(Kind.FLOW_RATE),
+                far.unit(Kind.FLOW_RATE),
+                si ? Units.require(Kind.VOLUME, "L") : preferred.unit(Kind.VOLUME),
+                preferred.unit(Kind.AREA),
+                preferred.unit(Kind.DYNAMIC_VISCOSITY));
     }
 }

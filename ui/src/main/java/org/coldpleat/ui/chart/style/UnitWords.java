@@ -4,7 +4,6 @@ import java.util.Locale;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Unit;
 import org.coldpleat.shared.quantity.UnitSystem;
-import org.coldpleat.shared.quantity.Units;
 
 /** Writes amounts short enough for a picture, in the units that are preferred. */
 public final class UnitWords {
@@ -15,7 +14,7 @@ public final class UnitWords {
 
     private UnitWords(UnitSystem preferred) {
         units = ChartUnits.of(preferred);
-        length = Units.require(Kind.LENGTH, preferred == UnitSystem.US ? "in" : "mm");
+        length = (preferred == UnitSystem.US ? preferred : UnitSystem.METRIC).unit(Kind.LENGTH);
     }
 
     /** Words in the units of a family; lengths of parts are in millimeters in SI too. */

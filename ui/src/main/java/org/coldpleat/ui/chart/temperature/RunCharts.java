@@ -10,8 +10,8 @@ import org.coldpleat.model.certainty.Band;
 import org.coldpleat.model.certainty.OpeningBand;
 import org.coldpleat.model.certainty.StateResult;
 import org.coldpleat.model.resolve.input.NamedTemperature;
-import org.coldpleat.model.steady.Glance;
 import org.coldpleat.model.steady.MapResult;
+import org.coldpleat.model.steady.QuickCurves;
 import org.coldpleat.model.verdict.CandidateResult;
 import org.coldpleat.model.verdict.Comparison;
 import org.coldpleat.ui.chart.map.ShareGrid;
@@ -65,18 +65,18 @@ public final class RunCharts {
     }
 
     /** The sheet of one state, without bands. */
-    public static StateSheet sheet(Glance glance) {
+    public static StateSheet sheet(QuickCurves quickCurves) {
         List<CandidateCurve> curves = new ArrayList<>();
-        for (int c = 0; c < glance.candidates().size(); c++) {
-            curves.add(curve(c, glance.candidates().get(c), glance.from(), glance.to()));
+        for (int c = 0; c < quickCurves.candidates().size(); c++) {
+            curves.add(curve(c, quickCurves.candidates().get(c), quickCurves.from(), quickCurves.to()));
         }
         return new StateSheet(
-                glance.title(),
-                glance.state(),
-                glance.invented(),
-                glance.from(),
-                glance.to(),
-                named(glance.named()),
+                quickCurves.title(),
+                quickCurves.state(),
+                quickCurves.invented(),
+                quickCurves.from(),
+                quickCurves.to(),
+                named(quickCurves.named()),
                 curves);
     }
 
@@ -87,7 +87,7 @@ public final class RunCharts {
      * @param from coldest oil temperature of the case [K]
      * @param to warmest [K]
      */
-    public static CandidateCurve curve(int index, Glance.Candidate candidate, double from, double to) {
+    public static CandidateCurve curve(int index, QuickCurves.Candidate candidate, double from, double to) {
         OptionalDouble pressure = candidate.openingPressure();
         return new CandidateCurve(
                 index,

@@ -12,15 +12,12 @@ import org.coldpleat.ui.commandline.output.JsonText;
 import org.coldpleat.ui.text.Figures;
 import org.coldpleat.ui.text.FindingsText;
 import org.coldpleat.ui.text.ProgramVersion;
-import org.coldpleat.ui.text.ShownUnit;
 import org.coldpleat.ui.text.ShownUnits;
 import org.coldpleat.ui.text.Table;
 import org.coldpleat.ui.text.Texts;
 
 /** Cold starts from a range of temperatures: page, JSON ({@code coldstart-sweep-v1.schema.json}), table. */
 public final class ColdStartSweepOutput {
-    private static final double LITER = 1e-3;
-
     private ColdStartSweepOutput() {}
 
     /** A page for a terminal; {@code names} are those of all candidates of the case. */
@@ -47,8 +44,8 @@ public final class ColdStartSweepOutput {
                             Texts.get("column.openInAll"),
                             Texts.get("column.openFilling"),
                             Texts.get("column.openAfter"),
-                            Texts.get("column.unfilteredLiters"),
-                            Texts.get("column.unfilteredFilling"),
+                            Texts.get("column.unfilteredVolume", units.volume().symbol()),
+                            Texts.get("column.unfilteredFilling", units.volume().symbol()),
                             Texts.get("column.greatestRatio"));
             int shown = worthShowing(one.rows());
             one.rows().subList(0, shown).forEach(row -> row(table, row, units));
@@ -85,9 +82,9 @@ public final class ColdStartSweepOutput {
                 StartTimes.clock(row.openFilling()),
                 StartTimes.clock(row.openAfter()),
                 row.bands()
-                        .map(bands -> StartTimes.banded(bands.unfiltered(), ShownUnit.scaled("L", 1 / LITER)))
-                        .orElseGet(() -> Figures.plain3(row.unfiltered() / LITER)),
-                Figures.plain3(row.unfilteredFilling() / LITER),
+                        .map(bands -> StartTimes.banded(bands.unfiltered(), units.volume()))
+                        .orElseGet(() -> Figures.plain3(units.volume().of(row.unfiltered()))),
+                Figures.plain3(units.volume().of(row.unfilteredFilling())),
                 Figures.percent(row.greatestRatio()));
     }
 
@@ -98,13 +95,13 @@ public final class ColdStartSweepOutput {
                 .text(Texts.get("csv.startTemperature", units.temperature().symbol()))
                 .text(Texts.get("csv.openFilling"))
                 .text(Texts.get("csv.openAfter"))
-                .text(Texts.get("csv.unfilteredFilling"))
-                .text(Texts.get("csv.unfilteredAfter"))
+                .text(Texts.get("csv.unfilteredFilling", units.volume().symbol()))
+                .text(Texts.get("csv.unfilteredAfter", units.volume().symbol()))
                 .text(Texts.get("csv.greatestRatio"))
                 .text(Texts.get("csv.openLow"))
                 .text(Texts.get("csv.openHigh"))
-                .text(Texts.get("csv.unfilteredLow"))
-                .text(Texts.get("csv.unfilteredHigh"))
+                .text(Texts.get("csv.unfilteredBandLow", units.volume().symbol()))
+                .text(Texts.get("csv.unfilteredBandHigh", units.volume().symbol()))
                 .endRow();
         for (ColdStartSweep.Candidate one : sweep.candidates()) {
             for (Row row : one.rows()) {
@@ -112,13 +109,17 @@ public final class ColdStartSweepOutput {
                         .number(units.temperature().of(row.from()))
                         .number(kept(row, row.openFilling()))
                         .number(kept(row, row.openAfter()))
-                        .number(kept(row, row.unfilteredFilling() / LITER))
-                        .number(kept(row, row.unfilteredAfter() / LITER))
+                        .number(kept(row, units.volume().of(row.unfilteredFilling())))
+                        .number(kept(row, units.volume().of(row.unfilteredAfter())))
                         .number(kept(row, row.greatestRatio()))
                         .number(end(row, bands -> bands.openSeconds().low()))
                         .number(end(row, bands -> bands.openSeconds().high()))
-                        .number(end(row, bands -> bands.unfiltered().low() / LITER))
-                        .number(end(row, bands -> bands.unfiltered().high() / LITER))
+                        .number(end(
+                                row,
+                                bands -> units.volume().of(bands.unfiltered().low())))
+                        .number(end(
+                                row,
+                                bands -> units.volume().of(bands.unfiltered().high())))
                         .endRow();
             }
         }

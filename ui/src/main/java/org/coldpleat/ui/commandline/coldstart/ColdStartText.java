@@ -9,11 +9,11 @@ import org.coldpleat.model.certainty.ColdStartCandidate.PartPeak;
 import org.coldpleat.model.certainty.StartBand;
 import org.coldpleat.model.coldstart.plan.StartQuantity;
 import org.coldpleat.model.verdict.start.ColdStart;
+import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.text.Figures;
 import org.coldpleat.ui.text.FindingsText;
 import org.coldpleat.ui.text.ProgramVersion;
-import org.coldpleat.ui.text.ShownUnit;
 import org.coldpleat.ui.text.ShownUnits;
 import org.coldpleat.ui.text.Table;
 import org.coldpleat.ui.text.Texts;
@@ -68,15 +68,19 @@ final class ColdStartText {
                         Texts.get("column.phase"),
                         Texts.get("column.turns", units.rotation().symbol()),
                         Texts.get("column.lasts"),
-                        Texts.get("column.heatToMetal"),
-                        Texts.get("column.heatToOil"));
+                        Texts.get("column.heatToMetal", units.of(Kind.POWER).symbol()),
+                        Texts.get("column.heatToOil", units.of(Kind.POWER).symbol()));
         for (ColdStart.Phase phase : phases) {
             table.row(
                     phase.state().isEmpty() ? Figures.NOTHING : phase.state(),
                     Figures.plain(units.rotation().of(phase.speed())),
                     StartTimes.clock(phase.duration()),
-                    logged ? Figures.NOTHING : Figures.plain3(phase.heatToMetal() / 1000),
-                    logged ? Figures.NOTHING : Figures.plain3(phase.heatToOil() / 1000));
+                    logged
+                            ? Figures.NOTHING
+                            : Figures.plain3(units.of(Kind.POWER).of(phase.heatToMetal())),
+                    logged
+                            ? Figures.NOTHING
+                            : Figures.plain3(units.of(Kind.POWER).of(phase.heatToOil())));
         }
         return table.lines();
     }
@@ -125,32 +129,33 @@ final class ColdStartText {
     }
 
     private void volumes() {
-        section(Texts.get("coldstart.volumes"));
+        String unit = units.volume().symbol();
+        section(Texts.get("coldstart.volumes", unit));
         Table table = new Table(
                         new int[] {NAME_WIDTH, BAND_WIDTH, BAND_WIDTH, BAND_WIDTH, BAND_WIDTH, 12},
                         new boolean[] {false, true, true, true, true, true})
                 .head(
                         Texts.get("column.candidate"),
-                        Texts.get("column.unfilteredLiters"),
-                        Texts.get("column.unfilteredFilling"),
-                        Texts.get("column.filteredLiters"),
-                        Texts.get("column.pumpedLiters"),
+                        Texts.get("column.unfilteredVolume", unit),
+                        Texts.get("column.unfilteredFilling", unit),
+                        Texts.get("column.filteredVolume", unit),
+                        Texts.get("column.pumpedVolume", unit),
                         Texts.get("column.unfilteredShare"));
         for (ColdStartCandidate one : start.candidates()) {
             table.row(
                     one.name(),
-                    liters(one.band(StartQuantity.UNFILTERED)),
-                    liters(one.band(StartQuantity.UNFILTERED_FILLING)),
-                    liters(one.band(StartQuantity.FILTERED)),
-                    liters(one.band(StartQuantity.PUMPED)),
+                    volume(one.band(StartQuantity.UNFILTERED)),
+                    volume(one.band(StartQuantity.UNFILTERED_FILLING)),
+                    volume(one.band(StartQuantity.FILTERED)),
+                    volume(one.band(StartQuantity.PUMPED)),
                     one.isComputed() ? Figures.percent(one.bypassShare()) : Figures.NOTHING);
         }
         lines.addAll(table.lines());
         lines.addAll(FindingsText.paragraph("  ", Texts.get("coldstart.volumesNote")));
     }
 
-    private static String liters(StartBand band) {
-        return StartTimes.banded(band, ShownUnit.scaled("L", 1000));
+    private String volume(StartBand band) {
+        return StartTimes.banded(band, units.volume());
     }
 
     private void drops() {

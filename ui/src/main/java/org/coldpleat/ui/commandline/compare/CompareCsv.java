@@ -9,6 +9,7 @@ import org.coldpleat.model.resolve.input.NamedTemperature;
 import org.coldpleat.model.verdict.CandidateResult;
 import org.coldpleat.model.verdict.CandidateSheet;
 import org.coldpleat.model.verdict.Comparison;
+import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.shared.table.CsvWriter;
 import org.coldpleat.ui.text.Figures;
@@ -58,7 +59,7 @@ public final class CompareCsv {
         both("csv.effectiveArea", area, area);
         both("csv.resistance", "1/m", "1/m");
         csv.text(Texts.get("csv.evidence"))
-                .text(Texts.get("csv.basisWeight"))
+                .text(Texts.get("csv.basisWeight", units.of(Kind.BASIS_WEIGHT).symbol()))
                 .text(Texts.get("csv.solidity"))
                 .text(Texts.get("csv.permeability"))
                 .text(Texts.get("csv.channelFactor"))
@@ -94,7 +95,7 @@ public final class CompareCsv {
         band(sheet.mediumResistance(), ShownUnit.scaled("1/m", 1));
         csv.text(
                 sheet.evidence().stream().map(CandidateSheet.EvidenceLine::kind).collect(Collectors.joining("; ")));
-        optional(sheet.basisWeight(), 1e3);
+        optional(sheet.basisWeight(), units.of(Kind.BASIS_WEIGHT).factor());
         optional(sheet.solidity(), 1);
         optional(sheet.permeability(), 1);
         csv.number(sheet.channelFactor().value()).number(sheet.crowdedShare());

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.commandline.argument.CaseArgument;
 import org.coldpleat.ui.commandline.argument.ValueArgument;
 import org.coldpleat.ui.commandline.output.Console;
@@ -42,6 +43,9 @@ public final class LessonCommand implements Callable<Integer> {
 
     @Option(names = "--at", paramLabel = "VALUE", descriptionKey = "lesson.turned")
     private String turned;
+
+    @Option(names = "--units", paramLabel = "UNITS", descriptionKey = "units", defaultValue = "metric")
+    private UnitSystem units;
 
     @Option(names = "--plots", paramLabel = "DIR", descriptionKey = "plots")
     private Path plots;
@@ -85,16 +89,16 @@ public final class LessonCommand implements Callable<Integer> {
             console.result(LessonText.skipped(place, step));
             return;
         }
-        Lesson.Told told = Lesson.told(step, found.get());
+        Lesson.Told told = Lesson.told(step, found.get(), units);
         console.result(LessonText.question(place, told));
         if (turned != null) {
-            console.result(LessonText.turned(step, range, value));
+            console.result(LessonText.turned(step, range, value, units));
         }
         OptionalDouble guessed = guess != null ? OptionalDouble.of(guess) : guessed(terminal, told);
-        console.result(LessonText.answer(told, found.get(), guessed));
+        console.result(LessonText.answer(told, guessed));
         if (plots != null) {
             Lesson.picture(step, one, value)
-                    .ifPresent(glance -> Pictures.ofLesson(glance, place, step, plots, console));
+                    .ifPresent(quickCurves -> Pictures.ofLesson(quickCurves, place, step, units, plots, console));
         }
     }
 
@@ -110,8 +114,8 @@ public final class LessonCommand implements Callable<Integer> {
                     ExitCode.BAD_INPUT,
                     Texts.get(
                             "error.lessonRange",
-                            Lesson.amount(range, range.low()),
-                            Lesson.amount(range, range.high()),
+                            Lesson.amount(range, range.low(), units),
+                            Lesson.amount(range, range.high(), units),
                             turned));
         }
         return value;

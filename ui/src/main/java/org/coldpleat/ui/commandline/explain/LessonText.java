@@ -1,8 +1,8 @@
 package org.coldpleat.ui.commandline.explain;
 
 import java.util.OptionalDouble;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.lesson.Lesson;
-import org.coldpleat.ui.lesson.LessonAnswer;
 import org.coldpleat.ui.lesson.LessonStep;
 import org.coldpleat.ui.lesson.Turned;
 import org.coldpleat.ui.service.OpenedCase;
@@ -28,16 +28,16 @@ final class LessonText {
         return text.toString();
     }
 
-    static String turned(LessonStep step, Turned range, double value) {
+    static String turned(LessonStep step, Turned range, double value, UnitSystem units) {
         StringBuilder text = new StringBuilder();
-        wrapped(text, Lesson.turned(step, range, value));
+        wrapped(text, Lesson.turned(step, range, value, units));
         return text.toString();
     }
 
-    static String answer(Lesson.Told told, LessonAnswer found, OptionalDouble guess) {
+    static String answer(Lesson.Told told, OptionalDouble guess) {
         StringBuilder text = new StringBuilder();
-        if (guess.isPresent() && found.number().isPresent()) {
-            wrapped(text, Lesson.verdict(guess.getAsDouble(), found));
+        if (guess.isPresent() && told.number().isPresent()) {
+            wrapped(text, Lesson.verdict(guess.getAsDouble(), told));
         }
         wrapped(text, Texts.get("lesson.answer", told.answer()));
         wrapped(text, Texts.get("lesson.reason", told.reason()));

@@ -85,7 +85,7 @@ public final class ExportCommand implements Callable<Integer> {
             put("map-" + of, MapOutput.csv(opened.map(names.get(c)).now(), units));
             opened.multiPass(names.get(c), 0)
                     .map(Run::now)
-                    .ifPresent(report -> put("multipass-" + of, MultiPassOutput.csv(report)));
+                    .ifPresent(report -> put("multipass-" + of, MultiPassOutput.csv(report, units)));
         }
     }
 

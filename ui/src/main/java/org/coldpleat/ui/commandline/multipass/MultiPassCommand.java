@@ -5,6 +5,7 @@ import java.util.concurrent.Callable;
 import org.coldpleat.model.loading.multipass.MultiPassReport;
 import org.coldpleat.model.progress.Run;
 import org.coldpleat.shared.quantity.Kind;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.commandline.argument.CaseArgument;
 import org.coldpleat.ui.commandline.argument.OutputArguments;
 import org.coldpleat.ui.commandline.argument.ValueArgument;
@@ -38,6 +39,9 @@ public final class MultiPassCommand implements Callable<Integer> {
     @Option(names = "--format", paramLabel = "FORMAT", descriptionKey = "format", defaultValue = "text")
     private OutputArguments.Format format;
 
+    @Option(names = "--units", paramLabel = "UNITS", descriptionKey = "units", defaultValue = "metric")
+    private UnitSystem units;
+
     @Option(names = "--plots", paramLabel = "DIR", descriptionKey = "plots")
     private Path plots;
 
@@ -59,12 +63,12 @@ public final class MultiPassCommand implements Callable<Integer> {
                 .orElseThrow(() -> new Stop(ExitCode.BAD_INPUT, Texts.get("error.noMultiPass", candidate)));
         console.result(
                 switch (format) {
-                    case TEXT -> MultiPassOutput.text(report);
+                    case TEXT -> MultiPassOutput.text(report, units);
                     case JSON -> MultiPassOutput.json(report);
-                    case CSV -> MultiPassOutput.csv(report);
+                    case CSV -> MultiPassOutput.csv(report, units);
                 });
         if (plots != null) {
-            Pictures.ofMultiPass(report, plots, console);
+            Pictures.ofMultiPass(report, units, plots, console);
         }
         if (!report.terminalReached()) {
             throw new Stop(ExitCode.NO_ANSWER, Texts.get("error.notTerminal"));

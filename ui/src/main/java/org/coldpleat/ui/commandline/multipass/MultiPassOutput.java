@@ -11,6 +11,8 @@ import org.coldpleat.ui.text.CompareText;
 import org.coldpleat.ui.text.Figures;
 import org.coldpleat.ui.text.NoticeLines;
 import org.coldpleat.ui.text.ProgramVersion;
+import org.coldpleat.ui.text.ShownUnit;
+import org.coldpleat.ui.text.ShownUnits;
 import org.coldpleat.ui.text.Table;
 import org.coldpleat.ui.text.Texts;
 
@@ -20,7 +22,7 @@ public final class MultiPassOutput {
 
     private MultiPassOutput() {}
 
-    static String text(MultiPassReport report) {
+    static String text(MultiPassReport report, UnitSystem units) {
         List<String> lines = new ArrayList<>();
         lines.add(report.title() + (report.invented() ? "   " + Texts.get("service.invented") : ""));
         lines.add(Texts.get(
@@ -51,15 +53,16 @@ public final class MultiPassOutput {
         lines.addAll(table.lines());
         lines.add("");
         report.notices()
-                .forEach(notice -> Table.wrap(NoticeLines.of(notice, UnitSystem.METRIC), CompareText.WIDTH - 4)
+                .forEach(notice -> Table.wrap(NoticeLines.of(notice, units), CompareText.WIDTH - 4)
                         .forEach(line -> lines.add("  " + line)));
         return String.join("\n", lines) + "\n";
     }
 
-    public static String csv(MultiPassReport report) {
+    public static String csv(MultiPassReport report, UnitSystem units) {
+        ShownUnit pressure = ShownUnits.of(units).pressure();
         CsvWriter csv = new CsvWriter();
         csv.text(Texts.get("csv.time"))
-                .text(Texts.get("csv.elementDrop"))
+                .text(Texts.get("csv.elementDrop", pressure.symbol()))
                 .text(Texts.get("csv.retained"))
                 .text(Texts.get("csv.upstream"));
         for (double size : report.sizes()) {
@@ -68,7 +71,7 @@ public final class MultiPassOutput {
         csv.endRow();
         for (MultiPassReport.Moment moment : report.moments()) {
             csv.number(moment.time())
-                    .number(moment.pressureDrop())
+                    .number(pressure.of(moment.pressureDrop()))
                     .number(1e3 * moment.retained())
                     .number(1e3 * moment.upstream());
             for (double beta : moment.beta()) {

@@ -10,9 +10,9 @@ import org.coldpleat.model.loading.multipass.MultiPassReport;
 import org.coldpleat.model.resolve.candidate.TestReport;
 import org.coldpleat.model.sizing.SettingsResult;
 import org.coldpleat.model.sizing.SizingResult;
-import org.coldpleat.model.steady.Glance;
 import org.coldpleat.model.steady.MapResult;
 import org.coldpleat.model.steady.PointResult;
+import org.coldpleat.model.steady.QuickCurves;
 import org.coldpleat.model.verdict.Comparison;
 import org.coldpleat.model.verdict.service.ServiceResult;
 import org.coldpleat.model.verdict.start.ColdStart;
@@ -77,10 +77,11 @@ public final class Pictures {
     }
 
     /** One picture of a step of the lesson. */
-    public static void ofLesson(Glance glance, int place, LessonStep step, Path folder, Console console) {
-        StateSheet sheet = RunCharts.sheet(glance);
+    public static void ofLesson(
+            QuickCurves quickCurves, int place, LessonStep step, UnitSystem units, Path folder, Console console) {
+        StateSheet sheet = RunCharts.sheet(quickCurves);
         write(
-                TemperatureCharts.pressure(sheet, UnitSystem.METRIC),
+                TemperatureCharts.pressure(sheet, units),
                 TemperatureCharts.pressureDescription(sheet),
                 folder,
                 "lesson-" + place + "-" + ChartFiles.fileName(step.key()),
@@ -123,7 +124,7 @@ public final class Pictures {
     }
 
     /** Two pictures of a multi-pass test: filtration ratio and pressure drop. */
-    public static void ofMultiPass(MultiPassReport report, Path folder, Console console) {
+    public static void ofMultiPass(MultiPassReport report, UnitSystem units, Path folder, Console console) {
         String name = ChartFiles.fileName(report.candidate());
         write(
                 ServiceCharts.beta(report),
@@ -132,7 +133,7 @@ public final class Pictures {
                 "multipass-beta-" + name,
                 console);
         write(
-                ServiceCharts.testDrop(report),
+                ServiceCharts.testDrop(report, units),
                 ServiceCharts.testDropDescription(report),
                 folder,
                 "multipass-drop-" + name,

@@ -6,6 +6,7 @@ import org.coldpleat.model.steady.PointResult;
 import org.coldpleat.model.steady.PointResult.Bypass;
 import org.coldpleat.model.steady.PointResult.EnginePoint;
 import org.coldpleat.model.steady.PointResult.Part;
+import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.text.CompareText;
 import org.coldpleat.ui.text.Figures;
@@ -22,13 +23,11 @@ final class PointText {
 
     private final UnitSystem system;
     private final ShownUnits units;
-    private final ShownUnits beside;
     private final List<String> lines = new ArrayList<>();
 
     private PointText(UnitSystem units) {
         this.system = units;
         this.units = ShownUnits.of(units);
-        this.beside = ShownUnits.beside(units);
     }
 
     static String of(PointResult point, UnitSystem units) {
@@ -85,9 +84,9 @@ final class PointText {
     private void oil(PointResult.OilPoint oil) {
         section("point.oil");
         Table table = table();
-        table.row(Texts.get("point.kinematic"), Figures.plain(oil.kinematicViscosity() * 1e6) + " cSt (mm²/s)");
-        table.row(Texts.get("point.dynamic"), Figures.plain(oil.dynamicViscosity() * 1e3) + " mPa·s (cP)");
-        table.row(Texts.get("point.density"), Figures.plain(oil.density()) + " kg/m³");
+        table.row(Texts.get("point.kinematic"), named(Kind.KINEMATIC_VISCOSITY, oil.kinematicViscosity()));
+        table.row(Texts.get("point.dynamic"), named(Kind.DYNAMIC_VISCOSITY, oil.dynamicViscosity()));
+        table.row(Texts.get("point.density"), alone(units.of(Kind.DENSITY), oil.density()));
         lines.addAll(table.lines());
     }
 
@@ -113,19 +112,27 @@ final class PointText {
     }
 
     private String pressure(double si) {
-        return both(units.pressure(), beside.pressure(), si);
+        return both(Kind.PRESSURE_DIFFERENCE, si);
     }
 
     private String flow(double si) {
-        return both(units.flow(), beside.flow(), si);
+        return both(Kind.FLOW_RATE, si);
     }
 
     private String temperature(double si) {
-        return both(units.temperature(), beside.temperature(), si);
+        return both(Kind.TEMPERATURE, si);
     }
 
-    private static String both(ShownUnit unit, ShownUnit other, double si) {
-        return Figures.plain(unit.of(si)) + " " + unit.symbol() + " (" + Figures.plain(other.of(si)) + " "
-                + other.symbol() + ")";
+    private String both(Kind kind, double si) {
+        return alone(units.of(kind), si) + units.beside(other -> other.of(kind), unit -> alone(unit, si));
+    }
+
+    /** A viscosity, whose number is the same in units of the US trade. */
+    private String named(Kind kind, double si) {
+        return alone(units.of(kind), si) + units.beside(other -> other.of(kind), ShownUnit::symbol);
+    }
+
+    private static String alone(ShownUnit unit, double si) {
+        return Figures.plain(unit.of(si)) + " " + unit.symbol();
     }
 }

@@ -43,7 +43,7 @@ public final class ServiceOutput {
                 .text(Texts.get("csv.unfiltered"))
                 .text(Texts.get("csv.unfilteredLow"))
                 .text(Texts.get("csv.unfilteredHigh"))
-                .text(Texts.get("csv.winterUnfiltered"))
+                .text(Texts.get("csv.winterUnfiltered", units.volume().symbol()))
                 .endRow();
         for (ServiceResult.Candidate one : result.candidates()) {
             for (Moment moment : one.moments()) {
@@ -67,7 +67,7 @@ public final class ServiceOutput {
                         .number(moment.unfilteredShare())
                         .number(moment.unfilteredLow())
                         .number(moment.unfilteredHigh())
-                        .number(1e3 * moment.winterUnfiltered())
+                        .number(units.volume().of(moment.winterUnfiltered()))
                         .endRow();
             }
         }

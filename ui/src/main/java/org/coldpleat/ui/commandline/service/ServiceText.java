@@ -9,10 +9,7 @@ import java.util.Set;
 import org.coldpleat.model.verdict.service.ServiceResult;
 import org.coldpleat.model.verdict.service.ServiceResult.Event;
 import org.coldpleat.model.verdict.service.ServiceResult.Moment;
-import org.coldpleat.shared.quantity.Kind;
-import org.coldpleat.shared.quantity.Unit;
 import org.coldpleat.shared.quantity.UnitSystem;
-import org.coldpleat.shared.quantity.Units;
 import org.coldpleat.ui.service.Sentences;
 import org.coldpleat.ui.text.CompareText;
 import org.coldpleat.ui.text.Figures;
@@ -144,8 +141,8 @@ final class ServiceText {
         wrapped(Texts.get(
                 "service.bandNote",
                 rough(one.last().dirtSpread()),
-                litres(one.moments().get(0).winterUnfiltered()),
-                litres(one.last().winterUnfiltered())));
+                volume(one.moments().get(0).winterUnfiltered()),
+                volume(one.last().winterUnfiltered())));
         lines.add("  "
                 + Texts.get(
                         "service.error", Figures.fixed(100 * one.startError(), 2), Figures.plain(one.massClosure())));
@@ -182,12 +179,11 @@ final class ServiceText {
                 : Figures.fixed(units.temperature().of(temperature), 0);
     }
 
-    private String litres(double volume) {
+    private String volume(double volume) {
         if (Double.isNaN(volume)) {
             return Figures.NOTHING;
         }
-        Unit unit = Units.require(Kind.VOLUME, system == UnitSystem.US ? "qt" : "L");
-        return rough(unit.fromSi(volume)) + " " + unit.symbol();
+        return rough(units.volume().of(volume)) + " " + units.volume().symbol();
     }
 
     /** Two digits: the bands are wide. */

@@ -12,8 +12,6 @@ import org.coldpleat.ui.text.Texts;
 
 /** Settings for a spreadsheet: one row for a candidate, a setting and a state. */
 public final class SettingsCsv {
-    private static final double LITER = 1e3;
-
     private SettingsCsv() {}
 
     public static String of(SettingsResult result, UnitSystem system) {
@@ -29,7 +27,7 @@ public final class SettingsCsv {
                 .text(Texts.get("csv.openingHigh", units.temperature().symbol()))
                 .text(Texts.get("csv.startShare"))
                 .text(Texts.get("csv.startOpen"))
-                .text(Texts.get("csv.startUnfiltered"))
+                .text(Texts.get("csv.startUnfiltered", units.volume().symbol()))
                 .text(Texts.get("csv.startPeak", pressure))
                 .text(Texts.get("csv.rangePeak", pressure))
                 .endRow();
@@ -49,7 +47,7 @@ public final class SettingsCsv {
                             .number(units.temperature().of(opening.high()))
                             .number(start.bypassShare())
                             .number(start.openSeconds())
-                            .number(LITER * start.unfilteredVolume())
+                            .number(units.volume().of(start.unfilteredVolume()))
                             .number(units.pressure().of(start.elementPeak()))
                             .number(units.pressure().of(row.overRange().pressure()))
                             .endRow();

@@ -12,6 +12,7 @@ import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.commandline.output.PageText;
 import org.coldpleat.ui.text.Figures;
 import org.coldpleat.ui.text.ProgramVersion;
+import org.coldpleat.ui.text.ShownUnit;
 import org.coldpleat.ui.text.ShownUnits;
 import org.coldpleat.ui.text.Table;
 import org.coldpleat.ui.text.Texts;
@@ -22,18 +23,15 @@ final class SettingsText {
     private static final int ROWS = 10;
 
     private static final int STATE_WIDTH = 15;
-    private static final double LITER = 1e3;
     private static final int START_COLUMNS = 4;
 
     private final SettingsResult result;
     private final ShownUnits units;
-    private final ShownUnits beside;
     private final PageText page;
 
     private SettingsText(SettingsResult result, UnitSystem system) {
         this.result = result;
         units = ShownUnits.of(system);
-        beside = ShownUnits.beside(system);
         page = new PageText(system);
     }
 
@@ -68,7 +66,7 @@ final class SettingsText {
         widest[0] = 20;
         List<String> head = new ArrayList<>(List.of(Texts.get("settings.column.setting")));
         List<String> unit = new ArrayList<>(
-                List.of(units.pressure().symbol() + " (" + beside.pressure().symbol() + ")"));
+                List.of(units.pressure().symbol() + units.beside(ShownUnits::pressure, ShownUnit::symbol)));
         for (String state : result.states()) {
             head.add(Texts.get("settings.column.opens", state));
             unit.add(units.temperature().symbol());
@@ -79,7 +77,8 @@ final class SettingsText {
                     Texts.get("settings.column.open"),
                     Texts.get("settings.column.unfiltered"),
                     Texts.get("settings.column.bearsStart")));
-            unit.addAll(List.of("%", "s", "L", units.pressure().symbol()));
+            unit.addAll(
+                    List.of("%", "s", units.volume().symbol(), units.pressure().symbol()));
         }
         head.add(Texts.get("settings.column.bears"));
         unit.add(units.pressure().symbol());
@@ -96,8 +95,8 @@ final class SettingsText {
 
     private String[] cells(Candidate one, Row row) {
         List<String> cells = new ArrayList<>();
-        String setting = Figures.plain3(units.pressure().of(row.setting())) + " ("
-                + Figures.fixed(beside.pressure().of(row.setting()), 1) + ")";
+        String setting = Figures.plain3(units.pressure().of(row.setting()))
+                + units.beside(ShownUnits::pressure, unit -> Figures.fixed(unit.of(row.setting()), 1));
         String words = one.hasValve() ? setting : Texts.get("settings.noValve");
         cells.add(row.measured() && one.hasValve() ? Texts.get("settings.now", words) : words);
         row.openings().forEach(band -> cells.add(opening(one, band)));
@@ -113,7 +112,7 @@ final class SettingsText {
         }
         cells.add(Figures.percent(start.bypassShare()));
         cells.add(Figures.plain3(start.openSeconds()));
-        cells.add(Figures.plain3(LITER * start.unfilteredVolume()));
+        cells.add(Figures.plain3(units.volume().of(start.unfilteredVolume())));
         cells.add(Figures.plain3(units.pressure().of(start.elementPeak())));
     }
 

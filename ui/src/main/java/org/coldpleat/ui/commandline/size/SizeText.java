@@ -180,19 +180,13 @@ final class SizeText {
         }
         double half = halfBand(condition);
         page.paragraph(
-                "  ",
-                Texts.get(
-                        "size.band",
-                        end(band.median(), half),
-                        end(band.low(), half),
-                        end(band.high(), half),
-                        unit.symbol()));
+                "  ", Texts.get("size.band", end(band.median(), half), end(band.low(), half), end(band.high(), half)));
     }
 
     private String end(double value, double half) {
         if (Double.isInfinite(value)) {
             return Texts.get("size.none");
         }
-        return value == 0 ? Texts.get("size.any") : shown(value, half);
+        return value == 0 ? Texts.get("size.any") : (shown(value, half) + " " + unit.symbol()).strip();
     }
 }

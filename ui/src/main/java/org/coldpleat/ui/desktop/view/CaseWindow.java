@@ -13,7 +13,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
-import org.coldpleat.model.steady.Glance;
+import org.coldpleat.model.steady.QuickCurves;
 import org.coldpleat.model.verdict.Comparison;
 import org.coldpleat.shared.casefile.writing.CaseDraft;
 import org.coldpleat.ui.desktop.view.answer.CaseRun;
@@ -93,7 +93,7 @@ final class CaseWindow {
         whatIf.pane().visibleProperty().bind(tabs.showsTried());
         whatIf.pane().managedProperty().bind(tabs.showsTried());
         verdict = new VerdictPane(tabs::explain);
-        run = new CaseRun(worker, quick, root, status, this::view, shown());
+        run = new CaseRun(worker, quick, status, this::view, shown());
         keeper = new WindowKeeper(stage, bar, state);
         bar.onChosen(keeper::chosen);
         tour = new TourBar(Map.of("sheet", side, "tabs", tabs, "verdict", verdict, "tools", bar), keeper::toured);
@@ -337,12 +337,14 @@ final class CaseWindow {
         return new CaseRun.Shown() {
             @Override
             public void stale(boolean stale) {
+                status.stale(stale);
+                tabs.stale(stale);
                 verdict.stale(stale);
             }
 
             @Override
-            public void glanced(Glance glance) {
-                tabs.glance(glance);
+            public void glanced(QuickCurves quickCurves) {
+                tabs.quickCurves(quickCurves);
             }
 
             @Override

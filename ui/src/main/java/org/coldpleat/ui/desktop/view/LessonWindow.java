@@ -12,7 +12,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
-import org.coldpleat.model.steady.Glance;
+import org.coldpleat.model.steady.QuickCurves;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.style.ChartFit;
 import org.coldpleat.ui.chart.temperature.RunCharts;
@@ -23,7 +23,6 @@ import org.coldpleat.ui.desktop.view.part.PictureLook;
 import org.coldpleat.ui.desktop.view.part.WindowTexts;
 import org.coldpleat.ui.desktop.view.part.Worker;
 import org.coldpleat.ui.lesson.Lesson;
-import org.coldpleat.ui.lesson.LessonAnswer;
 import org.coldpleat.ui.lesson.LessonCase;
 import org.coldpleat.ui.lesson.LessonStep;
 import org.coldpleat.ui.lesson.Turned;
@@ -55,8 +54,7 @@ final class LessonWindow {
     private Optional<Asked> asked = Optional.empty();
 
     /** A step that was asked: what was found, in words and as a picture. */
-    private record Asked(
-            LessonCase one, Turned turned, LessonAnswer found, Lesson.Told told, Optional<StateSheet> sheet) {}
+    private record Asked(LessonCase one, Turned turned, Lesson.Told told, Optional<StateSheet> sheet) {}
 
     /**
      * @param lesson the case to be asked, as it is now, to be made beside the window; empty if it is not understood
@@ -146,10 +144,10 @@ final class LessonWindow {
                 found -> shown(step, found));
     }
 
-    private static Optional<Asked> asked(LessonStep step, LessonCase one, Turned range, double value) {
+    private Optional<Asked> asked(LessonStep step, LessonCase one, Turned range, double value) {
         return Lesson.ask(step, one, value).map(found -> {
-            Optional<Glance> glance = Lesson.picture(step, one, value);
-            return new Asked(one, range, found, Lesson.told(step, found), glance.map(RunCharts::sheet));
+            Optional<QuickCurves> quickCurves = Lesson.picture(step, one, value);
+            return new Asked(one, range, Lesson.told(step, found, units.get()), quickCurves.map(RunCharts::sheet));
         });
     }
 
@@ -166,7 +164,7 @@ final class LessonWindow {
     }
 
     private void said(LessonStep step, Turned range, double value) {
-        turned.setText(Lesson.turned(step, range, value));
+        turned.setText(Lesson.turned(step, range, value, units.get()));
         turn.setAccessibleText(turned.getText());
     }
 
@@ -193,8 +191,8 @@ final class LessonWindow {
     private void showAnswer() {
         asked.ifPresent(one -> {
             OptionalDouble predicted = Lesson.prediction(guess.getText());
-            verdict = predicted.isPresent() && one.found().number().isPresent()
-                    ? Lesson.verdict(predicted.getAsDouble(), one.found()) + "\n"
+            verdict = predicted.isPresent() && one.told().number().isPresent()
+                    ? Lesson.verdict(predicted.getAsDouble(), one.told()) + "\n"
                     : "";
             tell(one);
             offer(Lesson.STEPS.get(place), one.turned());

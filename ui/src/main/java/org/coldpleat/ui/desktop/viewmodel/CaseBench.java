@@ -164,7 +164,7 @@ public final class CaseBench {
         }
         OpenedCase known = opened().get();
         Optional<String> candidate = path.startsWith(CANDIDATES) ? draft.value(path + ".name") : Optional.empty();
-        Map<String, SheetMeaning.Amount> amounts = candidate
+        Map<String, SheetMeaning.Derived> amounts = candidate
                 .filter(known.candidates()::contains)
                 .map(name -> SheetMeaning.amounts(path, known.present(name), units))
                 .orElse(Map.of());

@@ -13,7 +13,6 @@ import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.casefile.writing.CaseDraft;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
-import org.coldpleat.shared.quantity.QuantityFormat;
 import org.coldpleat.shared.quantity.Unit;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.service.OpenedCase;
@@ -164,7 +163,7 @@ final class KeptSheet {
         }
 
         private void set(String field, Kind kind, double value) {
-            Unit unit = QuantityFormat.unit(kind, value, UnitSystem.METRIC);
+            Unit unit = UnitSystem.METRIC.unit(kind, value);
             BigDecimal number = new BigDecimal(unit.fromSi(value)).round(DIGITS).stripTrailingZeros();
             draft = draft.set(at + field, number.toPlainString() + " " + unit.symbol());
         }

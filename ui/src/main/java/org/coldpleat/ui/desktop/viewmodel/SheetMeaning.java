@@ -17,7 +17,7 @@ import org.coldpleat.ui.service.Present;
  * @param amounts what a section amounts to in words, by the path of the section
  * @param units that are preferred
  */
-public record SheetMeaning(Map<String, Measured> understood, Map<String, Amount> amounts, UnitSystem units) {
+public record SheetMeaning(Map<String, Measured> understood, Map<String, Derived> amounts, UnitSystem units) {
     /** Nothing is understood. */
     public static final SheetMeaning NONE = new SheetMeaning(Map.of(), Map.of(), UnitSystem.METRIC);
 
@@ -27,7 +27,7 @@ public record SheetMeaning(Map<String, Measured> understood, Map<String, Amount>
      * @param key of the words that say what it is
      * @param value its value with its unit
      */
-    public record Amount(String key, String value) {}
+    public record Derived(String key, String value) {}
 
     public SheetMeaning {
         understood = Map.copyOf(understood);
@@ -48,25 +48,25 @@ public record SheetMeaning(Map<String, Measured> understood, Map<String, Amount>
     }
 
     /** What a section amounts to; empty if nothing can be said of it. */
-    public Optional<Amount> amount(SheetRow row) {
+    public Optional<Derived> amount(SheetRow row) {
         return row.type() == SheetRow.Type.SECTION ? Optional.ofNullable(amounts.get(row.path())) : Optional.empty();
     }
 
     /** What the sheet of a candidate amounts to, by the sections it comes from. */
-    static Map<String, Amount> amounts(String path, Present present, UnitSystem units) {
-        Map<String, Amount> amounts = new LinkedHashMap<>();
+    static Map<String, Derived> amounts(String path, Present present, UnitSystem units) {
+        Map<String, Derived> amounts = new LinkedHashMap<>();
         amounts.put(
                 path + ".pleats",
-                new Amount("amount.area", QuantityFormat.format(present.grossArea(), Kind.AREA, units)));
+                new Derived("amount.area", QuantityFormat.format(present.grossArea(), Kind.AREA, units)));
         amounts.put(
                 path + ".medium",
-                new Amount(
+                new Derived(
                         "amount.resistance",
                         QuantityFormat.format(present.mediumResistance(), Kind.MEDIUM_RESISTANCE, units)));
         present.openingPressure()
                 .ifPresent(pressure -> amounts.put(
                         path + ".bypass",
-                        new Amount(
+                        new Derived(
                                 "amount.opening", QuantityFormat.format(pressure, Kind.PRESSURE_DIFFERENCE, units))));
         return amounts;
     }

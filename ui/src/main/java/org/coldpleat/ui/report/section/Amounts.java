@@ -161,18 +161,17 @@ public final class Amounts {
         return amount.appendText(" ").appendChild(Tags.text("small", "origin", ReportTexts.get("origin." + origin)));
     }
 
-    /** Units and powers with raised digits. */
+    /** Powers with raised digits. */
     static String typographic(String text) {
-        String raised = text.replaceAll("(?<=[mn])2(?![0-9A-Za-z])", "²").replaceAll("(?<=[mn])3(?![0-9A-Za-z])", "³");
         StringBuilder out = new StringBuilder();
         java.util.regex.Matcher power =
-                java.util.regex.Pattern.compile("(?<=[0-9)])e(-?[0-9]+)").matcher(raised);
+                java.util.regex.Pattern.compile("(?<=[0-9)])e(-?[0-9]+)").matcher(text);
         int at = 0;
         while (power.find()) {
-            out.append(raised, at, power.start()).append(" × 10").append(superscript(power.group(1)));
+            out.append(text, at, power.start()).append(" × 10").append(superscript(power.group(1)));
             at = power.end();
         }
-        return out.append(raised.substring(at)).toString().replaceAll("(?<![0-9A-Za-z)])-(?=[0-9])", "−");
+        return out.append(text.substring(at)).toString().replaceAll("(?<![0-9A-Za-z)])-(?=[0-9])", "−");
     }
 
     private static String superscript(String digits) {

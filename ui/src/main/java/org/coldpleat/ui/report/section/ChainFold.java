@@ -61,8 +61,9 @@ public final class ChainFold {
     private Element value(Explanation link) {
         String number = QuantityFormat.format(link.value(), link.kind(), input.units());
         boolean leaf = !link.origin().isEmpty();
-        boolean spreads = link.spread().contains("±") || link.spread().contains(" to ");
-        String band = spreads ? link.spread() : ReportTexts.get(leaf ? "band.exact" : "band.none");
+        String band = link.spread()
+                .map(measured -> QuantityFormat.format(measured, input.units()))
+                .orElseGet(() -> ReportTexts.get(leaf ? "band.exact" : "band.none"));
         return amounts.words(number, band, leaf ? "read" : "computed");
     }
 

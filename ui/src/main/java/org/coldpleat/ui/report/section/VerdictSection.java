@@ -25,7 +25,7 @@ public final class VerdictSection implements ReportSection {
         sentences.stream()
                 .findFirst()
                 .ifPresent(first -> section.appendChild(folds.of("div", first).addClass("lead")));
-        section.appendChild(glance(input, amounts));
+        section.appendChild(quickCurves(input, amounts));
         section.appendChild(LimitsBox.of());
         Map<String, List<Verdict>> groups = groups(sentences.stream().skip(1).toList());
         groups.forEach((name, group) -> {
@@ -58,7 +58,7 @@ public final class VerdictSection implements ReportSection {
     }
 
     /** Candidates down, states across: the oil temperature at which each valve opens. */
-    private static Element glance(ReportInput input, Amounts amounts) {
+    private static Element quickCurves(ReportInput input, Amounts amounts) {
         Comparison comparison = input.comparison();
         Element table = Tags.of("table", "glance");
         table.appendChild(Tags.text("caption", "", ReportTexts.get("glance.caption")));

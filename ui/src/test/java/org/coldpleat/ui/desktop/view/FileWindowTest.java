@@ -23,6 +23,7 @@ import org.coldpleat.ui.service.CaseService;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -34,7 +35,8 @@ import org.testfx.framework.junit5.Start;
 /** What the file menu reads and writes; the questions which file is meant are answered by the test. */
 @ExtendWith(ApplicationExtension.class)
 class FileWindowTest {
-    private static final Path HUT = Path.of("../demo-cases/ridge-hut-generator/case.yaml");
+    /** The case that is worked out soonest. */
+    private static final Path HALF = Path.of("../demo-cases/half-the-area/case.yaml");
 
     @TempDir
     static Path folder;
@@ -69,7 +71,7 @@ class FileWindowTest {
     void openTheCase(FxRobot given) throws Exception {
         robot = given;
         probe = new WindowProbe(stage, robot);
-        answers.add(HUT);
+        answers.add(HALF);
         choose("open");
         probe.ready();
     }
@@ -98,7 +100,7 @@ class FileWindowTest {
         choose("report");
         WindowProbe.until(120, () -> status().equals(WindowTexts.get("status.reported", file.toString())));
         String report = Files.readString(file);
-        assertTrue(report.contains("Ridge hut generator") && report.contains("id=\"settings\""), "parts missing");
+        assertTrue(report.contains("Half the area") && report.contains("id=\"settings\""), "parts missing");
         assertTrue(bench().candidates().stream().allMatch(report::contains));
     }
 
@@ -127,12 +129,13 @@ class FileWindowTest {
                         () -> tableWithAnythingWrongChangesNothingAndSaysWhere()),
                 DynamicTest.dynamicTest(
                         "reportOfAnotherKindIsRefusedInWords", () -> reportOfAnotherKindIsRefusedInWords()),
-                DynamicTest.dynamicTest("reportThatIsStoppedLeavesNoFile", () -> reportThatIsStoppedLeavesNoFile()),
                 DynamicTest.dynamicTest(
                         "filtersGoOutToATableAndComeBackInOneStep", () -> filtersGoOutToATableAndComeBackInOneStep()));
     }
 
-    private void reportThatIsStoppedLeavesNoFile() throws Exception {
+    @Test
+    @Tag("nightly")
+    void reportThatIsStoppedLeavesNoFile() throws Exception {
         Path file = folder.resolve("stopped.html");
         answers.add(file);
         choose("report");
@@ -172,7 +175,7 @@ class FileWindowTest {
         choose("exportSheets");
         assertTrue(Files.exists(table), status());
         String before = bench().draft().text();
-        Files.writeString(table, Files.readString(table).replace("Copper", "Bronze"));
+        Files.writeString(table, Files.readString(table).replace("Half", "Bronze"));
         answers.add(table);
         choose("importSheets");
         WindowProbe.until(60, () -> status().contains("invented data"));

@@ -16,6 +16,7 @@ import javafx.scene.control.TextField;
 import javafx.stage.Stage;
 import javafx.stage.Window;
 import org.coldpleat.shared.casefile.writing.CaseDraft;
+import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.lesson.Lesson;
 import org.coldpleat.ui.lesson.LessonCase;
 import org.coldpleat.ui.service.CaseService;
@@ -98,6 +99,6 @@ class LessonWindowTest {
                 .orElseThrow();
         LessonCase one = LessonCase.of(service, draft, opened);
         return Lesson.told(
-                Lesson.STEPS.get(0), Lesson.ask(Lesson.STEPS.get(0), one).orElseThrow());
+                Lesson.STEPS.get(0), Lesson.ask(Lesson.STEPS.get(0), one).orElseThrow(), UnitSystem.METRIC);
     }
 }

@@ -40,7 +40,7 @@ import org.testfx.framework.junit5.Start;
 /** Widths measured on a photograph with the keyboard alone, from the attached file to the sheet. */
 @ExtendWith(ApplicationExtension.class)
 class PhotographWindowTest {
-    private static final Path HUT = Path.of("../demo-cases/ridge-hut-generator/case.yaml");
+    private static final Path HALF = Path.of("../demo-cases/half-the-area/case.yaml");
     private static final String TEST = "candidates[0].tests.fiberSizing.";
 
     private Path folder;
@@ -59,7 +59,7 @@ class PhotographWindowTest {
     @BeforeEach
     void openWithAPicture(FxRobot robot) throws Exception {
         Path file = folder.resolve("case.yaml");
-        Files.copy(HUT, file);
+        Files.copy(HALF, file);
         Path picture = fibers();
         robot.interact(() -> window.open(file));
         robot.interact(() -> window.take(picture));

@@ -19,6 +19,7 @@ import javafx.stage.Stage;
 import org.coldpleat.model.certainty.StateResult;
 import org.coldpleat.model.verdict.CandidateResult;
 import org.coldpleat.ui.desktop.view.chart.PicturePane;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.testfx.framework.junit5.Start;
 
@@ -68,6 +69,7 @@ class UsersWindowTest extends HutWindow {
     }
 
     @Test
+    @Tag("nightly")
     void orderChangesNoNumberAndATwinHasTheSame() throws Exception {
         Set<String> before = rows(page());
         choose(0);

@@ -26,6 +26,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
 import org.coldpleat.ui.desktop.view.file.FileQuestions;
+import org.coldpleat.ui.desktop.view.part.Stale;
 import org.coldpleat.ui.service.CaseService;
 import org.testfx.api.FxRobot;
 import org.testfx.util.WaitForAsyncUtils;
@@ -39,6 +40,11 @@ public record WindowProbe(Stage stage, FxRobot robot) {
 
     boolean has(String id) {
         return find(stage.getScene().getRoot(), id.substring(1)) != null;
+    }
+
+    /** True while the answers belong to values before a change. */
+    boolean isStale() {
+        return Stale.is(node("#verdict", Node.class));
     }
 
     private static Node find(Node at, String id) {

@@ -9,7 +9,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.function.IntFunction;
 import org.coldpleat.model.change.CandidateChange;
-import org.coldpleat.model.steady.Glance;
+import org.coldpleat.model.steady.QuickCurves;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.temperature.CandidateCurve;
 import org.coldpleat.ui.chart.temperature.RunCharts;
@@ -46,7 +46,7 @@ final class EditToRedraw {
         OpenedCase opened = bench.opened().orElseThrow();
         String state = opened.states().get(0);
         WhatIf whatIf = WhatIf.of(opened, 0, opened.present(opened.candidates().get(0)), state);
-        StateSheet sheet = RunCharts.sheet(opened.glance(state).now());
+        StateSheet sheet = RunCharts.sheet(opened.quickCurves(state).now());
         for (Knob knob : whatIf.knobs()) {
             System.out.println("a slider: " + knob.key());
             measure(DRAG, i -> drag(trials, bench, whatIf, knob, sheet, Math.floorMod(i, 30) / 29.0));
@@ -115,9 +115,9 @@ final class EditToRedraw {
         }
         OpenedCase opened = bench.opened().orElseThrow();
         long read = System.nanoTime();
-        Glance glance = opened.glance(opened.states().get(0)).now();
+        QuickCurves quickCurves = opened.quickCurves(opened.states().get(0)).now();
         long curves = System.nanoTime();
-        StateSheet sheet = RunCharts.sheet(glance);
+        StateSheet sheet = RunCharts.sheet(quickCurves);
         draw(TemperatureCharts.pressure(sheet, UnitSystem.METRIC));
         draw(TemperatureCharts.share(sheet, UnitSystem.METRIC));
         long drawn = System.nanoTime();

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.coldpleat.model.change.CandidateChange;
 import org.coldpleat.model.progress.Run;
-import org.coldpleat.model.steady.Glance;
+import org.coldpleat.model.steady.QuickCurves;
 import org.coldpleat.model.steady.Trial;
 import org.coldpleat.model.verdict.service.ServiceResult;
 import org.coldpleat.ui.service.CaseService;
@@ -101,7 +101,8 @@ class WhatIfTest {
     @Test
     void nothingMovedIsTheCandidateItself() {
         TriedOut out = out(untouched);
-        Glance.Candidate known = opened.glance(state).now().candidates().get(COPPER);
+        QuickCurves.Candidate known =
+                opened.quickCurves(state).now().candidates().get(COPPER);
         assertArrayEquals(
                 known.curve().valveDifference(), out.before().curve().curve().valveDifference());
         assertArrayEquals(
@@ -156,8 +157,12 @@ class WhatIfTest {
         int number = bench.keep(COPPER, tried);
         assertEquals("Copper 2", bench.candidates().get(number));
         assertTrue(bench.isUnderstood());
-        Glance.Candidate kept =
-                bench.opened().orElseThrow().glance(state).now().candidates().get(number);
+        QuickCurves.Candidate kept = bench.opened()
+                .orElseThrow()
+                .quickCurves(state)
+                .now()
+                .candidates()
+                .get(number);
         // a sheet is written with nine digits, and a pack about to close answers 20-fold
         assertArrayEquals(trial.curve().curve().valveDifference(), kept.curve().valveDifference(), 1);
         assertEquals(warmest(trial), kept.intervals().get(0)[1], 1e-3);

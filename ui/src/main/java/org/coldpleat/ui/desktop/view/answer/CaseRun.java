@@ -2,8 +2,7 @@ package org.coldpleat.ui.desktop.view.answer;
 
 import java.util.Optional;
 import java.util.function.Supplier;
-import javafx.scene.Node;
-import org.coldpleat.model.steady.Glance;
+import org.coldpleat.model.steady.QuickCurves;
 import org.coldpleat.model.verdict.Comparison;
 import org.coldpleat.ui.desktop.view.part.WindowTexts;
 import org.coldpleat.ui.desktop.view.part.Worker;
@@ -16,16 +15,15 @@ import org.coldpleat.ui.desktop.viewmodel.CaseView;
 public final class CaseRun {
     private static final String RUN = "run";
     private static final String GLANCE = "glance";
-    private static final String STALE = "stale";
-    private static final String GLANCED = "glanced";
 
     private final Worker worker;
     private final Worker quick;
-    private final Node marked;
     private final StatusLine status;
     private final Supplier<Optional<CaseView>> view;
     private final Shown shown;
     private boolean comparisonDue;
+    private boolean stale;
+    private boolean glanced;
 
     /** What is done with what was worked out, on the thread of the window. */
     public interface Shown {
@@ -33,7 +31,7 @@ public final class CaseRun {
         void stale(boolean stale);
 
         /** The curves of the state that is looked at stand. */
-        void glanced(Glance glance);
+        void glanced(QuickCurves quickCurves);
 
         /** The comparison stands. */
         void compared(Comparison comparison);
@@ -42,19 +40,11 @@ public final class CaseRun {
     /**
      * @param worker for what takes its time
      * @param quick for what takes milliseconds, so that it never waits behind a comparison of values typed before
-     * @param marked carries the marks as style classes
      * @param view what is looked at, if the case is understood
      */
-    public CaseRun(
-            Worker worker,
-            Worker quick,
-            Node marked,
-            StatusLine status,
-            Supplier<Optional<CaseView>> view,
-            Shown shown) {
+    public CaseRun(Worker worker, Worker quick, StatusLine status, Supplier<Optional<CaseView>> view, Shown shown) {
         this.worker = worker;
         this.quick = quick;
-        this.marked = marked;
         this.status = status;
         this.view = view;
         this.shown = shown;
@@ -63,40 +53,40 @@ public final class CaseRun {
     /** Ends what was being worked out; what is shown is stale from now on. */
     public void changed() {
         cancel();
-        stale(true);
+        mark(true);
     }
 
     /** Works out what is looked at, then everything. */
     public void begin() {
         comparisonDue = true;
-        glance();
+        quickCurves();
     }
 
     /** Redraws the curves of the state that is looked at, unless they stand. */
     public void look() {
-        if (is(STALE)) {
-            glance();
+        if (stale) {
+            quickCurves();
         }
     }
 
     public boolean isStale() {
-        return is(STALE);
+        return stale;
     }
 
     /** Gives up what is being worked out; the results of before stay, and stay marked. */
     public void stop() {
         cancel();
-        if (is(STALE)) {
-            status.say(WindowTexts.get(is(GLANCED) ? "status.stoppedAfterGlance" : "status.stopped"));
+        if (stale) {
+            status.say(WindowTexts.get(glanced ? "status.stoppedAfterGlance" : "status.stopped"));
         }
     }
 
-    private void glance() {
+    private void quickCurves() {
         view.get()
-                .ifPresent(now ->
-                        quick.run(GLANCE, () -> now.opened().glance(now.state()).now(), fresh -> {
+                .ifPresent(now -> quick.run(
+                        GLANCE, () -> now.opened().quickCurves(now.state()).now(), fresh -> {
                             shown.glanced(fresh);
-                            mark(GLANCED, true);
+                            glanced = true;
                             status.say(WindowTexts.get("status.glance"));
                             compare();
                         }));
@@ -113,7 +103,7 @@ public final class CaseRun {
 
     private void take(Comparison fresh) {
         status.over();
-        stale(false);
+        mark(false);
         shown.compared(fresh);
     }
 
@@ -124,20 +114,9 @@ public final class CaseRun {
         status.over();
     }
 
-    private void stale(boolean stale) {
-        mark(STALE, stale);
-        mark(GLANCED, false);
-        shown.stale(stale);
-    }
-
-    private boolean is(String mark) {
-        return marked.getStyleClass().contains(mark);
-    }
-
-    private void mark(String mark, boolean on) {
-        marked.getStyleClass().remove(mark);
-        if (on) {
-            marked.getStyleClass().add(mark);
-        }
+    private void mark(boolean now) {
+        stale = now;
+        glanced = false;
+        shown.stale(now);
     }
 }

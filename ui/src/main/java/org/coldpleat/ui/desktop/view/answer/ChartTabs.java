@@ -11,8 +11,8 @@ import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TextArea;
 import org.coldpleat.model.explain.ExplainRequest;
-import org.coldpleat.model.steady.Glance;
 import org.coldpleat.model.steady.PointResult;
+import org.coldpleat.model.steady.QuickCurves;
 import org.coldpleat.model.verdict.Comparison;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.quantity.UnitSystem;
@@ -27,6 +27,7 @@ import org.coldpleat.ui.desktop.view.chart.ChartNumbers;
 import org.coldpleat.ui.desktop.view.chart.ChartPane;
 import org.coldpleat.ui.desktop.view.chart.LateCharts;
 import org.coldpleat.ui.desktop.view.part.PictureLook;
+import org.coldpleat.ui.desktop.view.part.Stale;
 import org.coldpleat.ui.desktop.view.part.Wide;
 import org.coldpleat.ui.desktop.view.part.WindowTexts;
 import org.coldpleat.ui.desktop.view.part.Worker;
@@ -55,9 +56,14 @@ public final class ChartTabs extends TabPane {
     private final ExplanationPane explanation = new ExplanationPane();
     private final Supplier<Optional<CaseView>> view;
     private final Studies studies;
+    /** What follows a change at once. */
+    private final List<Node> live;
+    /** What follows a change with the comparison, or when it is looked at. */
+    private final List<Node> later;
+
     private Optional<Comparison> comparison = Optional.empty();
-    private Optional<Glance> glance = Optional.empty();
-    private Optional<Glance.Candidate> tried = Optional.empty();
+    private Optional<QuickCurves> quickCurves = Optional.empty();
+    private Optional<QuickCurves.Candidate> tried = Optional.empty();
 
     /**
      * @param worker for what takes long
@@ -93,12 +99,10 @@ public final class ChartTabs extends TabPane {
         pressure.onWhole(this::curves);
         share.onWhole(this::curves);
         late.panes().forEach(pane -> pane.onWhole(this::late));
-        for (Node live : new Node[] {pressure, share, cutaway}) {
-            live.getStyleClass().add("live");
-        }
-        for (Node later : new Node[] {late.map(), late.coldStart(), page, explanation}) {
-            later.getStyleClass().add("later");
-        }
+        live = List.of(pressure, share, cutaway);
+        live.forEach(one -> one.getStyleClass().add("live"));
+        later = List.of(late.map(), late.coldStart(), page, explanation);
+        later.forEach(one -> one.getStyleClass().add("later"));
         getSelectionModel().selectedItemProperty().addListener(observed -> late());
     }
 
@@ -112,17 +116,24 @@ public final class ChartTabs extends TabPane {
                 getSelectionModel().selectedItemProperty());
     }
 
+    /** Says whether what is shown belongs to values before a change. */
+    public void stale(boolean stale) {
+        live.forEach(one -> Stale.mark(one, stale));
+        later.forEach(one -> Stale.mark(one, stale));
+    }
+
     /** Shows a new comparison; what belonged to the one before is gone. */
     public void show(Comparison fresh) {
         comparison = Optional.of(fresh);
-        glance = Optional.empty();
+        quickCurves = Optional.empty();
         setVisible(true);
         redraw();
     }
 
     /** Redraws the curves over temperature, without bands; the rest stays as it is until the comparison comes. */
-    public void glance(Glance fresh) {
-        glance = Optional.of(fresh);
+    public void quickCurves(QuickCurves fresh) {
+        quickCurves = Optional.of(fresh);
+        live.forEach(one -> Stale.mark(one, false));
         setVisible(true);
         curves();
     }
@@ -130,7 +141,7 @@ public final class ChartTabs extends TabPane {
     /** Forgets what is shown, because another case is opened. */
     public void clear() {
         comparison = Optional.empty();
-        glance = Optional.empty();
+        quickCurves = Optional.empty();
         tried = Optional.empty();
         curvesShown.all();
         quick.cancel(POINT);
@@ -162,14 +173,14 @@ public final class ChartTabs extends TabPane {
             });
             chart(pressure, differences, TemperatureCharts.pressureDescription(curves));
             chart(share, shares, TemperatureCharts.shareDescription(curves));
-            String note = glance.isPresent() ? WindowTexts.get("note.glance") : "";
+            String note = quickCurves.isPresent() ? WindowTexts.get("note.glance") : "";
             pressure.note(note);
             share.note(note);
         });
     }
 
     /** Draws what is tried on a candidate beside it; nothing if empty. */
-    void tried(Optional<Glance.Candidate> curve) {
+    void tried(Optional<QuickCurves.Candidate> curve) {
         if (curve.isPresent() || tried.isPresent()) {
             tried = curve;
             curves();
@@ -186,8 +197,8 @@ public final class ChartTabs extends TabPane {
     /** The newest curves there are of a state; empty if it is a state of which nothing is worked out yet. */
     private Optional<StateSheet> sheet(String state) {
         Optional<StateSheet> quickest =
-                glance.filter(known -> known.state().equals(state)).map(RunCharts::sheet);
-        return quickest.isPresent() || glance.isPresent()
+                quickCurves.filter(known -> known.state().equals(state)).map(RunCharts::sheet);
+        return quickest.isPresent() || quickCurves.isPresent()
                 ? quickest
                 : comparison.stream()
                         .flatMap(known -> RunCharts.sheets(known).stream())

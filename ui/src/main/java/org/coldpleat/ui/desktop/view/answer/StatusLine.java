@@ -5,6 +5,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import org.coldpleat.ui.desktop.view.part.Stale;
 import org.coldpleat.ui.desktop.view.part.WindowTexts;
 
 /** Says at the foot of the window what happens, and how far what is being worked out has come. */
@@ -27,6 +28,11 @@ public final class StatusLine extends HBox {
     /** Says something in place of what was said before. */
     public void say(String what) {
         words.setText(what);
+    }
+
+    /** Says whether what the window shows belongs to values before a change. */
+    public void stale(boolean stale) {
+        Stale.mark(words, stale);
     }
 
     /** Shows how far the work has come. Counts that come in late, from several threads, do not take it back. */

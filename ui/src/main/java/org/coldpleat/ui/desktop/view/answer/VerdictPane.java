@@ -11,6 +11,7 @@ import org.coldpleat.model.verdict.CandidateResult;
 import org.coldpleat.model.verdict.Comparison;
 import org.coldpleat.model.verdict.Verdict;
 import org.coldpleat.shared.quantity.UnitSystem;
+import org.coldpleat.ui.desktop.view.part.Stale;
 import org.coldpleat.ui.desktop.view.part.WindowTexts;
 import org.coldpleat.ui.service.Sentences;
 import org.coldpleat.ui.text.Pages;
@@ -33,6 +34,7 @@ public final class VerdictPane extends ScrollPane {
 
     /** Says whether what stands here belongs to values before a change. */
     public void stale(boolean stale) {
+        Stale.mark(this, stale);
         answers.setText(WindowTexts.get(stale ? "answers.stale" : "answers"));
     }
 

@@ -5,10 +5,9 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.coldpleat.model.steady.Glance;
+import org.coldpleat.model.steady.QuickCurves;
 import org.coldpleat.model.steady.Trial;
 import org.coldpleat.shared.quantity.Kind;
-import org.coldpleat.shared.quantity.QuantityFormat;
 import org.coldpleat.shared.quantity.Unit;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.desktop.view.part.WindowTexts;
@@ -38,7 +37,7 @@ final class WhatIfWords {
         if (kind == Kind.DURATION) {
             return number(value / HOUR) + " h";
         }
-        Unit unit = QuantityFormat.unit(kind, value, units);
+        Unit unit = units.unit(kind, value);
         return number(unit.fromSi(value)) + " " + unit.symbol().replace('2', '\u00b2');
     }
 
@@ -87,7 +86,7 @@ final class WhatIfWords {
                 seen);
     }
 
-    private String opens(Glance.Candidate candidate) {
+    private String opens(QuickCurves.Candidate candidate) {
         if (candidate.openingPressure().isEmpty()) {
             return WindowTexts.get("whatIf.noValve");
         }

@@ -3,9 +3,11 @@ package org.coldpleat.ui.desktop.view.bench;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Control;
@@ -27,10 +29,14 @@ final class SheetPane extends ScrollPane {
     private final Map<String, ValueRow> values = new HashMap<>();
     private final Map<String, Label> problems = new HashMap<>();
     private final Map<String, Label> amounts = new HashMap<>();
+    private Map<LineKey, Node> built = Map.of();
     private final Set<String> opened = new HashSet<>();
     private SheetMeaning meant = SheetMeaning.NONE;
     private List<String> shape = List.of();
     private List<SheetRow> rows = List.of();
+
+    /** What a line is built from; the texts in it are filled in afterwards. */
+    private record LineKey(SheetRow.Type type, String path, String label, int depth, boolean used) {}
 
     SheetPane(SheetEdits edits) {
         this.edits = edits;
@@ -96,15 +102,33 @@ final class SheetPane extends ScrollPane {
         return path.substring(0, end);
     }
 
+    /** Builds the lines that are new. Those that were there stay as they are, since laying a line out takes its time. */
     private void build(List<SheetRow> shown) {
         Node owner = getScene() == null ? null : getScene().getFocusOwner();
         String focused = owner == null || owner.getId() == null ? "" : owner.getId();
-        lines.getChildren().clear();
-        values.clear();
-        problems.clear();
-        amounts.clear();
+        Map<LineKey, Node> fresh = new LinkedHashMap<>();
         for (SheetRow row : shown) {
-            lines.getChildren().add(row.type() == SheetRow.Type.VALUE ? value(row) : head(row));
+            boolean used = row.path().equals(test(row.path())) && isUsed(row.path());
+            LineKey key = new LineKey(row.type(), row.path(), row.label(), row.depth(), used);
+            Node known = built.get(key);
+            fresh.put(key, known != null ? known : row.type() == SheetRow.Type.VALUE ? value(row) : head(row));
+        }
+        built = fresh;
+        Set<String> paths = shown.stream().map(SheetRow::path).collect(Collectors.toSet());
+        values.keySet().retainAll(paths);
+        Set<String> heads = shown.stream().map(row -> row.type() + row.path()).collect(Collectors.toSet());
+        problems.keySet().retainAll(heads);
+        amounts.keySet().retainAll(heads);
+        List<Node> wanted = List.copyOf(fresh.values());
+        lines.getChildren().retainAll(wanted);
+        if (lines.getChildren().isEmpty()) {
+            lines.getChildren().setAll(wanted);
+        }
+        for (int i = 0; i < wanted.size(); i++) {
+            if (i == lines.getChildren().size() || lines.getChildren().get(i) != wanted.get(i)) {
+                lines.getChildren().remove(wanted.get(i));
+                lines.getChildren().add(i, wanted.get(i));
+            }
         }
         inputs().stream()
                 .filter(input -> focused.equals(input.getId()))

@@ -62,11 +62,6 @@ final class ValueRow extends VBox {
             more.setSelected(row.isSpelledOut());
             more.setOnAction(event -> open());
             line.getChildren().add(more);
-            parts.getChildren()
-                    .addAll(
-                            text(path + ".plusMinus", FieldCatalog.part("plusMinus")),
-                            choice(path + ".provenance", FieldCatalog.part("provenance"), FieldCatalog.provenances()),
-                            text(path + ".note", FieldCatalog.part("note")));
             parts.getStyleClass().add("parts");
         }
         problem.setId("problem:" + path);
@@ -81,6 +76,15 @@ final class ValueRow extends VBox {
 
     private void open() {
         boolean open = more.isSelected() || row.isSpelledOut();
+        // most rows never show them, and a sheet that held those of all its rows would be slow to lay out
+        if (open && parts.getChildren().isEmpty()) {
+            parts.getChildren()
+                    .addAll(
+                            text(path + ".plusMinus", FieldCatalog.part("plusMinus")),
+                            choice(path + ".provenance", FieldCatalog.part("provenance"), FieldCatalog.provenances()),
+                            text(path + ".note", FieldCatalog.part("note")));
+            fill();
+        }
         parts.setVisible(open);
         parts.setManaged(open);
     }
@@ -88,12 +92,7 @@ final class ValueRow extends VBox {
     /** Shows what stands in the case now. */
     void update(SheetRow now) {
         row = now;
-        filling = true;
-        List<String> texts = List.of(now.typed(), now.plusMinus(), now.provenance(), now.note());
-        for (int i = 0; i < inputs.size(); i++) {
-            set(inputs.get(i), texts.get(i));
-        }
-        filling = false;
+        fill();
         boolean bad = !now.problem().isEmpty();
         problem.setText(bad ? WindowTexts.get("refused", now.problem()) : "");
         problem.setVisible(bad);
@@ -104,6 +103,19 @@ final class ValueRow extends VBox {
         }
         inputs.get(0).setAccessibleHelp(bad ? now.problem() : now.field().hint());
         open();
+    }
+
+    private void fill() {
+        filling = true;
+        List<String> texts = texts();
+        for (int i = 0; i < inputs.size(); i++) {
+            set(inputs.get(i), texts.get(i));
+        }
+        filling = false;
+    }
+
+    private List<String> texts() {
+        return List.of(row.typed(), row.plusMinus(), row.provenance(), row.note());
     }
 
     /** Says what the value is understood as; blank says nothing. */
@@ -131,8 +143,7 @@ final class ValueRow extends VBox {
     }
 
     private String shown(Control input) {
-        return List.of(row.typed(), row.plusMinus(), row.provenance(), row.note())
-                .get(inputs.indexOf(input));
+        return texts().get(inputs.indexOf(input));
     }
 
     private TextField text(String at, String name) {

@@ -81,7 +81,7 @@ public final class ChartNumbers {
     /** Every known point of a map: temperature and share [%], at each speed or flow. */
     public static List<NumberRow> rows(ShareGrid grid, UnitSystem units) {
         List<NumberRow> rows = new ArrayList<>();
-        Unit degrees = QuantityFormat.unit(Kind.TEMPERATURE, 0, units);
+        Unit degrees = units.unit(Kind.TEMPERATURE);
         Kind driven = grid.engine() ? Kind.ROTATION : Kind.FLOW_RATE;
         for (int d = 0; d < grid.drive().length; d++) {
             String drive = WindowTexts.get("numbers.driven", QuantityFormat.format(grid.drive()[d], driven, units));

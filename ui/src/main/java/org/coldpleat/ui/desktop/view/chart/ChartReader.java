@@ -62,7 +62,7 @@ final class ChartReader {
         }
     }
 
-    /** Leaves the legends of charts out, because they stand elsewhere. */
+    /** ChainEnds the legends of charts out, because they stand elsewhere. */
     void legendElsewhere() {
         legend = false;
     }

@@ -31,7 +31,8 @@ public final class FirstDrawing {
     }
 
     private static void draw(OpenedCase opened) {
-        StateSheet sheet = RunCharts.sheet(opened.glance(opened.states().get(0)).now());
+        StateSheet sheet =
+                RunCharts.sheet(opened.quickCurves(opened.states().get(0)).now());
         BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_ARGB_PRE);
         Graphics2D g2 = image.createGraphics();
         Rectangle2D area = new Rectangle2D.Double(0, 0, WIDTH, HEIGHT);

@@ -6,7 +6,6 @@ import org.coldpleat.model.certainty.ConfidenceResult;
 import org.coldpleat.model.certainty.ConfidenceResult.Contribution;
 import org.coldpleat.model.certainty.ConfidenceResult.StateOutcome;
 import org.coldpleat.shared.quantity.Kind;
-import org.coldpleat.shared.quantity.QuantityFormat;
 import org.coldpleat.shared.quantity.Unit;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.chart.ConfidenceCharts;
@@ -44,7 +43,7 @@ final class ConfidencePictures {
     }
 
     private static List<NumberRow> bands(ConfidenceResult result, UnitSystem units) {
-        Unit unit = QuantityFormat.unit(Kind.TEMPERATURE, 0, units);
+        Unit unit = units.unit(Kind.TEMPERATURE);
         List<NumberRow> rows = new ArrayList<>();
         for (StateOutcome one : result.outcomes()) {
             String name = WindowTexts.get("study.row", one.candidate(), one.state());

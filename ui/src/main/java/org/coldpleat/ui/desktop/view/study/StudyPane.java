@@ -19,6 +19,7 @@ import org.coldpleat.model.progress.Progress;
 import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.ui.desktop.view.chart.ChartPane;
 import org.coldpleat.ui.desktop.view.part.PictureLook;
+import org.coldpleat.ui.desktop.view.part.Stale;
 import org.coldpleat.ui.desktop.view.part.WindowTexts;
 import org.coldpleat.ui.desktop.viewmodel.CaseView;
 import org.jfree.chart.JFreeChart;
@@ -30,8 +31,6 @@ import org.jfree.chart.JFreeChart;
 public final class StudyPane extends BorderPane {
     /** Part of the height for the sentences under the picture [1]; the rest of them is scrolled to. */
     private static final double SENTENCES = 0.14;
-
-    private static final String OUTDATED = "outdated";
 
     /** What was stopped belongs to nothing, and does not begin by itself again. */
     private static final String STOPPED = "-";
@@ -259,10 +258,7 @@ public final class StudyPane extends BorderPane {
     /** Says in words and by its look whether the answer is outdated. */
     private void mark() {
         boolean old = answer.isPresent() && (work.isPresent() || isOutdated());
-        chart.getStyleClass().remove(OUTDATED);
-        if (old) {
-            chart.getStyleClass().add(OUTDATED);
-        }
+        Stale.mark(chart, old);
         String key = work.isPresent() ? (old ? "study.again" : "study.working") : old ? "study.outdated" : "";
         String shown = givenUp.isEmpty() ? key : givenUp;
         note.setText(shown.isEmpty() ? "" : WindowTexts.get(shown));

@@ -7,23 +7,23 @@ import java.util.stream.IntStream;
 import org.coldpleat.model.circuit.OperatingPoint;
 import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.resolve.candidate.BuiltCandidate;
-import org.coldpleat.model.resolve.input.Duty;
+import org.coldpleat.model.resolve.input.OperatingState;
 
-/** Works out a {@link Glance}. The same numbers as a comparison, without what needs an unknown moved. */
-public final class GlanceWriter {
-    private GlanceWriter() {}
+/** Works out a {@link QuickCurves}. The same numbers as a comparison, without what needs an unknown moved. */
+public final class QuickCurvesWriter {
+    private QuickCurvesWriter() {}
 
-    public static Glance write(ResolvedCase resolved, Duty duty) {
-        Glance.Candidate[] candidates =
-                new Glance.Candidate[resolved.candidates().size()];
+    public static QuickCurves write(ResolvedCase resolved, OperatingState operatingState) {
+        QuickCurves.Candidate[] candidates =
+                new QuickCurves.Candidate[resolved.candidates().size()];
         IntStream.range(0, candidates.length)
                 .parallel()
                 .forEach(i -> candidates[i] =
-                        candidate(resolved, resolved.candidates().get(i), duty));
-        return new Glance(
+                        candidate(resolved, resolved.candidates().get(i), operatingState));
+        return new QuickCurves(
                 resolved.title(),
                 resolved.isInvented(),
-                duty.name(),
+                operatingState.name(),
                 resolved.from(),
                 resolved.to(),
                 resolved.named(),
@@ -31,17 +31,18 @@ public final class GlanceWriter {
     }
 
     /** One candidate, as built or changed since. */
-    static Glance.Candidate candidate(ResolvedCase resolved, BuiltCandidate candidate, Duty duty) {
-        DutyModel model = new DutyModel(resolved.shared(), candidate.filter(), duty);
+    static QuickCurves.Candidate candidate(
+            ResolvedCase resolved, BuiltCandidate candidate, OperatingState operatingState) {
+        StateModel model = new StateModel(resolved.shared(), candidate.filter(), operatingState);
         CurveTracer.Traced traced = CurveTracer.trace(model, resolved.from(), resolved.to());
-        return new Glance.Candidate(
+        return new QuickCurves.Candidate(
                 candidate.name(),
                 traced.curve(),
                 model.hasValve() ? intervals(resolved, model, traced.last()) : List.of(),
                 openingPressure(model));
     }
 
-    private static List<double[]> intervals(ResolvedCase resolved, DutyModel model, Optional<OperatingPoint> near) {
+    private static List<double[]> intervals(ResolvedCase resolved, StateModel model, Optional<OperatingPoint> near) {
         return OpeningFinder.over(resolved.from(), resolved.to())
                 .find(at -> {
                     SolvedPoint point = model.heldShutAt(at, near);
@@ -53,7 +54,7 @@ public final class GlanceWriter {
                 .toList();
     }
 
-    private static OptionalDouble openingPressure(DutyModel model) {
+    private static OptionalDouble openingPressure(StateModel model) {
         return model.filter()
                 .elementValve()
                 .or(() -> model.filter().blockValve())

@@ -31,7 +31,7 @@ import org.coldpleat.shared.notice.Severity;
 import org.coldpleat.shared.quantity.Amount;
 
 /** Computes starts and sweeps of starts of a case. */
-public final class Starter {
+public final class ColdStartWriter {
     private static final double SWEEP_STEP = 2.5;
 
     /** The same with bands, each of which takes some fifty starts [K]. */
@@ -50,7 +50,7 @@ public final class Starter {
     private final StartPlan plan;
     private final int[] positions;
 
-    public Starter(ResolvedCase resolved, ColdStartRequest request) {
+    public ColdStartWriter(ResolvedCase resolved, ColdStartRequest request) {
         this.resolved = resolved;
         this.request = request;
         plan = new StartPlan(resolved, request);

@@ -9,16 +9,14 @@ import org.coldpleat.model.typical.DefaultSpreads;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
-import org.coldpleat.shared.quantity.QuantityFormat;
 import org.coldpleat.shared.quantity.Spread;
-import org.coldpleat.shared.quantity.UnitSystem;
 import org.coldpleat.shared.source.Provenance;
 
 /** Ends of a chain of reasons: what was read, printed, told or assumed, with its place in the case file. */
-final class Leaves {
-    private Leaves() {}
+final class ChainEnds {
+    private ChainEnds() {}
 
-    /** Leaves for those of the keys that a section has. */
+    /** ChainEnds for those of the keys that a section has. */
     static List<Explanation> of(Optional<Section> section, String... keys) {
         List<Explanation> leaves = new ArrayList<>();
         section.ifPresent(one -> {
@@ -50,16 +48,13 @@ final class Leaves {
                 List.of());
     }
 
-    static String spread(Measured value) {
-        if (value.spread() == Spread.NONE) {
-            return "";
-        }
-        return QuantityFormat.format(value, UnitSystem.METRIC);
+    private static Optional<Measured> spread(Measured value) {
+        return Optional.of(value).filter(one -> one.spread() != Spread.NONE && one.halfWidth() > 0);
     }
 
     /** A computed link. */
     static Explanation link(String key, Kind kind, double value, List<Explanation> inputs) {
-        return new Explanation(key, "", kind, value, "", "", inputs);
+        return new Explanation(key, "", kind, value, inputs);
     }
 
     /** A computed link with its spread. */

@@ -7,7 +7,7 @@ package org.coldpleat.model.resolve.input;
  * @param name name of the state
  * @param drive flow [m3/s] on a stand, engine speed [rev/s] in an engine
  */
-public record Duty(String setting, String name, double drive) {
+public record OperatingState(String setting, String name, double drive) {
     public static final String ENGINE = "engine";
     public static final String FLOW_STAND = "flowStand";
 

@@ -8,27 +8,27 @@ import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.resolve.candidate.BuiltCandidate;
 
 /** What a rig sees besides the medium: parts in series, area and channels, each with the uncertainty of the sheet. */
-public final class Surroundings {
+public final class RigParts {
     private final BuiltCandidate best;
     private final List<BuiltCandidate> moved;
     private final boolean flapHeld;
 
     /**
-     * Surroundings of a medium.
+     * RigParts of a medium.
      *
      * @param best candidate as written
      * @param moved the same with one of its unknowns at a time moved by one standard uncertainty, the medium kept
      * @param flapHeld true if the anti-drain flap was out of the way of the oil
      */
-    public Surroundings(BuiltCandidate best, List<BuiltCandidate> moved, boolean flapHeld) {
+    public RigParts(BuiltCandidate best, List<BuiltCandidate> moved, boolean flapHeld) {
         this.best = best;
         this.moved = List.copyOf(moved);
         this.flapHeld = flapHeld;
     }
 
     /** The same with the anti-drain flap held open or taken out. */
-    Surroundings withFlapHeld(boolean held) {
-        return new Surroundings(best, moved, held);
+    RigParts withFlapHeld(boolean held) {
+        return new RigParts(best, moved, held);
     }
 
     /**

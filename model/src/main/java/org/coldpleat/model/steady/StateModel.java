@@ -10,11 +10,11 @@ import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.resolve.engine.EngineModel;
 import org.coldpleat.model.resolve.engine.OilLubricant;
 import org.coldpleat.model.resolve.engine.SharedModel;
-import org.coldpleat.model.resolve.input.Duty;
+import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.model.valve.SpringValve;
 
-/** One candidate in one duty, ready to be solved at any temperature. */
-public final class DutyModel {
+/** One candidate in one operating state, ready to be solved at any temperature. */
+public final class StateModel {
     /** Factor on an opening pressure that holds a valve shut for good [1]. */
     private static final double HELD = 1e6;
 
@@ -24,20 +24,20 @@ public final class DutyModel {
     private final Optional<EngineCircuit> circuit;
     private final double drive;
 
-    public DutyModel(SharedModel shared, FilterAssembly own, Duty duty) {
+    public StateModel(SharedModel shared, FilterAssembly own, OperatingState operatingState) {
         oil = shared.oil();
-        if (duty.isEngine()) {
+        if (operatingState.isEngine()) {
             EngineModel engine = shared.engine().orElseThrow();
             filter = engine.blockValve().isPresent()
                     ? own.withBypass(BypassLocation.BLOCK, engine.blockValve().get())
                     : own;
             circuit = Optional.of(
                     new EngineCircuit(engine.pump(), engine.reliefs(), filter.law(), engine.gallery(), oil));
-            drive = duty.drive() * engine.pumpTurns();
+            drive = operatingState.drive() * engine.pumpTurns();
         } else {
             filter = own;
             circuit = Optional.empty();
-            drive = duty.drive();
+            drive = operatingState.drive();
         }
         heldShut = heldShut(filter);
     }
@@ -60,17 +60,17 @@ public final class DutyModel {
         return valve.withOpeningPressure(HELD * valve.openingPressure());
     }
 
-    /** The filter with every valve that acts on it in this duty. */
+    /** The filter with every valve that acts on it in this operating state. */
     public FilterAssembly filter() {
         return filter;
     }
 
-    /** The engine circuit, in an engine duty. */
+    /** The engine circuit, in an operating state of an engine. */
     public Optional<EngineCircuit> circuit() {
         return circuit;
     }
 
-    /** True if any bypass valve acts on the filter in this duty. */
+    /** True if any bypass valve acts on the filter in this operating state. */
     public boolean hasValve() {
         return filter.elementValve().isPresent() || filter.blockValve().isPresent();
     }

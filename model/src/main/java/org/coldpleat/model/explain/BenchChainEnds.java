@@ -1,6 +1,7 @@
 package org.coldpleat.model.explain;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.StringJoiner;
 import java.util.stream.Stream;
 import org.coldpleat.model.evidence.EvidenceKind;
@@ -8,8 +9,8 @@ import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.quantity.Kind;
 
 /** Raw readings of home and bench tests as ends of a chain of reasons, one line for each row. */
-final class BenchLeaves {
-    private BenchLeaves() {}
+final class BenchChainEnds {
+    private BenchChainEnds() {}
 
     /** Readings behind evidence of a kind, in the order of the file; none if it does not come from a test. */
     static List<Explanation> of(Section sheet, EvidenceKind kind) {
@@ -26,12 +27,12 @@ final class BenchLeaves {
     /** Readings of one test of a sheet; none if the sheet has no such test. */
     static List<Explanation> of(Section sheet, String test) {
         return sheet.section("tests").flatMap(tests -> tests.section(test)).stream()
-                .flatMap(BenchLeaves::readings)
+                .flatMap(BenchChainEnds::readings)
                 .toList();
     }
 
     private static Stream<Explanation> readings(Section section) {
-        return Stream.concat(row(section), section.below().stream().flatMap(BenchLeaves::readings));
+        return Stream.concat(row(section), section.below().stream().flatMap(BenchChainEnds::readings));
     }
 
     private static Stream<Explanation> row(Section section) {
@@ -39,6 +40,7 @@ final class BenchLeaves {
         section.quantities().forEach((key, value) -> written.add(key + " " + value.written()));
         return section.quantities().isEmpty()
                 ? Stream.empty()
-                : Stream.of(new Explanation("reading", "", Kind.RATIO, Double.NaN, "", written.toString(), List.of()));
+                : Stream.of(new Explanation(
+                        "reading", "", Kind.RATIO, Double.NaN, Optional.empty(), written.toString(), List.of()));
     }
 }

@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.coldpleat.model.oil.Oil;
 import org.coldpleat.model.resolve.bench.BenchOil;
 import org.coldpleat.model.resolve.bench.BenchReader;
-import org.coldpleat.model.resolve.bench.Surroundings;
+import org.coldpleat.model.resolve.bench.RigParts;
 import org.coldpleat.model.resolve.candidate.BenchEvidence;
 import org.coldpleat.model.resolve.candidate.BuiltCandidate;
 import org.coldpleat.model.resolve.candidate.CandidateBuilder;
@@ -21,7 +21,7 @@ import org.coldpleat.shared.quantity.Measured;
  * One candidate of a case in computing form: its tests evaluated, the filter built, the ledger of the build. Immutable,
  * and made from its sheet alone, but for tests, which know the oil of the case and its coldest temperature.
  */
-final class ResolvedOwn {
+final class ResolvedCandidate {
     private final Section sheet;
     private final int position;
     private final double coldest;
@@ -31,7 +31,7 @@ final class ResolvedOwn {
     private final Map<String, Measured> values;
     private final List<Assumption> assumptions;
 
-    private ResolvedOwn(Section sheet, int position, Oil oil, double coldest) {
+    private ResolvedCandidate(Section sheet, int position, Oil oil, double coldest) {
         this.sheet = sheet;
         this.position = position;
         this.coldest = coldest;
@@ -51,12 +51,12 @@ final class ResolvedOwn {
      *     would evaluate its tests alike
      * @param sameOil true if both cases have the same oil
      */
-    static ResolvedOwn of(
-            Section sheet, int position, Oil oil, double coldest, Optional<ResolvedOwn> before, boolean sameOil) {
+    static ResolvedCandidate of(
+            Section sheet, int position, Oil oil, double coldest, Optional<ResolvedCandidate> before, boolean sameOil) {
         boolean tested = sheet.section("tests").isPresent();
         return before.filter(one -> one.sheet.saysSame(sheet))
                 .filter(one -> !tested || (sameOil && one.coldest == coldest))
-                .orElseGet(() -> new ResolvedOwn(sheet, position, oil, coldest));
+                .orElseGet(() -> new ResolvedCandidate(sheet, position, oil, coldest));
     }
 
     /**
@@ -74,7 +74,7 @@ final class ResolvedOwn {
                 sheet,
                 Inputs.ofCandidate(position),
                 BenchOil.of(tests, oil, Inputs.shared()),
-                new Surroundings(best, moved(inputs, best), false),
+                new RigParts(best, moved(inputs, best), false),
                 coldest);
     }
 

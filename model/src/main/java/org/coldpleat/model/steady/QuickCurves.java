@@ -15,7 +15,7 @@ import org.coldpleat.model.resolve.input.NamedTemperature;
  * @param named oil temperatures the reader wants to see by name
  * @param candidates in the order of the case
  */
-public record Glance(
+public record QuickCurves(
         String title,
         boolean invented,
         String state,
@@ -23,7 +23,7 @@ public record Glance(
         double to,
         List<NamedTemperature> named,
         List<Candidate> candidates) {
-    public Glance {
+    public QuickCurves {
         named = List.copyOf(named);
         candidates = List.copyOf(candidates);
     }

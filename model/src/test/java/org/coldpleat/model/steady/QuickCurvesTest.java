@@ -10,17 +10,17 @@ import org.coldpleat.model.run.Simulation;
 import org.coldpleat.model.verdict.Comparison;
 import org.junit.jupiter.api.Test;
 
-class GlanceTest {
+class QuickCurvesTest {
     /** What is shown while a value changes must be what the comparison then says, to the last bit. */
     @Test
     void showsTheNumbersOfTheComparison() {
         ResolvedCase resolved = Cases.resolve(Cases.stand("9 L/min") + "candidates:\n" + Cases.mediumOnly("A", "12 psi")
                 + Cases.mediumOnly("B", "20 psi"));
         Comparison comparison = Simulation.compare(resolved).now();
-        Glance glance = Simulation.glance(resolved, "stand").now();
+        QuickCurves quickCurves = Simulation.quickCurves(resolved, "stand").now();
         for (int i = 0; i < 2; i++) {
             StateResult state = comparison.candidates().get(i).states().get(0);
-            Glance.Candidate candidate = glance.candidates().get(i);
+            QuickCurves.Candidate candidate = quickCurves.candidates().get(i);
             assertEquals(comparison.candidates().get(i).name(), candidate.name());
             assertArrayEquals(state.curve().valveDifference(), candidate.curve().valveDifference());
             assertArrayEquals(state.curve().bypassShare(), candidate.curve().bypassShare());
