@@ -20,7 +20,10 @@ final class BearingFilm {
     private static final double DIFFERENCE = 0.02;
 
     /** Change of the film temperature from which the slope of the viscosity is taken anew [K]. */
-    private static final double LEAP = 1;
+    private static final double LEAP = 4;
+
+    /** Change of the film temperature from which two films give the slope of the viscosity [K]. */
+    private static final double APART = 1e-4;
 
     private static final int MAX_STEPS = 60;
 
@@ -35,6 +38,7 @@ final class BearingFilm {
     private double sumpViscosity;
 
     private double excess;
+    private double seen;
     private double logSlope = Double.NaN;
     private boolean fresh = true;
     private double lastPressure = Double.NaN;
@@ -129,11 +133,12 @@ final class BearingFilm {
     }
 
     private void balance(double next, double pressure, double sideFlow) {
-        double before = excess;
+        double moved = next - seen;
         double viscosityBefore = viscosity;
+        seen = next;
         excess = next;
         viscosity = lubricant.at(temperature + excess).dynamicViscosity();
-        updateLogSlope(excess - before, viscosityBefore);
+        updateLogSlope(moved, viscosityBefore);
         conductance = bearings.conductance() / viscosity;
         double position = bearings.filmPosition();
         flow = pressure * conductance + sideFlow;
@@ -157,7 +162,7 @@ final class BearingFilm {
         if (Double.isNaN(logSlope) || (!fresh && Math.abs(moved) >= LEAP)) {
             double ahead = lubricant.at(temperature + excess + DIFFERENCE).dynamicViscosity();
             logSlope = Math.log(ahead / viscosity) / DIFFERENCE;
-        } else if (!fresh && Math.abs(moved) > DIFFERENCE) {
+        } else if (!fresh && Math.abs(moved) > APART) {
             logSlope = Math.log(viscosity / viscosityBefore) / moved;
         }
         fresh = false;

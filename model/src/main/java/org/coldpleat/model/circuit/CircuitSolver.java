@@ -29,6 +29,9 @@ final class CircuitSolver {
     /** Steps in which circuit, films and filter settle together before the bracketed search takes over. */
     private static final int JOINT_STEPS = 15;
 
+    /** Where a relief valve that was shut is looked at first, over its setting [1]: beyond it the flows change fast. */
+    private static final double JUST_OPEN = 1.02;
+
     /** Relative miss inside films and filter that leaves nothing but rounding after its step [1]. */
     private static final double SETTLED = 1e-8;
 
@@ -57,6 +60,7 @@ final class CircuitSolver {
     private double pumpFlow;
     private double surplus;
     private double surplusSlope;
+    private double untilRelief;
     private double excess;
     private double excessSlope;
     private int holding;
@@ -96,26 +100,30 @@ final class CircuitSolver {
         filter.fill(sump);
         double cautious = startPressure();
         double start = known ? Math.max(bearingPressure, 1e-3 * cautious) : cautious;
-        status = settled(start) ? SolveStatus.CONVERGED : searched(start);
+        boolean ok = settled(start);
+        status = ok ? SolveStatus.CONVERGED : searched(start);
         return status;
     }
 
     /** Lets all unknowns settle together; a point found so is the point, since there is only one. */
     private boolean settled(double start) {
         exact = false;
-        double x = start;
-        for (steps = 1; steps <= JOINT_STEPS; steps++) {
-            evaluate(x);
+        BracketedNewton newton = new BracketedNewton(0, Double.POSITIVE_INFINITY, start);
+        for (steps = 1; steps <= JOINT_STEPS && !newton.isExhausted(); steps++) {
+            evaluate(newton.point());
             if (!Double.isFinite(surplus) || !Double.isFinite(pumpPressure)) {
                 return false;
             }
             if (isBalanced(TOLERANCE) && isSettled()) {
                 return true;
             }
-            double proposal = proposal(x);
-            x = proposal > 0 ? Math.min(proposal, 4 * x) : 0.25 * x;
+            newton.stepTo(sign(), proposal(newton.point()));
         }
         return false;
+    }
+
+    private double sign() {
+        return surplus > 0 && excess < 0 ? 1 : -1;
     }
 
     private boolean isSettled() {
@@ -147,7 +155,7 @@ final class CircuitSolver {
             if (isBalanced(TOLERANCE) || newton.isExhausted()) {
                 return ended();
             }
-            newton.stepTo(surplus > 0 && excess < 0 ? 1 : -1, proposal(newton.point()));
+            newton.stepTo(sign(), proposal(newton.point()));
         }
         return SolveStatus.MAX_ITERATIONS;
     }
@@ -171,7 +179,7 @@ final class CircuitSolver {
     }
 
     private double proposal(double x) {
-        double bySurplus = x - surplus / surplusSlope;
+        double bySurplus = Math.min(x - surplus / surplusSlope, x + untilRelief);
         return excess == Double.NEGATIVE_INFINITY ? bySurplus : Math.min(bySurplus, x - excess / excessSlope);
     }
 
@@ -215,6 +223,7 @@ final class CircuitSolver {
         excess = Double.NEGATIVE_INFINITY;
         excessSlope = 1;
         holding = -1;
+        untilRelief = Double.POSITIVE_INFINITY;
         for (int i = 0; i < reliefs.length; i++) {
             Relief relief = reliefs[i];
             boolean outlet = relief.sensing() == Relief.Sensing.PUMP_OUTLET;
@@ -224,6 +233,9 @@ final class CircuitSolver {
                 FlowWithSlope dumped = relief.law().get().passage(sensed, sump);
                 surplus -= dumped.flowRate();
                 surplusSlope -= dumped.slope() * slope;
+                if (sensed < relief.setPressure()) {
+                    untilRelief = Math.min(untilRelief, (JUST_OPEN * relief.setPressure() - sensed) / slope);
+                }
             } else {
                 double over = sensed / relief.setPressure() - 1;
                 if (over > excess) {

@@ -48,9 +48,6 @@ public record OperatingPoint(
         boolean suctionLimited,
         Residuals residuals,
         int steps) {
-    /** Miss of the film balance [1] beyond which the film is called too hot to be found. */
-    private static final double FILM_MISS = 1e-6;
-
     public OperatingPoint {
         reliefFlows = List.copyOf(reliefFlows);
     }
@@ -85,7 +82,7 @@ public record OperatingPoint(
     /** What a reader of this point should know. */
     public List<Notice> notices() {
         List<Notice> notices = new ArrayList<>();
-        if (!status.isAnswer()) {
+        if (!status.isAnswer() && status != SolveStatus.FILM_TOO_HOT) {
             notices.add(Notice.of("circuit.notConverged", Severity.WARNING, "circuit", status.name()));
         }
         if (status == SolveStatus.NO_FLOW) {
@@ -97,7 +94,7 @@ public record OperatingPoint(
         if (suctionLimited) {
             notices.add(Notice.of("circuit.suctionLimited", Severity.WARNING, "circuit"));
         }
-        if (residuals.film() > FILM_MISS) {
+        if (status == SolveStatus.FILM_TOO_HOT) {
             notices.add(Notice.of(
                     "circuit.filmTooHot", Severity.WARNING, "circuit", new Amount(Look.KELVIN, BearingFilm.HOTTEST)));
         }
