@@ -14,8 +14,8 @@ import org.coldpleat.model.steady.GuideCurve;
 import org.coldpleat.model.steady.GuidedOpening;
 import org.coldpleat.model.steady.OpenTemperatures;
 import org.coldpleat.model.steady.OpeningFinder;
-import org.coldpleat.model.steady.SolvedPoint;
 import org.coldpleat.model.steady.StateModel;
+import org.coldpleat.model.steady.StateSolver;
 import org.coldpleat.model.steady.WarmestOpening;
 
 /** Evaluates a case for values of its unknowns that differ from the best estimates. Knows no distributions. Immutable. */
@@ -160,22 +160,28 @@ public final class CaseDraws {
         public DrawnState state(int operatingState) {
             StateModel model = model(operatingState);
             Optional<GuideCurve> guide = guides.get(position).get(operatingState);
-            Optional<GuidedOpening> search = guide.map(curve -> new GuidedOpening(model, curve));
+            StateSolver held = model.heldShutSolver();
+            StateSolver open = model.solver();
+            Optional<GuidedOpening> search = guide.map(curve -> new GuidedOpening(model, curve, held));
             List<Double> ratios = new ArrayList<>();
             List<Double> shares = new ArrayList<>();
             double hotDrop = Double.NaN;
             for (NamedTemperature named : resolved.named()) {
                 double at = named.temperature();
-                SolvedPoint held = model.heldShutAt(at, guide.flatMap(curve -> curve.near(at)));
+                guide.flatMap(curve -> curve.near(at)).ifPresent(held::startAt);
+                double ratio = held.ratioAt(at);
+                search.ifPresent(one -> one.know(at, ratio));
                 // held shut it is the same filter as long as no valve would open
-                boolean shut = held.isAnswer() && (!model.hasValve() || model.ratio(held) <= 1);
-                SolvedPoint point = shut ? held : model.at(at, held.near());
-                ratios.add(model.hasValve() && held.isAnswer() ? model.ratio(held) : Double.NaN);
-                shares.add(point.isAnswer() ? point.filter().bypassShare() : Double.NaN);
-                if (at == resolved.warmestNamed() && point.isAnswer()) {
-                    hotDrop = point.filter().totalDrop();
+                StateSolver solver = ratio <= 1 ? held : open;
+                if (solver == open) {
+                    open.startBeside(held);
+                    open.at(at);
                 }
-                search.ifPresent(one -> one.know(at, held));
+                ratios.add(model.hasValve() ? ratio : Double.NaN);
+                shares.add(solver.isAnswer() ? solver.bypassShare() : Double.NaN);
+                if (at == resolved.warmestNamed() && solver.isAnswer()) {
+                    hotDrop = solver.totalDrop();
+                }
             }
             return new DrawnState(opening(model, search), ratios, shares, hotDrop);
         }
@@ -184,7 +190,10 @@ public final class CaseDraws {
         public double opening(int operatingState) {
             StateModel model = model(operatingState);
             return opening(
-                    model, guides.get(position).get(operatingState).map(curve -> new GuidedOpening(model, curve)));
+                    model,
+                    guides.get(position)
+                            .get(operatingState)
+                            .map(curve -> new GuidedOpening(model, curve, model.heldShutSolver())));
         }
 
         /** The same by the finder that looks for every interval; slower, for verification. */
@@ -193,10 +202,8 @@ public final class CaseDraws {
             if (!model.hasValve()) {
                 return Double.NEGATIVE_INFINITY;
             }
-            OpenTemperatures all = new OpeningFinder(resolved.from(), resolved.to(), 4, 0.1, 1e-8).find(at -> {
-                SolvedPoint point = model.heldShutAt(at, Optional.empty());
-                return point.isAnswer() ? model.ratio(point) : Double.NaN;
-            });
+            OpenTemperatures all = new OpeningFinder(resolved.from(), resolved.to(), 4, 0.1, 1e-8)
+                    .find(model.heldShutSolver()::ratioAt);
             if (all.unresolved() > 0) {
                 return Double.NaN;
             }

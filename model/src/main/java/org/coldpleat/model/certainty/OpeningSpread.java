@@ -5,7 +5,6 @@ import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.coldpleat.model.change.Design;
 import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.resolve.input.OperatingState;
@@ -44,8 +43,8 @@ public record OpeningSpread(
                 operatingState,
                 POINTS,
                 moved -> Arrays.stream(at)
-                        .map(t ->
-                                Math.log(Math.max(SMALLEST_RATIO, moved.ratio(moved.heldShutAt(t, Optional.empty())))))
+                        .map(t -> Math.log(
+                                Math.max(SMALLEST_RATIO, moved.heldShutSolver().ratioAt(t))))
                         .toArray());
         return new OpeningSpread(
                 resolved,

@@ -177,7 +177,7 @@ public final class StartBands {
         }
         double at = plan.model().from();
         Map<String, Double> changes = variants.contributions(position, plan.longestPhase(), 1, moved -> new double[] {
-                    Math.log(Math.max(Double.MIN_NORMAL, moved.ratio(moved.heldShutAt(at, Optional.empty()))))
+                    Math.log(Math.max(Double.MIN_NORMAL, moved.heldShutSolver().ratioAt(at)))
                 })
                 .get(0);
         return changes.entrySet().stream()

@@ -18,6 +18,7 @@ import org.coldpleat.model.steady.OpeningFinder;
 import org.coldpleat.model.steady.SolvedPoint;
 import org.coldpleat.model.steady.StateCurve;
 import org.coldpleat.model.steady.StateModel;
+import org.coldpleat.model.steady.StateSolver;
 import org.coldpleat.shared.source.Source;
 
 /** Finds openings, shares, curve and bands of one candidate in one operating state. */
@@ -51,8 +52,10 @@ public final class StateAnalyzer {
         if (!model.hasValve()) {
             return withoutValve(curve);
         }
+        StateSolver heldShut = model.heldShutSolver();
+        last.ifPresent(heldShut::startAt);
         OpenTemperatures openings =
-                OpeningFinder.over(resolved.from(), resolved.to()).find(this::ratio);
+                OpeningFinder.over(resolved.from(), resolved.to()).find(heldShut::ratioAt);
         StateResult.Answer answer = answer(openings);
         double reference = answer == StateResult.Answer.BELOW ? openings.warmestOpen() : openings.greatestAt();
         double coldestAt = resolved.coldestNamed();
@@ -120,12 +123,6 @@ public final class StateAnalyzer {
                 Map.of());
     }
 
-    private double ratio(double temperature) {
-        SolvedPoint point = model.heldShutAt(temperature, last);
-        last = point.near();
-        return point.isAnswer() ? model.ratio(point) : Double.NaN;
-    }
-
     private static StateResult.Answer answer(OpenTemperatures openings) {
         if (openings.unresolved() > 0) {
             return StateResult.Answer.UNRESOLVED;
@@ -140,7 +137,9 @@ public final class StateAnalyzer {
     }
 
     private double logRatio(StateModel moved, double temperature) {
-        return Math.log(Math.max(SMALLEST_RATIO, moved.ratio(moved.heldShutAt(temperature, last))));
+        StateSolver solver = moved.heldShutSolver();
+        last.ifPresent(solver::startAt);
+        return Math.log(Math.max(SMALLEST_RATIO, solver.ratioAt(temperature)));
     }
 
     /** Bypass shares at the named temperatures; where no unknown can open the valve, their band has no width. */
@@ -151,13 +150,13 @@ public final class StateAnalyzer {
                 .toArray();
         List<Map<String, Double>> changes = maybeOpen.length == 0
                 ? List.of()
-                : variants.contributions(
-                        position,
-                        operatingState,
-                        maybeOpen.length,
-                        moved -> Arrays.stream(maybeOpen)
-                                .map(at -> moved.at(at, last).filter().bypassShare())
-                                .toArray());
+                : variants.contributions(position, operatingState, maybeOpen.length, moved -> {
+                    StateSolver solver = moved.solver();
+                    last.ifPresent(solver::startAt);
+                    return Arrays.stream(maybeOpen)
+                            .map(at -> shareAt(solver, at))
+                            .toArray();
+                });
         List<StateResult.ShareAt> shares = new ArrayList<>();
         for (NamedTemperature named : resolved.named()) {
             double spread = 0;
@@ -169,6 +168,11 @@ public final class StateAnalyzer {
             shares.add(share(named, spread));
         }
         return shares;
+    }
+
+    private static double shareAt(StateSolver solver, double temperature) {
+        solver.at(temperature);
+        return solver.bypassShare();
     }
 
     private StateResult.ShareAt share(NamedTemperature named, double spread) {

@@ -21,7 +21,7 @@ import org.coldpleat.shared.source.Source;
  * {@code min(surplus, -v)}, and what is left of the surplus is the flow of the valve that holds.
  */
 @Source("monotone network with one node unknown; derived here")
-final class CircuitSolver {
+public final class CircuitSolver {
     private static final int MAX_STEPS = 200;
     private static final double TOLERANCE = 1e-13;
     private static final double ACCEPTED = 1e-9;
@@ -66,25 +66,32 @@ final class CircuitSolver {
     private int holding;
     private int steps;
 
-    CircuitSolver(EngineCircuit circuit) {
+    CircuitSolver(EngineCircuit circuit, DropFollower filter) {
         this.circuit = circuit;
+        this.filter = filter;
         gallery = circuit.gallery();
         reliefs = circuit.reliefs().toArray(Relief[]::new);
-        filter = circuit.filter().follower();
         film = new BearingFilm(gallery.bearings(), circuit.lubricant());
     }
 
     /** Starts the next solve from a known point of a similar circuit. */
-    void startAt(OperatingPoint near) {
+    public void startAt(OperatingPoint near) {
         status = near.status();
         starved = near.galleryStarved();
         bearingPressure = near.bearingPressure();
-        temperature = near.temperature();
         film.startAt(near.filmTemperature() - near.temperature());
     }
 
+    /** Starts the next solve from where that of a similar circuit ended. */
+    public void startBeside(CircuitSolver other) {
+        status = other.status;
+        starved = other.starved;
+        bearingPressure = other.bearingPressure;
+        film.startAt(other.film.filmTemperature() - other.temperature);
+    }
+
     /** Solves for a pump speed [rev/s] and a sump temperature [K], from where the last solve ended. */
-    SolveStatus solve(double nextSpeed, double nextTemperature) {
+    public SolveStatus solve(double nextSpeed, double nextTemperature) {
         boolean known = status == SolveStatus.CONVERGED && !starved;
         speed = nextSpeed;
         temperature = nextTemperature;
@@ -92,12 +99,13 @@ final class CircuitSolver {
         viscosity = sump.dynamicViscosity();
         sideDemand = gallery.bearings().sideFlow() * speed;
         starved = false;
+        filter.fill(sump);
         if (speed == 0) {
+            filter.look(0, true);
             status = SolveStatus.NO_FLOW;
             return status;
         }
         film.enter(temperature, sump, speed);
-        filter.fill(sump);
         double cautious = startPressure();
         double start = known ? Math.max(bearingPressure, 1e-3 * cautious) : cautious;
         boolean ok = settled(start);
@@ -254,6 +262,21 @@ final class CircuitSolver {
         return shut || held;
     }
 
+    /** The oil in the sump of the last solve. */
+    public Fluid fluid() {
+        return sump;
+    }
+
+    /** Whether the journals ask for more oil than arrives. */
+    public boolean isStarved() {
+        return starved;
+    }
+
+    /** Whether the pickup sets the delivery. */
+    public boolean isSuctionLimited() {
+        return speed > 0 && circuit.pump().isSuctionLimited(speed, pumpPressure, viscosity);
+    }
+
     private OperatingPoint atRest() {
         return new OperatingPoint(
                 SolveStatus.NO_FLOW,
@@ -277,7 +300,7 @@ final class CircuitSolver {
     }
 
     /** The point that was found. */
-    OperatingPoint point() {
+    public OperatingPoint point() {
         if (speed == 0) {
             return atRest();
         }
@@ -309,7 +332,7 @@ final class CircuitSolver {
                 restrictorFlow,
                 film.filmTemperature(),
                 starved,
-                circuit.pump().isSuctionLimited(speed, pumpPressure, viscosity),
+                isSuctionLimited(),
                 residuals(dumped, held),
                 steps);
     }

@@ -3,6 +3,7 @@ package org.coldpleat.model.circuit;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.coldpleat.model.flow.DropFollower;
 import org.coldpleat.model.flow.Lubricant;
 import org.coldpleat.model.flow.PressureDropLaw;
 import org.coldpleat.shared.quantity.Require;
@@ -32,6 +33,11 @@ public record EngineCircuit(
         return new EngineCircuit(pump, reliefs, other, gallery, lubricant);
     }
 
+    /** Solves the circuit at one speed and temperature after another, around a series element that is followed. */
+    public CircuitSolver solver(DropFollower element) {
+        return new CircuitSolver(this, element);
+    }
+
     /**
      * Steady state.
      *
@@ -53,7 +59,7 @@ public record EngineCircuit(
     public OperatingPoint solve(double speed, double temperature, Optional<OperatingPoint> near) {
         Require.notNegative("speed", speed, "rev/s");
         Require.positive("temperature", temperature, "K");
-        CircuitSolver solver = new CircuitSolver(this);
+        CircuitSolver solver = solver(filter.follower());
         near.ifPresent(solver::startAt);
         solver.solve(speed, temperature);
         return solver.point();

@@ -30,9 +30,19 @@ public record FlowStand(PressureDropLaw filter, Lubricant lubricant) {
         Require.positive("temperature", temperature, "K");
         Fluid fluid = lubricant.at(temperature);
         double drop = filter.pressureDrop(flowRate, fluid);
-        SolveStatus status = flowRate == 0
-                ? SolveStatus.NO_FLOW
-                : Double.isFinite(drop) ? SolveStatus.CONVERGED : SolveStatus.NOT_FINITE;
+        return point(status(flowRate, drop), flowRate, temperature, drop);
+    }
+
+    /** How a flow [m3/s] through a filter with a drop [Pa] ended. */
+    public static SolveStatus status(double flowRate, double drop) {
+        if (flowRate == 0) {
+            return SolveStatus.NO_FLOW;
+        }
+        return Double.isFinite(drop) ? SolveStatus.CONVERGED : SolveStatus.NOT_FINITE;
+    }
+
+    /** The state of the stand at a flow [m3/s], temperature [K] and drop [Pa]. */
+    public static OperatingPoint point(SolveStatus status, double flowRate, double temperature, double drop) {
         return new OperatingPoint(
                 status,
                 0,

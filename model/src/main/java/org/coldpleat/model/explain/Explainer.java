@@ -2,7 +2,6 @@ package org.coldpleat.model.explain;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.model.steady.OpenTemperatures;
@@ -92,8 +91,8 @@ public final class Explainer {
             return ChainEnds.link(
                     "noValve", Kind.TEMPERATURE, Double.NaN, List.of(points.drop("coldDrop", resolved.from())));
         }
-        OpenTemperatures openings = OpeningFinder.over(resolved.from(), resolved.to())
-                .find(at -> model.ratio(model.heldShutAt(at, Optional.empty())));
+        OpenTemperatures openings =
+                OpeningFinder.over(resolved.from(), resolved.to()).find(model.heldShutSolver()::ratioAt);
         boolean opens = openings.kind() == OpenTemperatures.Kind.BELOW;
         double at = opens ? openings.warmestOpen() : openings.greatestAt();
         List<Explanation> inputs = new ArrayList<>();

@@ -158,6 +158,11 @@ public record FilterAssembly(
         return solver.state();
     }
 
+    /** Solves the filter at one flow and oil after another. */
+    public FilterSolver solver() {
+        return new FilterSolver(this, null);
+    }
+
     /** The filter as one law of its total flow, for a circuit. */
     public PressureDropLaw law() {
         return new Law(this, null);

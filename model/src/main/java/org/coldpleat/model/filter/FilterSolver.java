@@ -22,9 +22,14 @@ import org.coldpleat.shared.source.Source;
  * and carries what it leaves over to first order; far from the answer it looks exactly.
  */
 @Source("even inflow and outflow along annulus and tube: derived here by integrating the local flow")
-final class FilterSolver implements DropFollower {
+public final class FilterSolver implements DropFollower {
     private static final int MAX_STEPS = 100;
     private static final double TOLERANCE = 2e-15;
+
+    /** Relative miss that leaves nothing but rounding after its step [1]. */
+    private static final double SETTLED = 1e-8;
+
+    private static final int JOINT_STEPS = 8;
 
     /** Relative miss from which one step is not enough and the bracketed search is used [1]. */
     private static final double FAR = 0.05;
@@ -109,6 +114,17 @@ final class FilterSolver implements DropFollower {
             miss = 0;
             searchBlock(flow);
         }
+    }
+
+    /** Looks at a flow [m3/s] until everything has settled. */
+    public void settle(double flow) {
+        for (int i = 0; i < JOINT_STEPS; i++) {
+            look(flow, false);
+            if (converged && miss <= SETTLED) {
+                return;
+            }
+        }
+        look(flow, true);
     }
 
     /** One step of the flow through the filter beside its block valve; false if that is not enough. */
@@ -285,7 +301,46 @@ final class FilterSolver implements DropFollower {
         return converged;
     }
 
-    FilterState state() {
+    /** Difference over opening pressure of the valve closest to opening or furthest open [1]; 0 without a valve. */
+    public double leadingRatio() {
+        return leads() ? elementRatio() : blockRatio();
+    }
+
+    /** Difference across that valve [Pa]. */
+    public double leadingDifference() {
+        return leads() ? difference : totalDrop;
+    }
+
+    private boolean leads() {
+        return elementRatio() >= blockRatio();
+    }
+
+    private double elementRatio() {
+        return elementValve == null ? 0 : difference / elementValve.openingPressure();
+    }
+
+    private double blockRatio() {
+        return blockValve == null ? 0 : totalDrop / blockValve.openingPressure();
+    }
+
+    /** Flow through filter and valves of the last look [m3/s]. */
+    public double flow() {
+        return totalFlow;
+    }
+
+    /** Drop over the pleat pack [Pa]. */
+    public double elementDrop() {
+        return elementFluid.dynamicViscosity() * filter.elementResistance() * mediumFlow;
+    }
+
+    /** Share of the total flow that is not filtered [1], as {@link FilterState#bypassShare}. */
+    public double bypassShare() {
+        double block = blockValve == null ? 0 : blockValve.flowRate(totalDrop, fluid);
+        return totalFlow == 0 ? 0 : Math.max(0, (elementValveFlow + block) / totalFlow);
+    }
+
+    /** The last look with everything in it. */
+    public FilterState state() {
         double mu = fluid.dynamicViscosity();
         double through = dome ? elementValveFlow : 0;
         double along = mu * (mediumFlow / 3 + through / 2);

@@ -51,9 +51,12 @@ public record FilterState(
         return elementValve.flowRate() + blockValve.flowRate();
     }
 
-    /** Share of the total flow that is not filtered [1], leaks of shut valves included; 0 at no flow. */
+    /**
+     * Share of the total flow that is not filtered [1], leaks of shut valves included; 0 at no flow, and where a leak runs
+     * backward, since that oil has been filtered.
+     */
     public double bypassShare() {
-        return totalFlow == 0 ? 0 : bypassFlow() / totalFlow;
+        return totalFlow == 0 ? 0 : Math.max(0, bypassFlow() / totalFlow);
     }
 
     /** The valve closest to opening or furthest open. */

@@ -25,26 +25,24 @@ public final class CurveTracer {
         double[] drop = new double[POINTS];
         double[] difference = new double[POINTS];
         double[] share = new double[POINTS];
-        Optional<OperatingPoint> last = Optional.empty();
+        StateSolver solver = model.solver();
         double starved = Double.NaN;
         double suctionLimited = Double.NaN;
         for (int i = POINTS - 1; i >= 0; i--) {
             double at = from + (to - from) * i / (POINTS - 1);
-            SolvedPoint point = model.at(at, last);
-            last = point.near();
-            if (point.point().galleryStarved() && Double.isNaN(starved)) {
+            boolean answer = solver.at(at);
+            if (solver.isStarved() && Double.isNaN(starved)) {
                 starved = at;
             }
-            if (point.point().suctionLimited() && Double.isNaN(suctionLimited)) {
+            if (solver.isSuctionLimited() && Double.isNaN(suctionLimited)) {
                 suctionLimited = at;
             }
             temperature[i] = at;
-            drop[i] = point.isAnswer() ? point.filter().totalDrop() : Double.NaN;
-            difference[i] = point.isAnswer() && model.hasValve()
-                    ? point.filter().leadingValve().pressureDifference()
-                    : Double.NaN;
-            share[i] = point.isAnswer() ? point.filter().bypassShare() : Double.NaN;
+            drop[i] = answer ? solver.totalDrop() : Double.NaN;
+            difference[i] = answer && model.hasValve() ? solver.leadingDifference() : Double.NaN;
+            share[i] = answer ? solver.bypassShare() : Double.NaN;
         }
+        Optional<OperatingPoint> last = solver.point().near();
         return new Traced(new StateCurve(temperature, drop, difference, share), last, starved, suctionLimited);
     }
 }

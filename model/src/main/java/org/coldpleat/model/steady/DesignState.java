@@ -1,8 +1,6 @@
 package org.coldpleat.model.steady;
 
-import java.util.Optional;
 import org.coldpleat.model.change.Design;
-import org.coldpleat.model.circuit.OperatingPoint;
 import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.resolve.input.OperatingState;
 
@@ -15,7 +13,8 @@ public final class DesignState {
     static final DesignState PLUGGED = new DesignState(null);
 
     private final StateModel model;
-    private Optional<OperatingPoint> near = Optional.empty();
+    private StateSolver solver;
+    private StateSolver heldShut;
 
     DesignState(StateModel model) {
         this.model = model;
@@ -59,9 +58,8 @@ public final class DesignState {
         if (model == null) {
             return Double.POSITIVE_INFINITY;
         }
-        SolvedPoint point = model.heldShutAt(temperature, near);
-        near = point.near();
-        return point.isAnswer() ? model.ratio(point) : Double.NaN;
+        heldShut = heldShut == null ? model.heldShutSolver() : heldShut;
+        return heldShut.ratioAt(temperature);
     }
 
     /** Share of the oil that goes round the medium [1]. NaN without an answer. */
@@ -69,8 +67,7 @@ public final class DesignState {
         if (model == null) {
             return 1;
         }
-        SolvedPoint point = at(temperature);
-        return point.isAnswer() ? point.filter().bypassShare() : Double.NaN;
+        return answers(temperature) ? solver.bypassShare() : Double.NaN;
     }
 
     /** What the medium must bear [Pa]. NaN without an answer. */
@@ -78,14 +75,12 @@ public final class DesignState {
         if (model == null) {
             return Double.POSITIVE_INFINITY;
         }
-        SolvedPoint point = at(temperature);
-        return point.isAnswer() ? point.filter().elementDrop() : Double.NaN;
+        return answers(temperature) ? solver.elementDrop() : Double.NaN;
     }
 
-    private SolvedPoint at(double temperature) {
-        SolvedPoint point = model.at(temperature, near);
-        near = point.near();
-        return point;
+    private boolean answers(double temperature) {
+        solver = solver == null ? model.solver() : solver;
+        return solver.at(temperature);
     }
 
     /**

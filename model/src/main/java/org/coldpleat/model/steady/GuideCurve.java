@@ -22,19 +22,17 @@ public record GuideCurve(double from, double to, double[] values, List<Optional<
     public static GuideCurve of(StateModel model, double from, double to) {
         double[] values = new double[CELLS + 1];
         List<Optional<OperatingPoint>> points = new ArrayList<>();
-        Optional<OperatingPoint> near = Optional.empty();
+        StateSolver solver = model.heldShutSolver();
         for (int i = CELLS; i >= 0; i--) {
-            SolvedPoint point = model.heldShutAt(from + (to - from) * i / CELLS, near);
-            near = point.near();
-            points.add(0, near);
-            values[i] = logRatio(model, point);
+            values[i] = logRatio(solver.ratioAt(from + (to - from) * i / CELLS));
+            points.add(0, solver.point().near());
         }
         return new GuideCurve(from, to, values, List.copyOf(points));
     }
 
     /** Logarithm of the ratio [1] of a point held shut; {@code NaN} without an answer. */
-    static double logRatio(StateModel model, SolvedPoint heldShut) {
-        return heldShut.isAnswer() ? Math.log(Math.max(SMALLEST_RATIO, model.ratio(heldShut))) : Double.NaN;
+    static double logRatio(double ratio) {
+        return Math.log(Math.max(SMALLEST_RATIO, ratio));
     }
 
     /** True if every point has an answer. */

@@ -2,8 +2,6 @@ package org.coldpleat.model.steady;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import org.coldpleat.model.circuit.OperatingPoint;
 import org.coldpleat.model.numerics.BracketedRoot;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
@@ -41,22 +39,25 @@ public final class GuidedOpening {
     private static final double TIMES = 2;
 
     private final StateModel model;
+    private final StateSolver solver;
     private final GuideCurve guide;
     private final List<Look> looks = new ArrayList<>();
     private int count;
 
     /** A temperature looked at [K], the value there, and what the draw adds to the guide [1]. */
-    private record Look(double temperature, double value, double added, Optional<OperatingPoint> point) {}
+    private record Look(double temperature, double value, double added) {}
 
-    public GuidedOpening(StateModel model, GuideCurve guide) {
+    /** @param solver of the model with every valve held shut; each look starts from where its last solve ended */
+    public GuidedOpening(StateModel model, GuideCurve guide, StateSolver solver) {
         this.model = model;
         this.guide = guide;
+        this.solver = solver;
     }
 
-    /** Takes a point solved before. */
-    public void know(double temperature, SolvedPoint heldShut) {
+    /** Takes a ratio [1] of the valve held shut that was solved for before; NaN is no answer. */
+    public void know(double temperature, double ratio) {
         if (temperature >= guide.from() && temperature <= guide.to()) {
-            insert(temperature, GuideCurve.logRatio(model, heldShut), heldShut.near());
+            insert(temperature, GuideCurve.logRatio(ratio));
         }
     }
 
@@ -200,32 +201,21 @@ public final class GuidedOpening {
                 return known.value();
             }
         }
-        SolvedPoint point = model.heldShutAt(temperature, nearest(temperature));
+        if (looks.isEmpty()) {
+            guide.near(temperature).ifPresent(solver::startAt);
+        }
         count++;
-        double value = GuideCurve.logRatio(model, point);
-        insert(temperature, value, point.near());
+        double value = GuideCurve.logRatio(solver.ratioAt(temperature));
+        insert(temperature, value);
         return value;
     }
 
-    private Optional<OperatingPoint> nearest(double temperature) {
-        Optional<OperatingPoint> best = guide.near(temperature);
-        double away = NARROW;
-        for (Look known : looks) {
-            double distance = Math.abs(known.temperature() - temperature);
-            if (distance < away && known.point().isPresent()) {
-                away = distance;
-                best = known.point();
-            }
-        }
-        return best;
-    }
-
-    private void insert(double temperature, double value, Optional<OperatingPoint> point) {
+    private void insert(double temperature, double value) {
         int place = 0;
         while (place < looks.size() && looks.get(place).temperature() < temperature) {
             place++;
         }
-        looks.add(place, new Look(temperature, value, value - guide.at(temperature), point));
+        looks.add(place, new Look(temperature, value, value - guide.at(temperature)));
     }
 
     private double crossing(Look cold, Look warm) {

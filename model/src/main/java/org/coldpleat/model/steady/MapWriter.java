@@ -1,7 +1,6 @@
 package org.coldpleat.model.steady;
 
 import java.util.Optional;
-import org.coldpleat.model.circuit.OperatingPoint;
 import org.coldpleat.model.progress.Counted;
 import org.coldpleat.model.progress.Progress;
 import org.coldpleat.model.resolve.ResolvedCase;
@@ -32,13 +31,10 @@ public final class MapWriter {
         double[][] share = new double[TEMPERATURES][DRIVES];
         BuiltCandidate candidate = resolved.candidates().get(position);
         boolean whole = new Counted(progress, DRIVES).each(DRIVES, j -> {
-            StateModel model =
-                    new StateModel(resolved.shared(), candidate.filter(), new OperatingState(setting, "", drive[j]));
-            Optional<OperatingPoint> near = Optional.empty();
+            OperatingState state = new OperatingState(setting, "", drive[j]);
+            StateSolver solver = new StateModel(resolved.shared(), candidate.filter(), state).solver();
             for (int i = TEMPERATURES - 1; i >= 0; i--) {
-                SolvedPoint point = model.at(temperature[i], near);
-                share[i][j] = point.isAnswer() ? point.filter().bypassShare() : Double.NaN;
-                near = point.near();
+                share[i][j] = solver.at(temperature[i]) ? solver.bypassShare() : Double.NaN;
             }
         });
         return whole

@@ -43,13 +43,9 @@ public final class QuickCurvesWriter {
     }
 
     private static List<double[]> intervals(ResolvedCase resolved, StateModel model, Optional<OperatingPoint> near) {
-        return OpeningFinder.over(resolved.from(), resolved.to())
-                .find(at -> {
-                    SolvedPoint point = model.heldShutAt(at, near);
-                    return point.isAnswer() ? model.ratio(point) : Double.NaN;
-                })
-                .intervals()
-                .stream()
+        StateSolver solver = model.heldShutSolver();
+        near.ifPresent(solver::startAt);
+        return OpeningFinder.over(resolved.from(), resolved.to()).find(solver::ratioAt).intervals().stream()
                 .map(interval -> new double[] {interval.low(), interval.high()})
                 .toList();
     }

@@ -2,11 +2,9 @@ package org.coldpleat.model.steady;
 
 import java.util.Optional;
 import org.coldpleat.model.circuit.EngineCircuit;
-import org.coldpleat.model.circuit.FlowStand;
 import org.coldpleat.model.circuit.OperatingPoint;
 import org.coldpleat.model.filter.BypassLocation;
 import org.coldpleat.model.filter.FilterAssembly;
-import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.resolve.engine.EngineModel;
 import org.coldpleat.model.resolve.engine.OilLubricant;
 import org.coldpleat.model.resolve.engine.SharedModel;
@@ -75,6 +73,25 @@ public final class StateModel {
         return filter.elementValve().isPresent() || filter.blockValve().isPresent();
     }
 
+    OilLubricant oil() {
+        return oil;
+    }
+
+    /** Speed of the pump [rev/s], or flow of the stand [m3/s]. */
+    double drive() {
+        return drive;
+    }
+
+    /** Solves at one temperature after another. */
+    public StateSolver solver() {
+        return new StateSolver(this, filter, 1);
+    }
+
+    /** The same with every bypass valve held shut; the ratio is that over the true opening pressure. */
+    public StateSolver heldShutSolver() {
+        return new StateSolver(this, heldShut, HELD);
+    }
+
     /** State at an oil temperature [K]. */
     public SolvedPoint at(double temperature) {
         return at(temperature, Optional.empty());
@@ -82,12 +99,18 @@ public final class StateModel {
 
     /** State at an oil temperature [K], starting from a point that is expected to be near. */
     public SolvedPoint at(double temperature, Optional<OperatingPoint> near) {
-        return solve(filter, temperature, near);
+        return solved(solver(), temperature, near);
     }
 
     /** State at an oil temperature [K] with every bypass valve held shut. */
     public SolvedPoint heldShutAt(double temperature, Optional<OperatingPoint> near) {
-        return solve(heldShut, temperature, near);
+        return solved(heldShutSolver(), temperature, near);
+    }
+
+    private static SolvedPoint solved(StateSolver solver, double temperature, Optional<OperatingPoint> near) {
+        near.ifPresent(solver::startAt);
+        solver.at(temperature);
+        return solver.point();
     }
 
     /**
@@ -101,13 +124,5 @@ public final class StateModel {
     /** The same ratio [1] if a stated flow [m3/s] went through the filter however cold. */
     public double ratioAtFlow(double flow, double temperature) {
         return HELD * heldShut.solve(flow, oil.at(temperature)).leadingValve().ratio();
-    }
-
-    private SolvedPoint solve(FilterAssembly assembly, double temperature, Optional<OperatingPoint> near) {
-        OperatingPoint point = circuit.isPresent()
-                ? circuit.get().withFilter(assembly.law()).solve(drive, temperature, near)
-                : new FlowStand(assembly.law(), oil).solve(drive, temperature);
-        Fluid fluid = oil.at(temperature);
-        return new SolvedPoint(point, assembly.solve(point.filterFlow(), fluid), fluid);
     }
 }

@@ -1,7 +1,5 @@
 package org.coldpleat.model.steady;
 
-import java.util.Optional;
-import org.coldpleat.model.circuit.OperatingPoint;
 import org.coldpleat.model.numerics.BracketedRoot;
 import org.coldpleat.model.numerics.GoldenSection;
 import org.coldpleat.shared.source.Source;
@@ -23,14 +21,13 @@ public final class WarmestOpening {
     /** Stretch below which a highest point is not followed any further [K]. */
     private static final double FINEST = 0.1;
 
-    private final StateModel model;
+    private final StateSolver solver;
     private final double from;
     private final double to;
-    private Optional<OperatingPoint> near = Optional.empty();
     private boolean unanswered;
 
     public WarmestOpening(StateModel model, double from, double to) {
-        this.model = model;
+        solver = model.heldShutSolver();
         this.from = from;
         this.to = to;
     }
@@ -72,9 +69,7 @@ public final class WarmestOpening {
     }
 
     private double look(double temperature) {
-        SolvedPoint point = model.heldShutAt(temperature, near);
-        near = point.near();
-        double value = point.isAnswer() ? Math.log(Math.max(SMALLEST_RATIO, model.ratio(point))) : Double.NaN;
+        double value = Math.log(Math.max(SMALLEST_RATIO, solver.ratioAt(temperature)));
         unanswered |= Double.isNaN(value);
         return value;
     }

@@ -11,6 +11,7 @@ import org.coldpleat.model.resolve.candidate.BuiltCandidate;
 import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.model.steady.SolvedPoint;
 import org.coldpleat.model.steady.StateModel;
+import org.coldpleat.model.steady.StateSolver;
 
 /** One candidate in the service of its case: flows for any load, and the plan to integrate. Work object of one thread. */
 public final class ServiceModel {
@@ -37,9 +38,20 @@ public final class ServiceModel {
         return new StateModel(resolved.shared(), candidate.filter().withElementResistance(resistance), operatingState);
     }
 
+    /** Drop over the filter in hot running with a loaded pack [Pa]. */
+    public double hotDrop(double packRatio) {
+        return hotSolver(packRatio).totalDrop();
+    }
+
+    private StateSolver hotSolver(double packRatio) {
+        StateSolver solver = loaded(cycle.running(), packRatio).solver();
+        solver.at(cycle.oilTemperature());
+        return solver;
+    }
+
     /** Hot running with a loaded pack. */
     public SolvedPoint hot(double packRatio) {
-        return loaded(cycle.running(), packRatio).at(cycle.oilTemperature());
+        return hotSolver(packRatio).point();
     }
 
     /** Pack ratio [1] at which the bypass valve opens in a state; none if not up to the limit of the element. */
@@ -69,7 +81,7 @@ public final class ServiceModel {
     /** Difference across the shut valve over its opening pressure [1]. */
     public double valveRatio(OperatingState operatingState, double temperature, double packRatio) {
         StateModel model = loaded(operatingState, packRatio);
-        return model.ratio(model.heldShutAt(temperature, Optional.empty()));
+        return model.heldShutSolver().ratioAt(temperature);
     }
 
     public SizeClasses classes() {
@@ -108,10 +120,7 @@ public final class ServiceModel {
     }
 
     private ServicePlan.HotState hotState(double packRatio) {
-        SolvedPoint point = hot(packRatio);
-        return new ServicePlan.HotState(
-                point.filter().totalFlow(),
-                point.filter().bypassShare(),
-                point.filter().totalDrop());
+        StateSolver solver = hotSolver(packRatio);
+        return new ServicePlan.HotState(solver.totalFlow(), solver.bypassShare(), solver.totalDrop());
     }
 }

@@ -29,6 +29,7 @@ import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.model.steady.OpeningFinder;
 import org.coldpleat.model.steady.SolvedPoint;
 import org.coldpleat.model.steady.StateModel;
+import org.coldpleat.model.steady.StateSolver;
 import org.coldpleat.model.valve.SpringValve;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
@@ -187,7 +188,7 @@ public final class ServiceAnalyzer {
     /** Standard uncertainty of the logarithm of the clean filter's valve ratio [1]. */
     private double valveSigma(OperatingState operatingState, double temperature) {
         List<Map<String, Double>> changes = variants.contributions(position, operatingState, 1, moved ->
-                new double[] {Math.log(moved.ratio(moved.heldShutAt(temperature, Optional.empty())))});
+                new double[] {Math.log(moved.heldShutSolver().ratioAt(temperature))});
         return Variants.norm(changes.get(0));
     }
 
@@ -250,9 +251,7 @@ public final class ServiceAnalyzer {
     }
 
     private double drop(double packRatio) {
-        return Double.isNaN(packRatio)
-                ? Double.NaN
-                : model.hot(packRatio).filter().totalDrop();
+        return Double.isNaN(packRatio) ? Double.NaN : model.hotDrop(packRatio);
     }
 
     private double opening(double packRatio) {
@@ -265,8 +264,9 @@ public final class ServiceAnalyzer {
         if (!loaded.hasValve()) {
             return Double.NaN;
         }
+        StateSolver solver = loaded.heldShutSolver();
         return new OpeningFinder(resolved.from(), resolved.to(), 8, 1, 0.01)
-                .find(at -> loaded.ratio(loaded.heldShutAt(at, Optional.empty())))
+                .find(solver::ratioAt)
                 .warmestOpen();
     }
 
@@ -275,7 +275,7 @@ public final class ServiceAnalyzer {
         if (!clean.hasValve()) {
             return OptionalDouble.empty();
         }
-        double ratio = clean.ratio(clean.heldShutAt(cycle.oilTemperature(), Optional.empty()));
+        double ratio = clean.heldShutSolver().ratioAt(cycle.oilTemperature());
         return OptionalDouble.of(LoadingFactor.hot(1, ratio));
     }
 
