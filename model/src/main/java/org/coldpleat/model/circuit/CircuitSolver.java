@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.coldpleat.model.flow.DropFollower;
-import org.coldpleat.model.flow.FlowWithSlope;
 import org.coldpleat.model.flow.Fluid;
+import org.coldpleat.model.flow.PilotedLaw;
 import org.coldpleat.model.numerics.BracketedNewton;
 import org.coldpleat.shared.source.Source;
 
@@ -238,9 +238,9 @@ public final class CircuitSolver {
             double sensed = outlet ? pumpPressure : galleryPressure;
             double slope = outlet ? pumpSlope : gallerySlope;
             if (relief.law().isPresent()) {
-                FlowWithSlope dumped = relief.law().get().passage(sensed, sump);
+                PilotedLaw.Piloted dumped = relief.law().get().at(sensed, pumpPressure, sump);
                 surplus -= dumped.flowRate();
-                surplusSlope -= dumped.slope() * slope;
+                surplusSlope -= dumped.byOpening() * slope + dumped.byDriving() * pumpSlope;
                 if (sensed < relief.setPressure()) {
                     untilRelief = Math.min(untilRelief, (JUST_OPEN * relief.setPressure() - sensed) / slope);
                 }
@@ -311,7 +311,9 @@ public final class CircuitSolver {
             Relief relief = reliefs[i];
             double sensed = relief.sensing() == Relief.Sensing.PUMP_OUTLET ? pumpPressure : galleryPressure;
             double whenIdeal = held && i == holding ? surplus : 0;
-            double flow = relief.law().map(law -> law.flowRate(sensed, sump)).orElse(whenIdeal);
+            double flow = relief.law()
+                    .map(law -> law.at(sensed, pumpPressure, sump).flowRate())
+                    .orElse(whenIdeal);
             dumped += flow;
             reliefFlows.add(flow);
         }

@@ -1,7 +1,7 @@
 package org.coldpleat.model.circuit;
 
-import org.coldpleat.model.flow.FlowLaw;
 import org.coldpleat.model.flow.Fluid;
+import org.coldpleat.model.flow.PilotedLaw;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 
@@ -13,19 +13,15 @@ import org.coldpleat.shared.source.Source;
  * @param override m [Pa s/m3], above 0
  */
 @Source("linearized disc valve at small lift; common practice")
-public record LinearOverride(double setPressure, double override) implements FlowLaw {
+public record LinearOverride(double setPressure, double override) implements PilotedLaw {
     public LinearOverride {
         Require.positive("setPressure", setPressure, "Pa");
         Require.positive("override", override, "Pa s/m3");
     }
 
     @Override
-    public double flowRate(double pressureDifference, Fluid fluid) {
-        return Math.max(0, (pressureDifference - setPressure) / override);
-    }
-
-    @Override
-    public double flowSlope(double pressureDifference, Fluid fluid) {
-        return pressureDifference > setPressure ? 1 / override : 0;
+    public Piloted at(double opening, double driving, Fluid fluid) {
+        return new Piloted(
+                Math.max(0, (opening - setPressure) / override), opening > setPressure ? 1 / override : 0, 0);
     }
 }

@@ -2,18 +2,18 @@ package org.coldpleat.model.circuit;
 
 import java.util.Objects;
 import java.util.Optional;
-import org.coldpleat.model.flow.FlowLaw;
+import org.coldpleat.model.flow.PilotedLaw;
 import org.coldpleat.shared.quantity.Require;
 
 /**
  * Relief valve of the pump: dumps oil from the pump outlet to the sump. An ideal one holds its setting exactly; the
- * others follow a law of the pressure they sense.
+ * others are opened by the pressure they sense, while that of the pump drives the oil through them.
  *
  * @param sensing which pressure moves it
  * @param setPressure where it starts to open [Pa], above 0
- * @param law flow over sensed pressure; empty for the ideal valve
+ * @param law flow over sensed and pump pressure; empty for the ideal valve
  */
-public record Relief(Sensing sensing, double setPressure, Optional<FlowLaw> law) {
+public record Relief(Sensing sensing, double setPressure, Optional<PilotedLaw> law) {
     /** Which pressure moves a relief valve. */
     public enum Sensing {
         PUMP_OUTLET,
@@ -37,7 +37,7 @@ public record Relief(Sensing sensing, double setPressure, Optional<FlowLaw> law)
     }
 
     /** Valve with a law of its own, such as a disc on a spring that can be too small when cold. */
-    public static Relief valve(Sensing sensing, double setPressure, FlowLaw law) {
+    public static Relief valve(Sensing sensing, double setPressure, PilotedLaw law) {
         return new Relief(sensing, setPressure, Optional.of(law));
     }
 }

@@ -8,6 +8,7 @@ import org.coldpleat.model.circuit.Relief;
 import org.coldpleat.model.circuit.SolveStatus;
 import org.coldpleat.model.flow.Drop;
 import org.coldpleat.model.flow.Fluid;
+import org.coldpleat.model.flow.PilotedLaw;
 import org.coldpleat.model.flow.PressureDropLaw;
 import org.coldpleat.model.numerics.BracketedNewton;
 import org.coldpleat.shared.source.Source;
@@ -49,8 +50,9 @@ final class FillStage {
             for (Relief relief : engine.reliefs()) {
                 if (relief.sensing() == Relief.Sensing.PUMP_OUTLET
                         && relief.law().isPresent()) {
-                    surplus -= relief.law().get().flowRate(pressure, fluid);
-                    slope -= relief.law().get().flowSlope(pressure, fluid) * drop.slope();
+                    PilotedLaw.Piloted dumped = relief.law().get().at(pressure, pressure, fluid);
+                    surplus -= dumped.flowRate();
+                    slope -= (dumped.byOpening() + dumped.byDriving()) * drop.slope();
                 } else if (relief.sensing() == Relief.Sensing.PUMP_OUTLET) {
                     double over = pressure / relief.setPressure() - 1;
                     excessSlope = over > excess ? drop.slope() / relief.setPressure() : excessSlope;
@@ -102,8 +104,9 @@ final class FillStage {
         double lowest = Double.POSITIVE_INFINITY;
         for (Relief relief : engine.reliefs()) {
             boolean senses = relief.sensing() == Relief.Sensing.PUMP_OUTLET;
-            double flow =
-                    senses && relief.law().isPresent() ? relief.law().get().flowRate(pressure, fluid) : 0;
+            double flow = senses && relief.law().isPresent()
+                    ? relief.law().get().at(pressure, pressure, fluid).flowRate()
+                    : 0;
             if (senses && relief.law().isEmpty() && relief.setPressure() < lowest) {
                 lowest = relief.setPressure();
                 holding = flows.size();

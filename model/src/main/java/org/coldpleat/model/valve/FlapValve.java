@@ -93,10 +93,12 @@ public record FlapValve(double compliance, double preload, double maximumLift, d
         double rounded = ROUNDING * maximumLift;
         double liftSlope =
                 compliance * Corner.slope(dp - preload, rounding()) * Corner.cappedSlope(free, maximumLift, rounded);
-        FlowWithSlope lifted = slit().passage(Corner.capped(free, maximumLift, rounded), liftSlope, dp, fluid);
+        LiftedSlit slit = slit();
+        double lift = Corner.capped(free, maximumLift, rounded);
+        FlowWithSlope fixed = slit.passage(lift, dp, fluid);
         return new FlowWithSlope(
-                seep * pressureDifference + Math.copySign(lifted.flowRate(), pressureDifference),
-                seep + lifted.slope());
+                seep * pressureDifference + Math.copySign(fixed.flowRate(), pressureDifference),
+                seep + fixed.slope() + slit.byLift(lift, fixed, fluid) * liftSlope);
     }
 
     @Override

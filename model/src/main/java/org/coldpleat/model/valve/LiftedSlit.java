@@ -31,17 +31,20 @@ record LiftedSlit(double edgeLength, double dischargeCoefficient, AdditiveLaw po
         return lift < SHUT ? 0 : law(lift).flowRate(pressureDifference, fluid);
     }
 
-    /** Flow and its slope when the lift changes with the pressure difference by liftSlope [m/Pa]. */
-    FlowWithSlope passage(double lift, double liftSlope, double pressureDifference, Fluid fluid) {
+    /** Flow and its slope at a lift [m] that stays. */
+    FlowWithSlope passage(double lift, double pressureDifference, Fluid fluid) {
+        return lift < SHUT ? new FlowWithSlope(0, 0) : law(lift).passage(pressureDifference, fluid);
+    }
+
+    /** What more lift brings, d(flow)/d(lift) [m2/s], at a lift [m] and the flow it gives. */
+    double byLift(double lift, FlowWithSlope at, Fluid fluid) {
         if (lift < SHUT) {
-            return new FlowWithSlope(0, 0);
+            return 0;
         }
-        FlowWithSlope fixed = law(lift).passage(pressureDifference, fluid);
-        double q = fixed.flowRate();
+        double q = at.flowRate();
         double laminarFall = 2 * entrance(lift) / lift;
         double inertialFall = 2 * inertial(lift) / lift;
-        double relief = q * (fluid.dynamicViscosity() * laminarFall + fluid.density() * inertialFall * Math.abs(q));
-        return new FlowWithSlope(q, fixed.slope() * (1 + relief * liftSlope));
+        return at.slope() * q * (fluid.dynamicViscosity() * laminarFall + fluid.density() * inertialFall * Math.abs(q));
     }
 
     /**

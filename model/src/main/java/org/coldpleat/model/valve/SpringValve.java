@@ -4,6 +4,7 @@ import org.coldpleat.model.flow.AdditiveLaw;
 import org.coldpleat.model.flow.FlowLaw;
 import org.coldpleat.model.flow.FlowWithSlope;
 import org.coldpleat.model.flow.Fluid;
+import org.coldpleat.model.flow.PilotedLaw;
 import org.coldpleat.model.numerics.Corner;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
@@ -47,7 +48,7 @@ public record SpringValve(
         double leak,
         double flowForceFactor,
         double closingPressure)
-        implements FlowLaw {
+        implements FlowLaw, PilotedLaw {
     /** Width of the rounded corners over the opening pressure and over the full lift [1]. */
     private static final double ROUNDING = 1e-3;
 
@@ -154,19 +155,32 @@ public record SpringValve(
 
     @Override
     public FlowWithSlope passage(double pressureDifference, Fluid fluid) {
+        Piloted both = at(pressureDifference, pressureDifference, fluid);
+        return new FlowWithSlope(both.flowRate(), both.byOpening() + both.byDriving());
+    }
+
+    /** The lid is lifted by one pressure against the spring, and against the flow force of the oil that another drives. */
+    @Override
+    public Piloted at(double opening, double driving, Fluid fluid) {
         double seep = leak / fluid.dynamicViscosity();
-        double free = freeLift(pressureDifference);
-        if (free == 0) {
-            return new FlowWithSlope(seep * pressureDifference, seep);
-        }
-        double y = pressureDifference - openingPressure;
+        double y = opening - openingPressure;
         double rounding = ROUNDING * openingPressure;
-        double stiffness = springRate + flowForceRate() * pressureDifference;
-        double freeSlope = (seatArea() * Corner.slope(y, rounding) - free * flowForceRate()) / stiffness;
+        double ramp = Corner.ramp(y, rounding);
+        if (ramp == 0) {
+            return new Piloted(seep * driving, 0, seep);
+        }
+        double stiffness = springRate + flowForceRate() * driving;
+        double free = seatArea() * ramp / stiffness;
         double limit = countedLift();
-        double liftSlope = freeSlope * Corner.cappedSlope(free, limit, ROUNDING * limit);
-        FlowWithSlope lifted = slit().passage(capped(free, limit), liftSlope, pressureDifference, fluid);
-        return new FlowWithSlope(seep * pressureDifference + lifted.flowRate(), seep + lifted.slope());
+        double counted = Corner.cappedSlope(free, limit, ROUNDING * limit);
+        double lift = capped(free, limit);
+        LiftedSlit slit = slit();
+        FlowWithSlope fixed = slit.passage(lift, driving, fluid);
+        double byLift = slit.byLift(lift, fixed, fluid) * counted;
+        return new Piloted(
+                seep * driving + fixed.flowRate(),
+                byLift * seatArea() * Corner.slope(y, rounding) / stiffness,
+                seep + fixed.slope() - byLift * free * flowForceRate() / stiffness);
     }
 
     private double freeLift(double pressureDifference) {

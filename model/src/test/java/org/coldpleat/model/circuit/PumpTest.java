@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.coldpleat.model.circuit.Pump.DeliveryPoint;
 import org.coldpleat.model.flow.Fluid;
+import org.coldpleat.model.flow.PilotedLaw;
 import org.junit.jupiter.api.Test;
 
 class PumpTest {
@@ -90,9 +91,10 @@ class PumpTest {
     @Test
     void reliefWithOverrideDumpsInProportionAboveItsSetting() {
         LinearOverride relief = new LinearOverride(350e3, 2e8);
-        assertEquals(0, relief.flowRate(340e3, OIL));
-        assertEquals(2.5e-4, relief.flowRate(400e3, OIL), 1e-18);
-        assertEquals(0, relief.flowSlope(350e3, OIL));
-        assertEquals(0.5e-8, relief.flowSlope(350.001e3, OIL), 1e-22);
+        assertEquals(new PilotedLaw.Piloted(0, 0, 0), relief.at(340e3, 500e3, OIL));
+        assertEquals(2.5e-4, relief.at(400e3, 500e3, OIL).flowRate(), 1e-18);
+        assertEquals(0, relief.at(350e3, 500e3, OIL).byOpening());
+        assertEquals(0.5e-8, relief.at(350.001e3, 500e3, OIL).byOpening(), 1e-22);
+        assertEquals(0, relief.at(400e3, 500e3, OIL).byDriving());
     }
 }

@@ -46,9 +46,11 @@ class LiftedSlitTest {
         Fluid oil = new Fluid(0.1, 870);
         LiftedSlit slit = slit(new AdditiveLaw(3e9, 2e9));
         assertEquals(-slit.flowRate(LIFT, 2e5, oil), slit.flowRate(LIFT, -2e5, oil));
-        FlowWithSlope forward = slit.passage(LIFT, 1e-9, 2e5, oil);
-        assertEquals(-forward.flowRate(), slit.passage(LIFT, -1e-9, -2e5, oil).flowRate());
-        assertEquals(forward.slope(), slit.passage(LIFT, -1e-9, -2e5, oil).slope(), 1e-15 * forward.slope());
+        FlowWithSlope forward = slit.passage(LIFT, 2e5, oil);
+        FlowWithSlope backward = slit.passage(LIFT, -2e5, oil);
+        assertEquals(-forward.flowRate(), backward.flowRate());
+        assertEquals(forward.slope(), backward.slope(), 1e-15 * forward.slope());
+        assertEquals(-slit.byLift(LIFT, forward, oil), slit.byLift(LIFT, backward, oil));
     }
 
     @Test
@@ -60,7 +62,8 @@ class LiftedSlitTest {
             double h = 10;
             double ahead = slit.flowRate(LIFT + growth * h, dp + h, oil);
             double behind = slit.flowRate(LIFT - growth * h, dp - h, oil);
-            double slope = slit.passage(LIFT, growth, dp, oil).slope();
+            FlowWithSlope fixed = slit.passage(LIFT, dp, oil);
+            double slope = fixed.slope() + growth * slit.byLift(LIFT, fixed, oil);
             // second-order difference, steps of 5e-5 of the difference and 4e-5 of the lift
             assertEquals((ahead - behind) / (2 * h), slope, 1e-7 * slope);
         }
@@ -71,10 +74,11 @@ class LiftedSlitTest {
         Fluid oil = new Fluid(0.1, 870);
         LiftedSlit slit = slit(AdditiveLaw.NONE);
         assertEquals(0, slit.flowRate(0.9e-10, 2e5, oil));
-        assertEquals(new FlowWithSlope(0, 0), slit.passage(0.9e-10, 1e-9, 2e5, oil));
+        assertEquals(new FlowWithSlope(0, 0), slit.passage(0.9e-10, 2e5, oil));
+        assertEquals(0, slit.byLift(0.9e-10, new FlowWithSlope(1, 1), oil));
         assertEquals(
                 slit.flowRate(1.1e-10, 2e5, oil),
-                slit.passage(1.1e-10, 1e-9, 2e5, oil).flowRate());
+                slit.passage(1.1e-10, 2e5, oil).flowRate());
     }
 
     @Test

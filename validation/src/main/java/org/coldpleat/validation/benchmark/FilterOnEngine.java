@@ -2,9 +2,11 @@ package org.coldpleat.validation.benchmark;
 
 import java.util.Objects;
 import java.util.Optional;
+import org.coldpleat.model.circuit.CircuitSolver;
 import org.coldpleat.model.circuit.EngineCircuit;
 import org.coldpleat.model.circuit.OperatingPoint;
 import org.coldpleat.model.filter.FilterAssembly;
+import org.coldpleat.model.filter.FilterSolver;
 import org.coldpleat.model.filter.FilterState;
 import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.steady.OpeningFinder;
@@ -82,28 +84,9 @@ public record FilterOnEngine(EngineCircuit circuit, FilterAssembly filter) {
      * there is no answer. Each value starts from the one before, so one thread at a time may use it.
      */
     public OpeningFinder.Ratio ratioAt(double speed) {
-        return new RatioOverTemperature(this, speed);
-    }
-
-    /** Keeps the last state as the next start. */
-    private static final class RatioOverTemperature implements OpeningFinder.Ratio {
-        private final FilterOnEngine engine;
-        private final double speed;
-        private Optional<State> last = Optional.empty();
-
-        RatioOverTemperature(FilterOnEngine engine, double speed) {
-            this.engine = engine;
-            this.speed = speed;
-        }
-
-        @Override
-        public double at(double temperature) {
-            State state = engine.solve(speed, temperature, last);
-            if (!state.isAnswer()) {
-                return Double.NaN;
-            }
-            last = Optional.of(state);
-            return state.filter().leadingValve().ratio();
-        }
+        FilterSolver split = filter.solver();
+        CircuitSolver solver = circuit.solver(split);
+        return temperature ->
+                solver.solve(speed, temperature).isAnswer() && split.converged() ? split.leadingRatio() : Double.NaN;
     }
 }

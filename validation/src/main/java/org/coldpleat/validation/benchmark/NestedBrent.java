@@ -87,7 +87,7 @@ public final class NestedBrent {
         for (Relief relief : circuit.reliefs()) {
             double sensed = relief.sensing() == Relief.Sensing.PUMP_OUTLET ? pump : gallery;
             if (relief.law().isPresent()) {
-                surplus -= relief.law().get().flowRate(sensed, oil);
+                surplus -= relief.law().get().at(sensed, pump, oil).flowRate();
             } else {
                 room = Math.min(room, 1 - sensed / relief.setPressure());
             }

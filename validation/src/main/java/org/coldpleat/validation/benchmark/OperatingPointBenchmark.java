@@ -63,6 +63,7 @@ public class OperatingPointBenchmark {
             new InventedOil(90, 13.5));
 
     private final FilterOnEngine engine = new FilterOnEngine(circuit, filter);
+    private final OpeningFinder.Ratio following = engine.ratioAt(SPEED);
     private int call;
 
     private double nextTemperature() {
@@ -74,6 +75,12 @@ public class OperatingPointBenchmark {
     @Benchmark
     public FilterOnEngine.State operatingPoint() {
         return engine.solve(SPEED, nextTemperature());
+    }
+
+    /** Model, one operating point read for its valve ratio alone, from where the last one ended. */
+    @Benchmark
+    public double operatingPointFollowed() {
+        return following.at(nextTemperature());
     }
 
     /** The same job by nested Brent solvers. */

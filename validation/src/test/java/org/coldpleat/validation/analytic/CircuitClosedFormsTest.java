@@ -19,6 +19,7 @@ import org.coldpleat.model.filter.BypassLocation;
 import org.coldpleat.model.filter.FilterAssembly;
 import org.coldpleat.model.filter.FilterState;
 import org.coldpleat.model.flow.Fluid;
+import org.coldpleat.model.flow.PilotedLaw;
 import org.coldpleat.model.valve.SpringValve;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;
@@ -228,8 +229,11 @@ class CircuitClosedFormsTest {
     @Test
     void saturatedReliefActsAsAFixedLeak() {
         double psiV = 3e9;
-        Relief stuck =
-                Relief.valve(Sensing.PUMP_OUTLET, RELIEF, org.coldpleat.model.flow.AdditiveLaw.laminarOnly(psiV));
+        Relief stuck = Relief.valve(
+                Sensing.PUMP_OUTLET,
+                RELIEF,
+                (opening, driving, oil) -> new PilotedLaw.Piloted(
+                        driving / (oil.dynamicViscosity() * psiV), 0, 1 / (oil.dynamicViscosity() * psiV)));
         for (double mu : new double[] {1, 10}) {
             OperatingPoint point = converged(ring(FilterAssembly.ofPack(FILTER), GALLERY, mu, stuck));
             double total = FILTER + GALLERY;
@@ -238,6 +242,33 @@ class CircuitClosedFormsTest {
                     .at(mu + " Pa s")
                     .expected(expected, "Pa")
                     .computed(point.filterDrop())
+                    .withinRelative(1e-9, "exact; the solver stops near rounding");
+        }
+    }
+
+    /**
+     * A disc at its stop that senses the gallery: the pump's pressure drives the oil through it, so that of {@code D n} the
+     * gallery gets {@code D n/(1 + (psi_f + psi_g)/psi_v)} in creeping flow, with {@code psi_v = 32/(pi^2 d x^2)} of the slit.
+     */
+    @Test
+    void discThatSensesTheGalleryDumpsAtThePressureOfThePump() {
+        double seat = 10e-3;
+        double lift = 0.3e-3;
+        Relief disc = Relief.valve(Sensing.GALLERY, 300e3, SpringValve.disc(300e3, seat, 1, lift, 0));
+        double slit = 32 / (Math.PI * Math.PI * seat * lift * lift);
+        Pump pump = Pump.unlimited(8e-6, 0);
+        for (double mu : new double[] {3, 10}) {
+            OperatingPoint point = converged(new EngineCircuit(
+                    pump,
+                    List.of(disc),
+                    FilterAssembly.ofPack(6e9).law(),
+                    Gallery.laminar(1e10),
+                    new OneViscosity(mu, 0)));
+            double expected = mu * 1e10 * 8e-6 * 20 / (1 + (6e9 + 1e10) / slit);
+            check("gallery pressure with a disc at its stop that senses the gallery")
+                    .at(mu + " Pa s")
+                    .expected(expected, "Pa")
+                    .computed(point.galleryPressure())
                     .withinRelative(1e-9, "exact; the solver stops near rounding");
         }
     }

@@ -56,7 +56,10 @@ class NestedBrentTest {
         for (Relief relief : circuit.reliefs()) {
             boolean outlet = relief.sensing() == Relief.Sensing.PUMP_OUTLET;
             double sensed = outlet ? plain.pumpPressure() : plain.galleryPressure();
-            left -= relief.law().orElseThrow().flowRate(sensed, oil);
+            left -= relief.law()
+                    .orElseThrow()
+                    .at(sensed, plain.pumpPressure(), oil)
+                    .flowRate();
         }
         return Math.abs(left / delivered);
     }

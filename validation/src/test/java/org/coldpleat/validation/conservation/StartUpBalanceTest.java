@@ -109,7 +109,8 @@ class StartUpBalanceTest {
             double pumped = result.total().pumpedVolume();
             assertTrue(result.total().unfilteredVolume() <= pumped * (1 + 1e-9), text);
             assertTrue(through <= pumped * (1 + 1e-9), text);
-            assertTrue(result.total().openSeconds() <= result.endTime(), text);
+            // both are sums of pieces of time
+            assertTrue(result.total().openSeconds() <= result.endTime() * (1 + 1e-12), text);
             assertTrue(result.events().size() < 60, text);
             for (StartPoint point : result.series()) {
                 check("flows of medium, bypass and relief against the pump")
