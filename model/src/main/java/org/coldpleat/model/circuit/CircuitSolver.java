@@ -64,6 +64,7 @@ public final class CircuitSolver {
     private double excess;
     private double excessSlope;
     private int holding;
+    private int stiffest;
     private int steps;
 
     CircuitSolver(EngineCircuit circuit, DropFollower filter) {
@@ -169,13 +170,14 @@ public final class CircuitSolver {
     }
 
     private SolveStatus ended() {
-        if (!starved && !film.converged) {
-            return SolveStatus.FILM_TOO_HOT;
-        }
         if (!filter.converged()) {
             return SolveStatus.FILTER_NOT_SPLIT;
         }
-        return isBalanced(ACCEPTED) ? SolveStatus.CONVERGED : SolveStatus.NO_STEADY_STATE;
+        boolean onlyRounding = excess <= ACCEPTED && Math.abs(surplus) <= rounding();
+        if (!isBalanced(ACCEPTED) && !onlyRounding) {
+            return SolveStatus.NO_STEADY_STATE;
+        }
+        return starved || film.converged ? SolveStatus.CONVERGED : SolveStatus.FILM_TOO_HOT;
     }
 
     private double startPressure() {
@@ -232,6 +234,8 @@ public final class CircuitSolver {
         excessSlope = 1;
         holding = -1;
         untilRelief = Double.POSITIVE_INFINITY;
+        stiffest = -1;
+        double greatest = 0;
         for (int i = 0; i < reliefs.length; i++) {
             Relief relief = reliefs[i];
             boolean outlet = relief.sensing() == Relief.Sensing.PUMP_OUTLET;
@@ -241,6 +245,10 @@ public final class CircuitSolver {
                 PilotedLaw.Piloted dumped = relief.law().get().at(sensed, pumpPressure, sump);
                 surplus -= dumped.flowRate();
                 surplusSlope -= dumped.byOpening() * slope + dumped.byDriving() * pumpSlope;
+                if (dumped.byOpening() > greatest) {
+                    greatest = dumped.byOpening();
+                    stiffest = i;
+                }
                 if (sensed < relief.setPressure()) {
                     untilRelief = Math.min(untilRelief, (JUST_OPEN * relief.setPressure() - sensed) / slope);
                 }
@@ -257,8 +265,9 @@ public final class CircuitSolver {
 
     private boolean isBalanced(double tolerance) {
         double scale = Math.max(Math.abs(pumpFlow), galleryFlow);
-        boolean shut = Math.abs(surplus) <= tolerance * scale && excess <= tolerance;
-        boolean held = surplus >= -tolerance * scale && Math.abs(excess) <= tolerance;
+        double allowed = Math.max(tolerance * scale, Math.min(rounding(), ACCEPTED * scale));
+        boolean shut = Math.abs(surplus) <= allowed && excess <= tolerance;
+        boolean held = surplus >= -allowed && Math.abs(excess) <= tolerance;
         return shut || held;
     }
 
@@ -275,6 +284,11 @@ public final class CircuitSolver {
     /** Whether the pickup sets the delivery. */
     public boolean isSuctionLimited() {
         return speed > 0 && circuit.pump().isSuctionLimited(speed, pumpPressure, viscosity);
+    }
+
+    /** What the last digits of the pressures can leave of the surplus [m3/s]. */
+    private double rounding() {
+        return 4 * Math.ulp(Math.max(bearingPressure, pumpPressure)) * Math.abs(surplusSlope);
     }
 
     private OperatingPoint atRest() {
@@ -306,6 +320,8 @@ public final class CircuitSolver {
         }
         List<Double> reliefFlows = new ArrayList<>(reliefs.length);
         boolean held = Math.abs(excess) <= ACCEPTED && surplus > 0;
+        // what rounding of the pressures leaves over goes through the valve that feels a pressure most
+        double left = held ? 0 : surplus;
         double dumped = 0;
         for (int i = 0; i < reliefs.length; i++) {
             Relief relief = reliefs[i];
@@ -314,6 +330,7 @@ public final class CircuitSolver {
             double flow = relief.law()
                     .map(law -> law.at(sensed, pumpPressure, sump).flowRate())
                     .orElse(whenIdeal);
+            flow += i == stiffest ? Math.max(-flow, left) : 0;
             dumped += flow;
             reliefFlows.add(flow);
         }
