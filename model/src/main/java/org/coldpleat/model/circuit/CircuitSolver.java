@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.coldpleat.model.flow.DropFollower;
+import org.coldpleat.model.flow.FlowWithSlope;
 import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.flow.PilotedLaw;
 import org.coldpleat.model.numerics.BracketedNewton;
@@ -38,6 +39,7 @@ public final class CircuitSolver {
     private final EngineCircuit circuit;
     private final Gallery gallery;
     private final Relief[] reliefs;
+    private final Restrictor[] restrictors;
     private final DropFollower filter;
     private final BearingFilm film;
 
@@ -72,6 +74,7 @@ public final class CircuitSolver {
         this.filter = filter;
         gallery = circuit.gallery();
         reliefs = circuit.reliefs().toArray(Relief[]::new);
+        restrictors = gallery.restrictors().toArray(Restrictor[]::new);
         film = new BearingFilm(gallery.bearings(), circuit.lubricant());
     }
 
@@ -209,9 +212,10 @@ public final class CircuitSolver {
             sideFlow = sideDemand;
             film.look(unknown, sideDemand, exact);
             flowSlope = film.flowSlope;
-            for (Restrictor restrictor : gallery.restrictors()) {
-                restrictorFlow += restrictor.flowRate(unknown, sump);
-                flowSlope += restrictor.flowSlope(unknown, sump);
+            for (Restrictor restrictor : restrictors) {
+                FlowWithSlope through = restrictor.passage(unknown, sump);
+                restrictorFlow += through.flowRate();
+                flowSlope += through.slope();
             }
             galleryFlow = film.flow + restrictorFlow;
             pressureSlope = 1;
@@ -265,7 +269,10 @@ public final class CircuitSolver {
 
     private boolean isBalanced(double tolerance) {
         double scale = Math.max(Math.abs(pumpFlow), galleryFlow);
-        double allowed = Math.max(tolerance * scale, Math.min(rounding(), ACCEPTED * scale));
+        double allowed = tolerance * scale;
+        if (Math.abs(surplus) > allowed && Math.abs(surplus) <= ACCEPTED * scale) {
+            allowed = Math.max(allowed, Math.min(rounding(), ACCEPTED * scale));
+        }
         boolean shut = Math.abs(surplus) <= allowed && excess <= tolerance;
         boolean held = surplus >= -allowed && Math.abs(excess) <= tolerance;
         return shut || held;

@@ -7,6 +7,7 @@ import org.coldpleat.model.flow.Drop;
 import org.coldpleat.model.flow.DropFollower;
 import org.coldpleat.model.flow.FlowWithSlope;
 import org.coldpleat.model.flow.Fluid;
+import org.coldpleat.model.flow.PressureDropLaw;
 import org.coldpleat.model.numerics.BracketedNewton;
 import org.coldpleat.model.valve.SpringValve;
 import org.coldpleat.shared.source.Source;
@@ -38,6 +39,7 @@ public final class FilterSolver implements DropFollower {
     private final SpringValve elementValve;
     private final SpringValve blockValve;
     private final DropFollower flap;
+    private final PressureDropLaw holes;
     private final boolean dome;
     private final Fluid own;
 
@@ -72,7 +74,10 @@ public final class FilterSolver implements DropFollower {
         this.own = own;
         elementValve = filter.elementValve().orElse(null);
         blockValve = filter.blockValve().orElse(null);
-        flap = filter.antiDrainFlap().follower();
+        flap = filter.antiDrainFlap() instanceof AdditiveLaw
+                ? null
+                : filter.antiDrainFlap().follower();
+        holes = filter.inletHoles() instanceof AdditiveLaw ? null : filter.inletHoles();
         dome = filter.elementValveLocation() == BypassLocation.DOME;
     }
 
@@ -80,7 +85,6 @@ public final class FilterSolver implements DropFollower {
     public void fill(Fluid other) {
         fluid = other;
         elementFluid = own == null ? other : own;
-        flap.fill(other);
         double mu = fluid.dynamicViscosity();
         double rho = fluid.density();
         AdditiveLaw openings = filter.tubeOpenings();
@@ -93,9 +97,17 @@ public final class FilterSolver implements DropFollower {
         shared = dome ? mu * passages / 2 : 0;
         openLinear = mu * bore.laminar();
         openQuadratic = rho * (bore.inertial() + (dome ? tube.inertial() : 0));
-        if (filter.inletHoles() instanceof AdditiveLaw holes) {
-            openLinear += mu * holes.laminar();
-            openQuadratic += rho * holes.inertial();
+        addOpening(filter.inletHoles());
+        addOpening(filter.antiDrainFlap());
+        if (flap != null) {
+            flap.fill(other);
+        }
+    }
+
+    private void addOpening(PressureDropLaw law) {
+        if (law instanceof AdditiveLaw opening) {
+            openLinear += fluid.dynamicViscosity() * opening.laminar();
+            openQuadratic += fluid.density() * opening.inertial();
         }
     }
 
@@ -194,15 +206,19 @@ public final class FilterSolver implements DropFollower {
             between = difference + shared * (flow + elementValveFlow);
             betweenSlope = differenceByFlow + shared * (1 + bypassByFlow);
         }
-        flap.look(flow, exact);
-        converged &= flap.converged();
-        miss = Math.max(miss, flap.miss());
-        drop = openLinear * flow + openQuadratic * flow * Math.abs(flow) + flap.drop() + between;
-        slope = openLinear + 2 * openQuadratic * Math.abs(flow) + flap.slope() + betweenSlope;
-        if (!(filter.inletHoles() instanceof AdditiveLaw)) {
-            Drop holes = filter.inletHoles().at(flow, fluid);
-            drop += holes.pressureDrop();
-            slope += holes.slope();
+        drop = openLinear * flow + openQuadratic * flow * Math.abs(flow) + between;
+        slope = openLinear + 2 * openQuadratic * Math.abs(flow) + betweenSlope;
+        if (flap != null) {
+            flap.look(flow, exact);
+            converged &= flap.converged();
+            miss = Math.max(miss, flap.miss());
+            drop += flap.drop();
+            slope += flap.slope();
+        }
+        if (holes != null) {
+            Drop at = holes.at(flow, fluid);
+            drop += at.pressureDrop();
+            slope += at.slope();
         }
     }
 
