@@ -29,8 +29,7 @@ class ExportCommandTest {
     private String run(String... words) {
         StringWriter results = new StringWriter();
         StringWriter messages = new StringWriter();
-        int code =
-                CommandLineFace.run(List.of(words), SERVICE, new PrintWriter(results), new PrintWriter(messages));
+        int code = CommandLineFace.run(List.of(words), SERVICE, new PrintWriter(results), new PrintWriter(messages));
         err = messages.toString();
         assertEquals(ExitCode.DONE, code, err);
         return results.toString();
