@@ -91,8 +91,8 @@ class HostileWindowTest {
                 robot,
                 HALF,
                 row -> seen.add(row.field().type().name())
-                        || seen.size() <= NO_AMOUNT.size()
-                                && seen.add(row.field().unit()));
+                        || (seen.size() <= NO_AMOUNT.size()
+                                && seen.add(row.field().unit())));
         assertTrue(typed > NO_AMOUNT.size(), "fields: " + typed);
     }
 
