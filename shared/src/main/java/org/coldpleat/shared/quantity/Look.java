@@ -73,6 +73,7 @@ public enum Look {
     /** Ratio as a power of ten [1]. */
     POWER_RATIO(Kind.RATIO, "%.1e", "%.1e", false);
 
+    /** Least share that is told as more than nothing [1]. */
     private static final double LEAST = 1e-4;
 
     private final Kind kind;
@@ -140,10 +141,11 @@ public enum Look {
             case ROUGH_HOURS ->
                 in(value, Math.max(band, decade(value)), value > 0 && value < 36_000 ? "%.1f h" : pattern);
             case SHARP_PRESSURE -> in(value, band, !inUs && Math.abs(value) < 1000 ? "%.0f Pa" : pattern);
-            case PERCENT ->
-                value > 0 && value < LEAST
-                        ? "<" + in(LEAST, 0, "%.2f %%")
-                        : in(value, band, value > 0 && value < 0.01 ? "%.2f %%" : pattern);
+            case PERCENT -> {
+                boolean below = value > 0 && value < LEAST / 2;
+                yield (below ? "<" : "")
+                        + in(below ? LEAST : value, band, value > 0 && value < 0.01 ? "%.2f %%" : pattern);
+            }
             case CHANGE -> in(value, band, Math.abs(value) < 0.005 ? "%.0f %%" : pattern);
             case TEMPERATURE, PLAIN_TEMPERATURE -> {
                 String text = in(value, band, pattern);

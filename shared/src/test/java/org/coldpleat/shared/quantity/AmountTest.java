@@ -53,6 +53,8 @@ class AmountTest {
         "SHARP_PRESSURE, -1540, -1.54 kPa",
         "PERCENT, 0, 0 %",
         "PERCENT, 0.0099, 0.99 %",
+        "PERCENT, 6e-5, 0.01 %",
+        "PERCENT, 4e-5, <0.01 %",
         "PERCENT, 0.01, 1 %",
         "PERCENT, -0.005, -1 %",
         "CHANGE, 0.0049, 0 %",
