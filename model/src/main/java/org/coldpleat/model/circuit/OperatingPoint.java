@@ -99,7 +99,10 @@ public record OperatingPoint(
         }
         if (residuals.film() > FILM_MISS) {
             notices.add(Notice.of(
-                    "circuit.filmTooHot", Severity.WARNING, "circuit", new Amount(Look.KELVIN, BearingFilm.HOTTEST)));
+                    "circuit.filmTooHot",
+                    Severity.WARNING,
+                    "circuit",
+                    new Amount(Look.PLAIN_TEMPERATURE, BearingFilm.HOTTEST)));
         }
         return List.copyOf(notices);
     }
