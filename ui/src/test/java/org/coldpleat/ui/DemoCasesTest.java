@@ -63,7 +63,8 @@ class DemoCasesTest {
     }
 
     @ParameterizedTest
-    @MethodSource("org.coldpleat.ui.DemoCases#one")
+    @Tag("nightly")
+    @MethodSource("org.coldpleat.ui.DemoCases#all")
     void everyCommandAnswers(Path file) {
         String name = file.toString();
         Run check = run("check", name);
@@ -105,13 +106,6 @@ class DemoCasesTest {
             Run run = run(line);
             assertEquals(0, run.code(), String.join(" ", line) + ": " + run.err());
         }
-    }
-
-    @ParameterizedTest
-    @Tag("nightly")
-    @MethodSource("org.coldpleat.ui.DemoCases#others")
-    void everyCommandAnswersOnTheOtherCases(Path file) {
-        everyCommandAnswers(file);
     }
 
     @Test

@@ -126,8 +126,7 @@ public final class AirTest {
             fastest = Math.max(fastest, velocity);
         }
         if (leakShare > 0.2) {
-            notices.add(Notice.of(
-                    "bench.air.largeLeak", Severity.WARNING, PLACE, new Amount(Look.BENCH_PERCENT, leakShare)));
+            notices.add(Notice.of("bench.air.largeLeak", Severity.WARNING, PLACE, new Amount(Look.PERCENT, leakShare)));
         }
         List<Correction> corrections = new ArrayList<>();
         double leakLnSigma = readings.leak.isEmpty() ? 0.05 : leakShare * 0.2;

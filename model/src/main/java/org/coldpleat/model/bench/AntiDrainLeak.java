@@ -69,11 +69,12 @@ public final class AntiDrainLeak {
         List<Notice> notices = new ArrayList<>();
         Amount amount = new Amount(Look.LEAK, specified);
         String code = specified > SPECIFIED_LEAK ? "bench.leak.aboveSpecified" : "bench.leak.withinSpecified";
-        notices.add(Notice.of(code, Severity.INFO, "anti-drain flap", amount));
+        notices.add(Notice.of(
+                code, Severity.INFO, "anti-drain flap", amount, new Amount(Look.SHARP_LENGTH, SPECIFIED_HEAD)));
         double factor = specified / Math.max(leak, Double.MIN_NORMAL);
         if (factor > 5 || factor < 0.2) {
             notices.add(Notice.of(
-                    "bench.leak.farScaled", Severity.WARNING, "anti-drain flap", new Amount(Look.SHARP_RATIO, factor)));
+                    "bench.leak.farScaled", Severity.WARNING, "anti-drain flap", new Amount(Look.PLAIN_RATIO, factor)));
         }
         return notices;
     }

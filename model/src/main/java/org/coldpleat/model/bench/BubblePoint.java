@@ -105,8 +105,8 @@ public final class BubblePoint {
                     "bench.bubble.oneWeakSpot",
                     Severity.WARNING,
                     PLACE,
-                    new Amount(Look.BENCH_PRESSURE, least),
-                    new Amount(Look.BENCH_PRESSURE, most)));
+                    new Amount(Look.SHARP_PRESSURE, least),
+                    new Amount(Look.SHARP_PRESSURE, most)));
         }
         double immersion = immersionPressure(spots.get(first).depth, liquid.density);
         double diameter = holeDiameter(least, liquid.surfaceTension.value(), liquid.contactAngle);

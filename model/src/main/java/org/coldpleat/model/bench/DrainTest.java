@@ -237,13 +237,13 @@ public final class DrainTest {
                     "bench.drain.hoseDominates",
                     Severity.WARNING,
                     PLACE,
-                    new Amount(Look.BENCH_PERCENT, rig.hose.laminar() / total)));
+                    new Amount(Look.PERCENT, rig.hose.laminar() / total)));
         }
         if (!conflicts.isEmpty()) {
             notices.add(Notice.of("bench.outliers", Severity.WARNING, PLACE, Shown.rows(conflicts)));
         }
         if (scatter > 2) {
-            notices.add(Notice.of("bench.scatter", Severity.WARNING, PLACE, new Amount(Look.SHARP_RATIO, scatter)));
+            notices.add(Notice.of("bench.scatter", Severity.WARNING, PLACE, new Amount(Look.PLAIN_RATIO, scatter)));
         }
         double gain = total / laminar;
         List<Correction> corrections = List.of(

@@ -128,7 +128,7 @@ public final class FiberSizing {
         double error = deviation / Math.sqrt(effectiveCount);
         if (mean < 3) {
             notices.add(
-                    Notice.of("bench.fiber.tooFewPixels", Severity.WARNING, PLACE, new Amount(Look.SHARP_RATIO, mean)));
+                    Notice.of("bench.fiber.tooFewPixels", Severity.WARNING, PLACE, new Amount(Look.PLAIN_RATIO, mean)));
         }
         if (count < 20) {
             notices.add(Notice.of("bench.fiber.fewFibers", Severity.WARNING, PLACE, Shown.count(count)));

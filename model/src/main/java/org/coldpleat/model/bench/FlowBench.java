@@ -97,7 +97,7 @@ public final class FlowBench {
         double spreadOfFlow = flowSpan(readings.rows);
         if (spreadOfFlow < 2) {
             notices.add(Notice.of(
-                    "bench.flow.narrow", Severity.WARNING, "flow bench", new Amount(Look.SHARP_RATIO, spreadOfFlow)));
+                    "bench.flow.narrow", Severity.WARNING, "flow bench", new Amount(Look.PLAIN_RATIO, spreadOfFlow)));
         }
         List<Correction> corrections = new ArrayList<>();
         double laminar = filter.laminar();
@@ -130,8 +130,8 @@ public final class FlowBench {
                     "bench.flow.tareAllowed",
                     Severity.WARNING,
                     "flow bench",
-                    new Amount(Look.BENCH_PERCENT, share.low()),
-                    new Amount(Look.BENCH_PERCENT, share.high())));
+                    new Amount(Look.PERCENT, share.low()),
+                    new Amount(Look.PERCENT, share.high())));
             status = Status.WIDENED;
         } else {
             notices.add(Notice.of("bench.flow.noTare", Severity.WARNING, "flow bench"));
@@ -206,7 +206,7 @@ public final class FlowBench {
         }
         if (fit.degreesOfFreedom() > 0 && fit.scatter() > 2) {
             notices.add(Notice.of(
-                    "bench.scatter", Severity.WARNING, "flow bench", new Amount(Look.SHARP_RATIO, fit.scatter())));
+                    "bench.scatter", Severity.WARNING, "flow bench", new Amount(Look.PLAIN_RATIO, fit.scatter())));
         }
         return notices;
     }

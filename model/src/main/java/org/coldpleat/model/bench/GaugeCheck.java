@@ -67,11 +67,11 @@ public record GaugeCheck(
                     "bench.gauge.useDifferential",
                     Severity.WARNING,
                     "gauges",
-                    new Amount(Look.BENCH_PRESSURE, difference),
-                    new Amount(Look.BENCH_PRESSURE, half),
-                    new Amount(Look.BENCH_PERCENT, relative),
-                    new Amount(Look.BENCH_PRESSURE, fullScale),
-                    new Amount(Look.BENCH_PRESSURE, better)));
+                    new Amount(Look.SHARP_PRESSURE, difference),
+                    new Amount(Look.SHARP_PRESSURE, half),
+                    new Amount(Look.PERCENT, relative),
+                    new Amount(Look.SHARP_PRESSURE, fullScale),
+                    new Amount(Look.SHARP_PRESSURE, better)));
         }
         if (difference < 0.1 * Math.min(before.fullScale, after.fullScale)) {
             notices.add(Notice.of("bench.gauge.lowEnd", Severity.INFO, "gauges"));

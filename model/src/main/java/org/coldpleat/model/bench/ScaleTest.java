@@ -93,18 +93,15 @@ public final class ScaleTest {
             if (ratio > 1) {
                 notices.add(Notice.of("bench.scale.plateInsideSeat", Severity.WARNING, PLACE));
             } else if (ratio < 0.95) {
-                notices.add(Notice.of(
-                        "bench.scale.sealLine", Severity.INFO, PLACE, new Amount(Look.BENCH_PERCENT, 1 - ratio)));
+                notices.add(
+                        Notice.of("bench.scale.sealLine", Severity.INFO, PLACE, new Amount(Look.PERCENT, 1 - ratio)));
             }
         });
         Optional<Measured> closing = readings.reseat.map(r -> {
             double back = force(r, readings);
             if (back < 0.85 * force) {
                 notices.add(Notice.of(
-                        "bench.scale.friction",
-                        Severity.WARNING,
-                        PLACE,
-                        new Amount(Look.BENCH_PERCENT, 1 - back / force)));
+                        "bench.scale.friction", Severity.WARNING, PLACE, new Amount(Look.PERCENT, 1 - back / force)));
             }
             double byScale = Gravity.FREE_FALL * readings.lever.value() * r.standardUncertainty();
             double u = Math.sqrt(Math.pow(byScale, 2)

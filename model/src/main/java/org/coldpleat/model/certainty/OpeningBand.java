@@ -9,8 +9,9 @@ package org.coldpleat.model.certainty;
  * @param high warmer end [K], or positive infinity
  */
 public record OpeningBand(double value, double low, double high) {
-    /** Half the width of the band [K]; infinite if an end is. */
+    /** Half the width of the band, or its one side that ends [K]; 0 if neither does. */
     public double halfWidth() {
-        return (high - low) / 2;
+        double width = Double.isInfinite(low) ? high - value : Double.isInfinite(high) ? value - low : (high - low) / 2;
+        return Double.isFinite(width) ? Math.max(0, width) : 0;
     }
 }

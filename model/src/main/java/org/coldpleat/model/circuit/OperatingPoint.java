@@ -96,7 +96,10 @@ public record OperatingPoint(
         }
         if (status == SolveStatus.FILM_TOO_HOT) {
             notices.add(Notice.of(
-                    "circuit.filmTooHot", Severity.WARNING, "circuit", new Amount(Look.KELVIN, BearingFilm.HOTTEST)));
+                    "circuit.filmTooHot",
+                    Severity.WARNING,
+                    "circuit",
+                    new Amount(Look.PLAIN_TEMPERATURE, BearingFilm.HOTTEST)));
         }
         return List.copyOf(notices);
     }

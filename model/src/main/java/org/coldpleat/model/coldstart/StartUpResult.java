@@ -104,10 +104,10 @@ public record StartUpResult(
     }
 
     private static Amount seconds(double time) {
-        return new Amount(Look.SECONDS, time);
+        return new Amount(Look.DURATION, time);
     }
 
     private static Amount litres(BypassTally tally) {
-        return new Amount(Look.SHARP_VOLUME, tally.unfilteredVolume());
+        return new Amount(Look.VOLUME, tally.unfilteredVolume());
     }
 }

@@ -121,7 +121,7 @@ public record EvidenceCombination(
                             "medium.solidityOutsideLaws",
                             Severity.WARNING,
                             place,
-                            new Amount(Look.THOUSANDTH_RATIO, part.value()))));
+                            new Amount(Look.PLAIN_RATIO, part.value()))));
         }
         return List.copyOf(notices);
     }

@@ -157,8 +157,7 @@ public record BlockingLaw(double exponent, double coefficient) {
 
     /** The finding that the default exponent stands in. */
     public static Notice exponentAssumed(String place) {
-        return Notice.of(
-                "loading.exponentAssumed", Severity.WARNING, place, new Amount(Look.TENTH_RATIO, DEFAULT_EXPONENT));
+        return Notice.of("loading.exponentAssumed", Severity.WARNING, place, new Amount(Look.RATIO, DEFAULT_EXPONENT));
     }
 
     /** ln(R/R0). */

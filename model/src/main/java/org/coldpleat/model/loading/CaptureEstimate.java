@@ -132,6 +132,6 @@ public record CaptureEstimate(
     }
 
     private static Amount percent(double share) {
-        return new Amount(Look.ROUGH_PERCENT, share);
+        return new Amount(Look.PERCENT, share);
     }
 }

@@ -190,7 +190,7 @@ public record ElementLoad(double[] cellAreas, double[][] massPerArea, double[] f
             return List.of();
         }
         return List.of(Notice.of(
-                "loading.elementBlocked", Severity.CAUTION, place, Amount.mass(mass()), Amount.wholePercent(fullness)));
+                "loading.elementBlocked", Severity.CAUTION, place, Amount.mass(mass()), Amount.percent(fullness)));
     }
 
     private static double[][] copy(double[][] values) {

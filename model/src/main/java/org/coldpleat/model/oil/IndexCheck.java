@@ -8,8 +8,7 @@ import java.util.OptionalDouble;
 import org.coldpleat.model.oil.OilResolver.Point;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
-import org.coldpleat.shared.quantity.Amount;
-import org.coldpleat.shared.quantity.Look;
+import org.coldpleat.shared.quantity.Shown;
 
 /** Holds a stated viscosity index against the points of an oil. */
 final class IndexCheck {
@@ -41,9 +40,9 @@ final class IndexCheck {
                         "oil.indexDisagrees",
                         Severity.WARNING,
                         place,
-                        new Amount(Look.WHOLE_RATIO, computed.getAsDouble()),
-                        new Amount(Look.WHOLE_RATIO, stated.value()),
-                        new Amount(Look.WHOLE_RATIO, explained)));
+                        Shown.count(Math.round(computed.getAsDouble())),
+                        Shown.count(Math.round(stated.value())),
+                        Shown.count(Math.round(explained))));
     }
 
     private static OptionalDouble index(List<Point> points, int moved, double lnStep) {

@@ -107,7 +107,7 @@ public record AreaSheet(
                     Severity.WARNING,
                     place,
                     area(first),
-                    new Amount(Look.HUNDREDTH_RATIO, ratio),
+                    new Amount(Look.PLAIN_RATIO, ratio),
                     area(second)));
         }
         return disagree(first, second)
@@ -121,10 +121,10 @@ public record AreaSheet(
     }
 
     private static Amount area(Measured area) {
-        return new Amount(Look.SHEET_AREA, area.value());
+        return new Amount(Look.AREA, area.value());
     }
 
     private static Amount depth(Measured depth) {
-        return new Amount(Look.PLEAT_LENGTH, depth.value());
+        return new Amount(Look.SHARP_LENGTH, depth.value());
     }
 }

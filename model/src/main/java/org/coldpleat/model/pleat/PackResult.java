@@ -88,10 +88,10 @@ public record PackResult(
             notices.add(Notice.of("pleat.channelsUnknown", Severity.WARNING, place));
         }
         if (flags.contains(PackFlag.CROWDED)) {
-            notices.add(Notice.of("pleat.crowded", Severity.WARNING, place, Amount.wholePercent(crowdedShare)));
+            notices.add(Notice.of("pleat.crowded", Severity.WARNING, place, Amount.percent(crowdedShare)));
         }
         if (flags.contains(PackFlag.LEGS_TOUCH)) {
-            notices.add(Notice.of("pleat.legsTouch", Severity.WARNING, place, Amount.wholePercent(touchingShare)));
+            notices.add(Notice.of("pleat.legsTouch", Severity.WARNING, place, Amount.percent(touchingShare)));
         }
         if (flags.contains(PackFlag.GAP_FLOOR_HOLDS)) {
             notices.add(Notice.of("pleat.gapFloorHolds", Severity.INFO, place));

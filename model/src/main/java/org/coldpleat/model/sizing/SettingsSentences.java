@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.coldpleat.model.certainty.OpeningBand;
 import org.coldpleat.model.coldstart.plan.StartPlan;
 import org.coldpleat.model.oil.OilNotices;
 import org.coldpleat.model.resolve.ResolvedCase;
@@ -77,21 +78,21 @@ final class SettingsSentences {
     }
 
     private void opening(Candidate one, Row first, Row last, int state) {
-        double low = first.openings().get(state).value();
-        double high = last.openings().get(state).value();
+        OpeningBand low = first.openings().get(state);
+        OpeningBand high = last.openings().get(state);
         Amount from = Amount.pressure(first.setting());
         Amount to = Amount.pressure(last.setting());
-        if (Double.isInfinite(low)) {
+        if (Double.isInfinite(low.value())) {
             return;
         }
-        if (Double.isInfinite(high)) {
+        if (Double.isInfinite(high.value())) {
             OptionalDouble shut = leastShut(one, state);
             say(
                     "settings.movesToShut",
                     states.get(state),
                     one,
                     from,
-                    Amount.temperature(low),
+                    temperature(low),
                     shut.isPresent() ? Amount.pressure(shut.getAsDouble()) : to);
         } else {
             say(
@@ -99,11 +100,15 @@ final class SettingsSentences {
                     states.get(state),
                     one,
                     from,
-                    Amount.temperature(low),
+                    temperature(low),
                     to,
-                    Amount.temperature(high),
-                    Amount.difference(low - high));
+                    temperature(high),
+                    Amount.difference(low.value() - high.value()));
         }
+    }
+
+    private static Amount temperature(OpeningBand opening) {
+        return Amount.temperature(opening.value()).withBand(opening.halfWidth());
     }
 
     private static OptionalDouble leastShut(Candidate one, int state) {

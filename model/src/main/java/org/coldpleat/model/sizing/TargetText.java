@@ -133,6 +133,6 @@ public final class TargetText {
     }
 
     private static Shown degrees(double kelvin) {
-        return new Amount(Look.TENTH_TEMPERATURE, kelvin);
+        return new Amount(Look.PLAIN_TEMPERATURE, kelvin);
     }
 }

@@ -92,7 +92,7 @@ public record OpenTemperatures(
         }
         Amount reached = new Amount(Look.TENTH_PERCENT, greatestRatio);
         if (kind == Kind.NEVER && greatestRatio > 1 - BARELY) {
-            Amount place = new Amount(Look.TENTH_TEMPERATURE, greatestAt);
+            Amount place = new Amount(Look.PLAIN_TEMPERATURE, greatestAt);
             notices.add(Notice.of("coldstart.barelyShut", Severity.WARNING, "filter", place, reached));
         } else if (!intervals.isEmpty() && greatestRatio < 1 + BARELY) {
             notices.add(Notice.of("coldstart.barelyOpen", Severity.WARNING, "filter", reached));

@@ -99,13 +99,15 @@ final class AnswerSentences {
         OpeningBand band = result.openingTemperature().orElseThrow();
         StateResult.ShareAt coldest = coldest(result);
         boolean sure = !Double.isInfinite(band.low());
-        Amount high =
-                Double.isInfinite(band.high()) ? Amount.temperature(resolved.to()) : Amount.temperature(band.high());
+        double half = band.halfWidth();
+        Amount high = Double.isInfinite(band.high())
+                ? Amount.temperature(resolved.to())
+                : Amount.temperature(band.high()).withBand(half);
         say(
                 one.operatingState(),
                 sure ? "open.below" : "open.belowOrNever",
-                Amount.temperature(band.value()),
-                sure ? Amount.temperature(band.low()) : Amount.percent(1 - result.chanceOpen()),
+                Amount.temperature(band.value()).withBand(half),
+                sure ? Amount.temperature(band.low()).withBand(half) : Amount.percent(1 - result.chanceOpen()),
                 high,
                 Amount.temperature(coldest.temperature()),
                 Amount.percent(coldest.share().value()));
@@ -130,8 +132,12 @@ final class AnswerSentences {
     private void contrast(StateAnalysis one) {
         Amount naive = Amount.temperature(one.result().fixedFlowOpening());
         if (one.result().openingTemperature().isPresent()) {
-            double opening = one.result().openingTemperature().get().value();
-            say(one.operatingState(), "contrast.fixedFlow", naive, Amount.temperature(opening));
+            OpeningBand opening = one.result().openingTemperature().get();
+            say(
+                    one.operatingState(),
+                    "contrast.fixedFlow",
+                    naive.withBand(opening.halfWidth()),
+                    Amount.temperature(opening.value()).withBand(opening.halfWidth()));
         } else {
             say(one.operatingState(), "contrast.fixedFlowNever", naive);
         }

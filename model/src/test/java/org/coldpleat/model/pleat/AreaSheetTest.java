@@ -72,8 +72,7 @@ class AreaSheetTest {
                 new Measured(Kind.AREA, 71.6 * 0.0254 * 0.0254, 0, Spread.NONE, Provenance.PRINTED, 1, "71.6 in2");
         AreaSheet sheet = sheet(Optional.empty(), Optional.of(stated), NO_GLUE);
         assertEquals("area.factorTwo", code(sheet));
-        assertEquals(
-                "462 cm² (71.6 in²)", sheet.notices().get(0).values().get(0).text());
+        assertEquals("462 cm² (72 in²)", sheet.notices().get(0).values().get(0).text());
         assertEquals("area.factorTwo", code(sheet(Optional.of(strip(0.770)), Optional.empty(), NO_GLUE)));
         assertEquals("area.factorTwo", code(sheet(Optional.of(strip(3.080)), Optional.empty(), NO_GLUE)));
     }
@@ -161,7 +160,7 @@ class AreaSheetTest {
     @Test
     void differingDepthsAreShownInMillimeters() {
         assertEquals(
-                List.of("14.0 mm", "16.5 mm"),
+                List.of("14 mm", "16.5 mm"),
                 AreaSheet.compareDepths(length(14e-3, 0.1e-3), length(16.5e-3, 0.1e-3), "can")
                         .orElseThrow()
                         .values()

@@ -7,10 +7,22 @@ import java.util.Objects;
  *
  * @param look units and digits it is read in; fixes the kind
  * @param value in the SI unit of the kind
+ * @param band half-width of its 95 % band [SI], which takes digits away that it does not allow; 0 if none is stated
  */
-public record Amount(Look look, double value) implements Shown {
+public record Amount(Look look, double value, double band) implements Shown {
     public Amount {
         Objects.requireNonNull(look, "look");
+        Require.notNegative("band", band, look.kind().siUnit());
+    }
+
+    /** An amount without a stated band. */
+    public Amount(Look look, double value) {
+        this(look, value, 0);
+    }
+
+    /** The same with the half-width of its 95 % band [SI]. */
+    public Amount withBand(double halfWidth) {
+        return new Amount(look, value, halfWidth);
     }
 
     /** What the number measures. */
@@ -20,7 +32,7 @@ public record Amount(Look look, double value) implements Shown {
 
     @Override
     public String text(UnitSystem system) {
-        return look.text(value, system);
+        return look.text(value, band, system);
     }
 
     /** A pressure or difference of pressures [Pa]. */
@@ -71,11 +83,6 @@ public record Amount(Look look, double value) implements Shown {
     /** A share of a whole [1]. */
     public static Amount percent(double share) {
         return new Amount(Look.PERCENT, share);
-    }
-
-    /** A share of a whole to whole percent [1]. */
-    public static Amount wholePercent(double share) {
-        return new Amount(Look.WHOLE_PERCENT, share);
     }
 
     /** A change by a share of a whole, with its sign [1]. */

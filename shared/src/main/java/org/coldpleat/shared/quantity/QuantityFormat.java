@@ -107,7 +107,7 @@ public final class QuantityFormat {
     }
 
     /** A number to so many significant digits, zeros at the end kept. */
-    private static BigDecimal significant(BigDecimal number, int digits) {
+    static BigDecimal significant(BigDecimal number, int digits) {
         BigDecimal rounded = number.round(new MathContext(digits, RoundingMode.HALF_UP));
         return rounded.setScale(digits - rounded.precision() + rounded.scale(), RoundingMode.UNNECESSARY);
     }

@@ -21,7 +21,7 @@ class LookTest {
     @ParameterizedTest
     @CsvSource({
         "PRESSURE, 70e3, 70 kPa (10.2 psi), 10.2 psi, 70 kPa",
-        "TEMPERATURE, 263.15, -10.0 °C (14 °F), 14 °F, 263.2 K",
+        "TEMPERATURE, 263.15, -10 °C (14 °F), 14 °F, 263.2 K",
         "TEMPERATURE, 255.3722, -17.8 °C (0 °F), 0 °F, 255.4 K",
         "DIFFERENCE, 18, 18.0 K, 32 °F, 18.0 K",
         "DIFFERENCE, 0.5, 0.5 K, 0.9 °F, 0.5 K",
@@ -49,9 +49,9 @@ class LookTest {
     @EnumSource(Look.class)
     void noLookMixesFamilies(Look look) {
         for (double value : new double[] {1e-7, 3e-4, 0.5, 20, 300, 2e5, 3e7}) {
-            String us = look.text(value, UnitSystem.US);
+            String us = look.text(value, 0, UnitSystem.US);
             assertFalse(NOT_US.matcher(us).find(), us);
-            String si = look.text(value, UnitSystem.SI);
+            String si = look.text(value, 0, UnitSystem.SI);
             assertFalse(US.matcher(si).find() || si.contains("°C"), si);
         }
     }
@@ -78,7 +78,5 @@ class LookTest {
         assertEquals("0.008 in", Look.written("0.2", "mm", UnitSystem.US));
         assertEquals("212 °F", Look.written("100", "°C", UnitSystem.US));
         assertEquals("5 °F", Look.written("3", "K", UnitSystem.US).replace(".4", ""));
-        assertEquals("24 in", Look.written("24", "in", UnitSystem.US));
-        assertEquals("609.60 mm", Look.written("24", "in", UnitSystem.SI));
     }
 }

@@ -11,8 +11,6 @@ import org.coldpleat.shared.quantity.Shown;
 final class Numbers {
     private static final double SMALL = 0.95;
     private static final double ONE_DIGIT = 9.5;
-    /** Pressure from which whole kilopascals are three digits [Pa]. */
-    private static final double THREE_DIGITS_FROM = 99.95e3;
 
     private Numbers() {}
 
@@ -49,7 +47,7 @@ final class Numbers {
     }
 
     static Shown pressure(double pascal) {
-        return new Amount(Math.abs(pascal) < THREE_DIGITS_FROM ? Look.SHARP_PRESSURE : Look.PLAIN_PRESSURE, pascal);
+        return new Amount(Look.SHARP_PRESSURE, pascal);
     }
 
     static Shown flow(double cubicMetersPerSecond) {

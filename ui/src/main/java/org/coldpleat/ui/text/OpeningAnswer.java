@@ -7,9 +7,6 @@ import org.coldpleat.model.certainty.StateResult;
 
 /** The answer to "at which oil temperature does the bypass valve open", in words. */
 final class OpeningAnswer {
-    /** Half band from which no decimal is shown [K or °F]. */
-    private static final double COARSE = 10;
-
     /** Unevenness of a band from which both ends are shown [1]. */
     private static final double SKEWED = 0.15;
 
@@ -36,8 +33,8 @@ final class OpeningAnswer {
         ShownUnit unit = units.temperature();
         boolean coldEnd = Double.isFinite(band.low());
         boolean warmEnd = Double.isFinite(band.high());
-        double half = units.temperatureDifference().of((band.high() - band.low()) / 2);
-        int decimals = coldEnd && warmEnd && half >= COARSE ? 0 : 1;
+        double half = units.temperatureDifference().of(band.halfWidth());
+        int decimals = half > 0 ? Math.max(0, Math.min(1, Figures.decimals(half))) : 1;
         String value = Figures.fixed(unit.of(band.value()), decimals);
         String low = Figures.fixed(unit.of(band.low()), decimals);
         String high = Figures.fixed(unit.of(band.high()), decimals);

@@ -19,6 +19,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** All results as tables. */
 class ExportCommandTest {
+    private static final CaseService SERVICE = CaseService.standard();
+
     @TempDir
     private Path folder;
 
@@ -27,8 +29,7 @@ class ExportCommandTest {
     private String run(String... words) {
         StringWriter results = new StringWriter();
         StringWriter messages = new StringWriter();
-        int code = CommandLineFace.run(
-                List.of(words), CaseService.standard(), new PrintWriter(results), new PrintWriter(messages));
+        int code = CommandLineFace.run(List.of(words), SERVICE, new PrintWriter(results), new PrintWriter(messages));
         err = messages.toString();
         assertEquals(ExitCode.DONE, code, err);
         return results.toString();

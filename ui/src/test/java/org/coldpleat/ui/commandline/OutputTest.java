@@ -38,6 +38,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class OutputTest {
+    private static final CaseService SERVICE = CaseService.standard();
+
     static List<Error> faults(String schema, String json) throws Exception {
         try (InputStream in = CommandLineFace.class.getResourceAsStream(schema)) {
             Schema known = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
@@ -152,8 +154,7 @@ class OutputTest {
         arguments.add(at.resolve("demo-cases/" + demo + "/case.yaml").toString());
         arguments.addAll(List.of(rest).subList(before, rest.length));
         StringWriter out = new StringWriter();
-        CommandLineFace.run(
-                arguments, CaseService.standard(), new PrintWriter(out), new PrintWriter(new StringWriter()));
+        CommandLineFace.run(arguments, SERVICE, new PrintWriter(out), new PrintWriter(new StringWriter()));
         return out.toString();
     }
 

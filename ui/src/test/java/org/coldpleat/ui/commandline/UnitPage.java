@@ -125,9 +125,7 @@ final class UnitPage {
             case SI -> any(List.of(METRIC.subList(0, 1), US, OLD));
             case METRIC -> any(List.of(US));
         };
-        String searched = units == UnitSystem.METRIC
-                ? text.replaceAll("\\([^()]*\\)", "()").replace("24 in of oil", "")
-                : text;
+        String searched = units == UnitSystem.METRIC ? text.replaceAll("\\([^()]*\\)", "()") : text;
         String inches = units == UnitSystem.US ? "" : "|\\d" + INCHES;
         Pattern foreign = Pattern.compile(
                 "(?m)(?:(?:\\d\\)? ?|, |\\[|\\(| {2})(?!in\\b)(?:" + others + ")" + inches + ")" + END + "(?! =).*$");

@@ -81,7 +81,6 @@ class UnitsOfPagesTest {
         VAN + ", compare",
         LAUNCH + ", compare",
         LESSON + ", compare",
-        VAN + ", coldstart --candidate=Short",
         HUT + ", point --candidate=Moss --state=running --temperature=-10C",
         LAUNCH + ", point --candidate=Gull --state=cruising --temperature=8C",
         HUT + ", explain --candidate=Slate",
@@ -92,7 +91,6 @@ class UnitsOfPagesTest {
         LESSON + ", lesson --step=7",
         LESSON + ", service --hours=30",
         LESSON + ", settings --candidate=Half",
-        LESSON + ", confidence --draws=16",
         LESSON + ", size --candidate=Half --for=area --target=never_open_at_0_C_in_running --draws=64",
     })
     void pagesHaveTheUnitsAskedForAndNoOthers(String demo, String command) {
@@ -112,9 +110,11 @@ class UnitsOfPagesTest {
         HUT + ", coldstart",
         LAUNCH + ", coldstart",
         VAN + ", coldstart --sweep",
+        VAN + ", coldstart --candidate=Short",
         HUT + ", service",
         VAN + ", settings",
         VAN + ", confidence --draws=16",
+        LESSON + ", confidence --draws=16",
         LESSON + ", lesson",
     })
     void longPagesHaveTheUnitsAskedForAndNoOthers(String demo, String command) {

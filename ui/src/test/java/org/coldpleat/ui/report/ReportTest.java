@@ -32,6 +32,8 @@ import org.jsoup.nodes.Element;
 import org.jsoup.nodes.Node;
 import org.jsoup.nodes.TextNode;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The report says everything with band and origin, needs nothing from outside, and no text of a case harms it. */
@@ -45,6 +47,15 @@ class ReportTest {
         input = ReportCases.input("half-the-area");
         html = Report.html(input);
         document = Jsoup.parse(html);
+    }
+
+    /** Beside the others, since the report takes seconds to be worked out. */
+    @Nested
+    class InBrowser extends ReportInBrowser {
+        @Override
+        String html() {
+            return html;
+        }
     }
 
     @Test
@@ -179,12 +190,23 @@ class ReportTest {
                 .isEmpty());
     }
 
+    /** Without its duty and its start, which take longest to be worked out. */
     @Test
     void hostileNamesAreTextAndNothingElse() throws IOException {
+        hostileNamesAreText(Files.readString(ReportCases.demo("half-the-area"))
+                .replaceAll("(?m)^(?:start|duty):.*\\R(?:(?:[ #].*)?\\R)*", ""));
+    }
+
+    @Test
+    @Tag("nightly")
+    void hostileNamesAreTextInAllParts() throws IOException {
+        hostileNamesAreText(Files.readString(ReportCases.demo("half-the-area")));
+    }
+
+    private static void hostileNamesAreText(String friendly) throws IOException {
         String first = "<script>alert(1)</script>\\\"' onload=\\\"x &amp; <b>";
         String second = "\\u202Eevil\\u2066 \\u05D0\\u05D1\\u0007" + "x".repeat(60);
-        String text = Files.readString(ReportCases.demo("half-the-area"))
-                .replaceFirst(
+        String text = friendly.replaceFirst(
                         "(?m)^title:.*$",
                         Matcher.quoteReplacement("title: \"</title><script>alert(1)</script>" + "T".repeat(60) + "\""))
                 .replace(

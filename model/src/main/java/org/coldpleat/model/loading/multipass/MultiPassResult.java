@@ -92,7 +92,7 @@ public record MultiPassResult(
                     "loading.terminalNotReached",
                     Severity.WARNING,
                     place,
-                    new Amount(Look.SHARP_HOURS, duration),
+                    new Amount(Look.DURATION, duration),
                     new Amount(Look.SHARP_PRESSURE, pressureDrop)));
         }
         notices.add(Notice.of("loading.dirtScatter", Severity.INFO, place));

@@ -119,10 +119,10 @@ public final class ServiceWriter {
                 code + kind,
                 List.of(one.name()),
                 event.happens()
-                        ? Amount.roughHours(event.time())
+                        ? hours(event, event.time())
                         : Amount.hours(one.last().time()),
-                Amount.roughHours(event.low()),
-                Amount.roughHours(event.high()),
+                hours(event, event.low()),
+                hours(event, event.high()),
                 where);
     }
 
@@ -135,7 +135,7 @@ public final class ServiceWriter {
         List<String> names =
                 List.of(results.get(first).name(), results.get(second).name());
         boolean separated = Math.log(late.time() / early.time()) > reach(early, late);
-        say(separated ? "service.first" : "service.firstNotSeparated", names, Amount.roughHours(early.time()));
+        say(separated ? "service.first" : "service.firstNotSeparated", names, hours(early, early.time()));
         reasons(first, second, names);
     }
 
@@ -145,6 +145,11 @@ public final class ServiceWriter {
         double own = half(early);
         double other = late.happens() ? half(late) : own;
         return Math.sqrt(Math.max(0, own * own + other * other - 2 * shared * shared));
+    }
+
+    /** A life within a band by a factor: each of its numbers is as sharp as that factor allows. */
+    private static Amount hours(ServiceResult.Event event, double time) {
+        return Amount.roughHours(time).withBand(event.happens() ? half(event) * time : 0);
     }
 
     private static double half(ServiceResult.Event event) {

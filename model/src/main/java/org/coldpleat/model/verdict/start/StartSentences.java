@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
+import java.util.stream.DoubleStream;
 import org.coldpleat.model.certainty.ColdStartCandidate;
 import org.coldpleat.model.certainty.StartBand;
 import org.coldpleat.model.coldstart.BypassTally;
@@ -64,23 +66,19 @@ final class StartSentences {
                     List.of(one.name()),
                     Amount.percent(start.valveRatioPeak().value()),
                     Amount.duration(start.valveRatioPeak().time()),
-                    Amount.duration(one.openSeconds().high()));
+                    Amount.duration(one.openSeconds().high())
+                            .withBand(one.openSeconds().halfWidth()));
         } else {
             open(one, start);
         }
     }
 
     private void open(ColdStartCandidate one, StartUpResult start) {
-        say(
-                "start.open",
-                List.of(one.name()),
-                Amount.duration(one.openSeconds().value()),
-                Amount.duration(one.openSeconds().low()),
-                Amount.duration(one.openSeconds().high()),
-                Amount.volume(one.unfilteredVolume().value()),
-                Amount.volume(one.unfilteredVolume().low()),
-                Amount.volume(one.unfilteredVolume().high()),
-                Amount.percent(start.total().bypassShare()));
+        List<Shown> values = new ArrayList<>();
+        values.addAll(banded(one.openSeconds(), Amount::duration));
+        values.addAll(banded(one.unfilteredVolume(), Amount::volume));
+        values.add(Amount.percent(start.total().bypassShare()));
+        say("start.open", List.of(one.name()), values.toArray(Shown[]::new));
         BypassTally fill = start.fill();
         if (start.connected().openSeconds() > 0) {
             closing(one, start);
@@ -94,6 +92,13 @@ final class StartSentences {
         } else if (fill.openSeconds() > 0) {
             say("start.fillOnly", List.of(one.name()), Amount.duration(fill.seconds()));
         }
+    }
+
+    /** A value and the ends of its band. */
+    private static List<Amount> banded(StartBand band, DoubleFunction<Amount> amount) {
+        return DoubleStream.of(band.value(), band.low(), band.high())
+                .mapToObj(value -> amount.apply(value).withBand(band.halfWidth()))
+                .toList();
     }
 
     private void closing(ColdStartCandidate one, StartUpResult start) {
@@ -176,15 +181,15 @@ final class StartSentences {
             StartBand hot = one.band(StartQuantity.HOT_TIME);
             Amount at = Amount.temperature(plan.model().hot());
             if (Double.isFinite(hot.high())) {
+                List<Amount> after = banded(hot, Amount::duration);
+                say("start.hotAt", List.of(), at, after.get(0), after.get(1), after.get(2));
+            } else if (Double.isFinite(hot.value())) {
                 say(
-                        "start.hotAt",
+                        "start.hotOrLater",
                         List.of(),
                         at,
-                        Amount.duration(hot.value()),
-                        Amount.duration(hot.low()),
-                        Amount.duration(hot.high()));
-            } else if (Double.isFinite(hot.value())) {
-                say("start.hotOrLater", List.of(), at, Amount.duration(hot.value()), Amount.duration(one.endTime()));
+                        Amount.duration(hot.value()).withBand(hot.halfWidth()),
+                        Amount.duration(one.endTime()));
             } else {
                 say("start.hotNever", List.of(), at, Amount.duration(one.endTime()));
             }

@@ -5,6 +5,7 @@ import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.Function;
 import org.coldpleat.shared.quantity.Unit;
 import org.jfree.chart.axis.AxisLocation;
 import org.jfree.chart.axis.NumberAxis;
@@ -14,7 +15,7 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.data.Range;
 
-/** Axes in trade units, each with a second axis in the other units that follows the first. */
+/** Axes in the units of a chart; a second axis in the units of its far sides follows the first. */
 public final class Axes {
     private static final RectangleInsets TICK_ROOM = new RectangleInsets(7, 5, 7, 5);
     private static final double NARROW = 45;
@@ -22,7 +23,7 @@ public final class Axes {
 
     private Axes() {}
 
-    /** Oil temperature at the bottom, with a second axis at the top. */
+    /** Oil temperature at the bottom; a second axis is at the top. */
     public static void temperature(XYPlot plot, double fromKelvin, double toKelvin, ChartUnits units) {
         NumberAxis near = degrees(
                 ChartTexts.get("axis.temperature", units.temperature().symbol()),
@@ -30,11 +31,13 @@ public final class Axes {
                 toKelvin - fromKelvin);
         near.setRange(
                 units.temperature().fromSi(fromKelvin), units.temperature().fromSi(toKelvin));
-        NumberAxis far = degrees(units.farTemperature().symbol(), units.farTemperature(), toKelvin - fromKelvin);
         plot.setDomainAxis(0, near);
-        plot.setDomainAxis(1, far);
-        plot.setDomainAxisLocation(1, AxisLocation.TOP_OR_LEFT);
-        follow(near, far, t -> units.farTemperature().fromSi(units.temperature().toSi(t)));
+        units.far().map(ChartUnits::temperature).ifPresent(unit -> {
+            NumberAxis far = degrees(unit.symbol(), unit, toKelvin - fromKelvin);
+            plot.setDomainAxis(1, far);
+            plot.setDomainAxisLocation(1, AxisLocation.TOP_OR_LEFT);
+            follow(near, far, t -> unit.fromSi(units.temperature().toSi(t)));
+        });
     }
 
     /** A linear axis with a label every 5, 10 or 20 K, or twice as many smaller degrees. */
@@ -46,29 +49,32 @@ public final class Axes {
     }
 
     /**
-     * Pressure difference at the left with a second axis at the right, both linear or both logarithmic.
+     * Pressure difference at the left; a second axis is at the right, both linear or both logarithmic.
      *
      * @param low in the pressure unit of the chart
      * @param high in the pressure unit of the chart
      */
     public static void pressure(XYPlot plot, double low, double high, boolean logarithmic, ChartUnits units) {
         ValueAxis near = logarithmic ? new DecadeAxis("") : linear("");
-        ValueAxis far = logarithmic ? new DecadeAxis("") : linear("");
         dress(near, ChartTexts.get("axis.pressure", units.pressure().symbol()));
-        dress(far, units.farPressure().symbol());
         near.setRange(low, high);
         plot.setRangeAxis(0, near);
-        plot.setRangeAxis(1, far);
-        plot.setRangeAxisLocation(1, AxisLocation.BOTTOM_OR_RIGHT);
-        follow(near, far, p -> units.farPressure().fromSi(units.pressure().toSi(p)));
+        far(plot, near, logarithmic ? new DecadeAxis("") : linear(""), units, ChartUnits::pressure);
     }
 
     /** A second axis of flow, at the right of the first. */
     public static void farFlow(XYPlot plot, NumberAxis near, ChartUnits units) {
-        NumberAxis far = linear(units.farFlow().symbol());
-        plot.setRangeAxis(1, far);
-        plot.setRangeAxisLocation(1, AxisLocation.BOTTOM_OR_RIGHT);
-        follow(near, far, q -> units.farFlow().fromSi(units.flow().toSi(q)));
+        far(plot, near, linear(""), units, ChartUnits::flow);
+    }
+
+    private static void far(
+            XYPlot plot, ValueAxis near, ValueAxis far, ChartUnits units, Function<ChartUnits, Unit> quantity) {
+        units.far().map(quantity).ifPresent(unit -> {
+            dress(far, unit.symbol());
+            plot.setRangeAxis(1, far);
+            plot.setRangeAxisLocation(1, AxisLocation.BOTTOM_OR_RIGHT);
+            follow(near, far, value -> unit.fromSi(quantity.apply(units).toSi(value)));
+        });
     }
 
     /** A linear axis with our type. */

@@ -42,11 +42,18 @@ final class StartTimes {
                 : Texts.get("coldstart.band", best, clock(band.low()), clock(band.high()));
     }
 
-    /** A value in a unit with its band, three digits each. */
+    /** A value in a unit with its band, to the digits that the band allows, three at most. */
     static String banded(StartBand band, ShownUnit unit) {
+        double half = unit.ofDifference(band.halfWidth());
         String best = Figures.plain3(unit.of(band.value()));
-        String low = Figures.plain3(unit.of(band.low()));
-        String high = Figures.plain3(unit.of(band.high()));
-        return Double.isNaN(band.value()) || low.equals(high) ? best : Texts.get("coldstart.band", best, low, high);
+        if (!(half > 0) || Figures.plain3(unit.of(band.low())).equals(Figures.plain3(unit.of(band.high())))) {
+            return best;
+        }
+        int decimals = Math.min(Figures.decimals(half), Figures.decimals(unit.of(band.high())) + 1);
+        return Texts.get(
+                "coldstart.band",
+                Figures.rounded(unit.of(band.value()), decimals),
+                Figures.rounded(unit.of(band.low()), decimals),
+                Figures.rounded(unit.of(band.high()), decimals));
     }
 }

@@ -61,7 +61,7 @@ public final class CompareCsv {
         csv.text(Texts.get("csv.evidence"))
                 .text(Texts.get("csv.basisWeight", units.of(Kind.BASIS_WEIGHT).symbol()))
                 .text(Texts.get("csv.solidity"))
-                .text(Texts.get("csv.permeability"))
+                .text(Texts.get("csv.permeability", units.of(Kind.PERMEABILITY).symbol()))
                 .text(Texts.get("csv.channelFactor"))
                 .text(Texts.get("csv.crowded"));
         both("csv.hotDrop", pressure, pressure);
@@ -97,7 +97,7 @@ public final class CompareCsv {
                 sheet.evidence().stream().map(CandidateSheet.EvidenceLine::kind).collect(Collectors.joining("; ")));
         optional(sheet.basisWeight(), units.of(Kind.BASIS_WEIGHT).factor());
         optional(sheet.solidity(), 1);
-        optional(sheet.permeability(), 1);
+        optional(sheet.permeability(), units.of(Kind.PERMEABILITY).factor());
         csv.number(sheet.channelFactor().value()).number(sheet.crowdedShare());
         band(sheet.hotPressureDrop(), units.pressure());
         sheet.openingPressure()

@@ -33,6 +33,7 @@ import org.coldpleat.ui.service.CaseService;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -295,6 +296,7 @@ class BenchWindowTest {
     }
 
     @Test
+    @Tag("nightly")
     void whatIsTypedInAnyUnitIsEchoedAndWhatItAmountsToStandsBesideIt(FxRobot robot) throws Exception {
         write(robot);
         // inches as fractions and decimals, a decimal comma
@@ -324,6 +326,7 @@ class BenchWindowTest {
     }
 
     @Test
+    @Tag("nightly")
     void whereAValueComesFromAndANoteStandBesideIt(FxRobot robot) {
         startNew(robot);
         press(robot, "#addFilter");
@@ -338,6 +341,7 @@ class BenchWindowTest {
     }
 
     @Test
+    @Tag("nightly")
     void aFileThatIsNoTextSaysSoAndLeavesTheBenchAlone(FxRobot robot) throws IOException {
         startNew(robot);
         Path file = state.resolve("picture.yaml");
@@ -348,6 +352,7 @@ class BenchWindowTest {
     }
 
     @Test
+    @Tag("nightly")
     void anotherCaseIsNotShownWithTheResultsOfTheOneBefore(FxRobot robot) throws Exception {
         write(robot);
         WindowProbe.until(60, () -> window.verdictWords().contains("Birch: "));
@@ -359,6 +364,7 @@ class BenchWindowTest {
     }
 
     @Test
+    @Tag("nightly")
     void filtersAreCopiedAndTakenAway(FxRobot robot) {
         startNew(robot);
         press(robot, "#addFilter");
@@ -372,6 +378,7 @@ class BenchWindowTest {
     }
 
     @Test
+    @Tag("nightly")
     void aTestIsOpenedWhereItIsWanted(FxRobot robot) {
         startNew(robot);
         press(robot, "#addFilter");

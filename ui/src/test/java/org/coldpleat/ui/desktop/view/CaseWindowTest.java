@@ -28,6 +28,7 @@ import org.coldpleat.ui.desktop.view.chart.NumberRow;
 import org.coldpleat.ui.desktop.view.chart.PicturePane;
 import org.coldpleat.ui.service.CaseService;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.testfx.api.FxRobot;
@@ -144,6 +145,7 @@ class CaseWindowTest extends HutWindow {
     }
 
     @Test
+    @Tag("nightly")
     void enterGoesOnToTheNextField(FxRobot robot) throws Exception {
         robot.interact(() -> node(PLEATS, TextField.class).requestFocus());
         probe.type(PLEATS, "54");
@@ -154,6 +156,7 @@ class CaseWindowTest extends HutWindow {
     }
 
     @Test
+    @Tag("nightly")
     void badInputKeepsItsTextAndSaysWhy(FxRobot robot) {
         String before = node("#page", TextArea.class).getText();
         probe.type(PLEATS, "plenty");

@@ -94,6 +94,7 @@ class FileWindowTest {
     }
 
     @Test
+    @Tag("nightly")
     void reportIsWrittenBesideTheWindow() throws Exception {
         Path file = folder.resolve("report.html");
         answers.add(file);

@@ -44,7 +44,9 @@ import org.testfx.framework.junit5.Start;
 /** What the window shows while values are being typed. */
 @ExtendWith(ApplicationExtension.class)
 class LiveWindowTest {
-    private static final Path HUT = Path.of("../demo-cases/ridge-hut-generator/case.yaml");
+    /** The case that is worked out soonest. */
+    private static final Path HALF = Path.of("../demo-cases/half-the-area/case.yaml");
+
     private static final String PRESSURE = "#field:candidates[0].bypass.openingPressure";
     /** Filters enough for a comparison that lasts until someone stops it. */
     private static final int MANY = 40;
@@ -68,7 +70,7 @@ class LiveWindowTest {
     @BeforeEach
     void openTheCase(FxRobot robot) throws Exception {
         probe = new WindowProbe(stage, robot);
-        robot.interact(() -> window.open(HUT));
+        robot.interact(() -> window.open(HALF));
         probe.ready();
         Label note = probe.node("#chart-share-note", Label.class);
         // the numbers are in the window only while they are looked at
@@ -158,7 +160,7 @@ class LiveWindowTest {
                     .forEach(tab -> tabs.getSelectionModel().select(tab));
         });
         WindowProbe.until(60, () -> timeline.getAccessibleText() != null);
-        assertTrue(timeline.getAccessibleText().contains("Slate"), timeline.getAccessibleText());
+        assertTrue(timeline.getAccessibleText().contains("Half"), timeline.getAccessibleText());
         probe.picture("start-up");
         assertFalse(probe.has("#chart-coldStart-empty"));
         robot.interact(() -> {
@@ -201,7 +203,7 @@ class LiveWindowTest {
     /** The same case without its start, and without the duty that takes the warming up from it. */
     private static Path withoutStart() throws IOException {
         Path file = Files.createTempFile("coldpleat", ".yaml");
-        String text = Files.readString(HUT);
+        String text = Files.readString(HALF);
         return Files.writeString(file, text.replaceAll("(?m)^(?:start|duty):.*\\R(?:(?:[ #].*)?\\R)*", ""));
     }
 

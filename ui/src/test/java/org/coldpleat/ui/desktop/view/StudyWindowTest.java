@@ -123,7 +123,7 @@ class StudyWindowTest extends HutWindow {
     @Test
     void confidenceShowsItsAdvanceAndCanBeStopped(FxRobot robot) throws Exception {
         robot.interact(
-                () -> probe.node("#study-confidence:draws", TextField.class).setText("256"));
+                () -> probe.node("#study-confidence:draws", TextField.class).setText("64"));
         look(robot, "confidence");
         answered("confidence");
         probe.picture("study-confidence");

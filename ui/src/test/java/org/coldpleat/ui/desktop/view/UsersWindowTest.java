@@ -121,6 +121,7 @@ class UsersWindowTest extends HutWindow {
 
     /** The reading line finds where the curve of a filter meets its opening pressure, within 1 % of the answer on the kelvin scale. */
     @Test
+    @Tag("nightly")
     void whereTheValveOpensIsReadFromThePicture() {
         StateResult copper = window.bench()
                 .orElseThrow()

@@ -40,6 +40,7 @@ import org.coldpleat.ui.service.CaseService;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -95,6 +96,7 @@ class WelcomeWindowTest {
     }
 
     @Test
+    @Tag("nightly")
     void theTourCanBeSkipped(FxRobot robot) {
         robot.interact(() -> probe.node("#tour-skip", Button.class).fire());
         assertFalse(probe.node("#tour", Node.class).isVisible());

@@ -22,6 +22,7 @@ import org.coldpleat.ui.desktop.view.chart.NumberRow;
 import org.coldpleat.ui.desktop.view.part.WindowTexts;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.testfx.framework.junit5.Start;
@@ -141,6 +142,7 @@ class WhatIfWindowTest extends HutWindow {
     }
 
     @Test
+    @Tag("nightly")
     void valuesAreInTheChosenUnits() throws Exception {
         Label value = probe.node("#whatIf-value:opening", Label.class);
         assertTrue(value.getText().contains("kPa"), value.getText());

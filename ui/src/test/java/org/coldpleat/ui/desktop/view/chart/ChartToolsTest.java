@@ -22,6 +22,7 @@ import org.coldpleat.ui.desktop.view.HutWindow;
 import org.coldpleat.ui.desktop.view.WindowProbe;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
@@ -149,6 +150,7 @@ class ChartToolsTest extends HutWindow {
     }
 
     @Test
+    @Tag("nightly")
     void readingFollowsTheCurvesThatWereDrawnAnew() throws Exception {
         press("#chart-pressure-table");
         keys(KeyCode.RIGHT);

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The report as a reader sees it: in a browser, on a phone, on paper. */
-class ReportInBrowserTest {
+abstract class ReportInBrowser {
     /** Opens every fold and measures what is shown; put into a copy of the report, which itself has no script. */
     private static final String PROBE = """
             <pre id="probe"></pre><script>
@@ -48,14 +48,14 @@ class ReportInBrowserTest {
     @TempDir
     private static Path folder;
 
-    private static String html;
     private static Optional<Browser> browser;
 
     @BeforeAll
-    static void write() {
+    static void findBrowser() {
         browser = Browser.find(folder);
-        html = browser.isPresent() ? Report.html(ReportCases.input("half-the-area")) : "";
     }
+
+    abstract String html();
 
     private static Browser browser() {
         assumeTrue(browser.isPresent(), "there is no chromium on this machine; .ci/run installs it");
@@ -68,7 +68,7 @@ class ReportInBrowserTest {
 
     @Test
     void opensWithoutErrorAndAsksNobodyForAnything() throws Exception {
-        Browser.Visit visit = browser().open(page("report.html", html), "--dump-dom");
+        Browser.Visit visit = browser().open(page("report.html", html()), "--dump-dom");
         assertTrue(visit.out().contains("<svg"), "charts");
         assertFalse(visit.messages().contains("CONSOLE"), visit.messages());
         assertEquals(List.of(), browser().asked());
@@ -82,9 +82,9 @@ class ReportInBrowserTest {
 
     @Test
     void chartsShowFoldsOpenAndNothingLeavesTheWindow() throws Exception {
-        Path page = page("probe.html", html.replace("</body>", PROBE));
-        int charts = Jsoup.parse(html).select("figure svg").size();
-        int folds = Jsoup.parse(html).select("details").size();
+        Path page = page("probe.html", html().replace("</body>", PROBE));
+        int charts = Jsoup.parse(html()).select("figure svg").size();
+        int folds = Jsoup.parse(html()).select("details").size();
         for (String size : List.of("1200,900", "520,900")) {
             Browser.Visit visit = browser().open(page, "--dump-dom", "--window-size=" + size);
             String found =
@@ -96,7 +96,7 @@ class ReportInBrowserTest {
     @Test
     void printedChartsStandWholeOnOnePage() throws Exception {
         Path pdf = folder.resolve("print.pdf");
-        browser().open(page("print.html", html), "--no-pdf-header-footer", "--print-to-pdf=" + pdf);
+        browser().open(page("print.html", html()), "--no-pdf-header-footer", "--print-to-pdf=" + pdf);
         int whole = 0;
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             for (int page = 1; page <= document.getNumberOfPages(); page++) {
