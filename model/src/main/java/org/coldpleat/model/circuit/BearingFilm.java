@@ -114,7 +114,7 @@ final class BearingFilm {
         double step = -missing / missByExcess;
         excess += step;
         flow += flowByExcess * step;
-        slopes(pressure);
+        slopes();
         return true;
     }
 
@@ -125,7 +125,7 @@ final class BearingFilm {
             boolean met = Math.abs(missing) <= 1e-13 * heat || newton.isExhausted();
             if (met || i == MAX_STEPS) {
                 converged = met && excess < HOTTEST - temperature;
-                slopes(pressure);
+                slopes();
                 return;
             }
             newton.step(missing, Math.min(missByExcess, -Double.MIN_NORMAL));
@@ -151,7 +151,7 @@ final class BearingFilm {
         missByPressure = flow - lead * conductance;
     }
 
-    private void slopes(double pressure) {
+    private void slopes() {
         residual = miss();
         excessByPressure = -missByPressure / missByExcess;
         flowSlope = conductance + flowByExcess * excessByPressure;
