@@ -17,6 +17,9 @@ public sealed interface PackModel permits PleatPack, FlatPack {
      */
     PackResult solve(double[] mediumResistance);
 
+    /** Medium that the oil passes, whatever it resists [m2]. */
+    double effectiveArea();
+
     /** Pack resistance: pressure drop over viscosity and flow [1/m3], for a medium resistance [1/m]. */
     default double resistance(double mediumResistance) {
         return solve(mediumResistance).resistance();

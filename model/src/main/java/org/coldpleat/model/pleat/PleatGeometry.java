@@ -147,7 +147,8 @@ public record PleatGeometry(
 
     /** Cosine of the angle between a leg and the depth direction [1]. */
     public double legCosine() {
-        return 1 / Math.hypot(1, (upstreamMouth - upstreamEnd) / (2 * legLength()));
+        double tangent = (upstreamMouth - upstreamEnd) / (2 * legLength());
+        return 1 / Math.sqrt(1 + tangent * tangent);
     }
 
     /** The same pleat with another embossing height [m]. */

@@ -109,6 +109,26 @@ public record PleatPack(
     }
 
     @Override
+    public double effectiveArea() {
+        return statedArea.isPresent() ? statedArea.getAsDouble() : solve(1e8).effectiveArea();
+    }
+
+    /** The resistance alone, for less than the price of a whole result. */
+    @Override
+    public double resistance(double mediumResistance) {
+        if (closure.inPlaneRatio() == 0) {
+            return solve(mediumResistance).resistance();
+        }
+        double[] resistance = new double[DEFAULT_CELLS];
+        Arrays.fill(resistance, mediumResistance);
+        FlatPack.requireResistances(resistance);
+        TwoChannelSolver solver = new TwoChannelSolver(geometry, closure, resistance);
+        double ownArea = pleatCount * pleatHeight * areaPerHeight(solver, resistance);
+        double scale = statedArea.orElse(ownArea) / ownArea;
+        return solver.pleatResistance / (pleatCount * pleatHeight * scale);
+    }
+
+    @Override
     public PackResult solve(double mediumResistance) {
         double[] resistance = new double[DEFAULT_CELLS];
         Arrays.fill(resistance, mediumResistance);

@@ -21,6 +21,7 @@ import org.coldpleat.shared.source.Validity;
 @Validity("gap/depth below 0.13; pressure across the sheet nearly linear (error below 0.6 % while lambda t < 1)")
 final class TwoChannelSolver {
     private static final double GAUSS_POINT = 0.5 / Math.sqrt(3);
+    private static final double[] USUAL_ENDS = cellEnds(PleatPack.DEFAULT_CELLS);
 
     private final PleatGeometry geometry;
     private final PleatClosure closure;
@@ -108,15 +109,30 @@ final class TwoChannelSolver {
         return 2.0 / 3 * inPlanePermeability * geometry.thickness() * legCosine;
     }
 
-    private void integrateDrag() {
-        double left = 0;
+    /** Where each cell ends, over the depth [1]. */
+    private static double[] cellEnds(int cells) {
+        double[] ends = new double[cells];
         for (int i = 0; i < cells; i++) {
-            double right = (1 - Math.cos(Math.PI * (i + 1) / cells)) / 2;
+            ends[i] = (1 - Math.cos(Math.PI * (i + 1) / cells)) / 2;
+        }
+        return ends;
+    }
+
+    private void integrateDrag() {
+        double[] ends = cells == PleatPack.DEFAULT_CELLS ? USUAL_ENDS : cellEnds(cells);
+        double left = 0;
+        double inPlane = 0;
+        double slipLength = 0;
+        double sheet = 0;
+        for (int i = 0; i < cells; i++) {
+            double right = ends[i];
             width[i] = (right - left) * legLength;
             double half = (right - left) / 2;
-            double inPlane = closure.inPlaneRatio() * geometry.thickness() / resistance[i];
-            double slipLength = Math.sqrt(inPlane) / closure.slipCoefficient();
-            double sheet = sheetConductance(inPlane, cosine);
+            if (i == 0 || resistance[i] != resistance[i - 1]) {
+                inPlane = closure.inPlaneRatio() * geometry.thickness() / resistance[i];
+                slipLength = Math.sqrt(inPlane) / closure.slipCoefficient();
+                sheet = sheetConductance(inPlane, cosine);
+            }
             addHalfCell(i, left + half / 2, half, inPlane, slipLength, sheet);
             addHalfCell(i + 1, left + 1.5 * half, half, inPlane, slipLength, sheet);
             left = right;

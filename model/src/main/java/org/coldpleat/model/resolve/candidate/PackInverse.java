@@ -29,7 +29,7 @@ final class PackInverse {
 
     /** Solves in logarithms. */
     static Medium of(PackModel pack, double packResistance) {
-        double area = pack.solve(1e8).effectiveArea();
+        double area = pack.effectiveArea();
         double high = Math.log(packResistance * area) + MARGIN;
         double low = high + Math.log(LEAST_SHARE);
         DoubleUnaryOperator excess = ln -> Math.log(pack.resistance(Math.exp(ln))) - Math.log(packResistance);
