@@ -70,7 +70,6 @@ final class StartEquations {
     private final double[] keptElement = new double[KEPT];
     private final Moment[] kept = new Moment[KEPT];
     private int next;
-    private Optional<OperatingPoint> near = Optional.empty();
 
     StartEquations(StartUpSpec spec) {
         this.spec = spec;
@@ -186,6 +185,7 @@ final class StartEquations {
         return moment;
     }
 
+    /** Depends on the state alone, not on what was solved before: a search for an event asks for a moment again and again. */
     private Moment solve(double oil, double element) {
         if (Double.isNaN(oil + element)) {
             throw new NotSolved("temperature");
@@ -195,7 +195,7 @@ final class StartEquations {
         FilterAssembly filter = filter();
         OperatingPoint point = filling
                 ? FillStage.solve(engine, filter.law(held), phase.speed(), oil)
-                : engine.withFilter(filter.law(held)).solve(phase.speed(), oil, near);
+                : engine.withFilter(filter.law(held)).solve(phase.speed(), oil);
         if (!point.status().isAnswer()) {
             throw new NotSolved(point.status().name());
         }
@@ -203,7 +203,6 @@ final class StartEquations {
         if (!inside.converged()) {
             throw new NotSolved("filter");
         }
-        near = filling ? Optional.empty() : Optional.of(point);
         return new Moment(point, inside, sump);
     }
 

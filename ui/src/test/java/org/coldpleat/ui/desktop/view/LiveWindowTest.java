@@ -49,7 +49,7 @@ class LiveWindowTest {
 
     private static final String PRESSURE = "#field:candidates[0].bypass.openingPressure";
     /** Filters enough for a comparison that lasts until someone stops it. */
-    private static final int MANY = 40;
+    private static final int MANY = 150;
 
     /** What stood in the window when its curves were redrawn. */
     private record Shown(boolean stale, String note, List<NumberRow> curves, String page, String verdict) {}
