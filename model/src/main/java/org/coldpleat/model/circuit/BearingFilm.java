@@ -1,5 +1,6 @@
 package org.coldpleat.model.circuit;
 
+import org.coldpleat.model.flow.DropFollower;
 import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.flow.Lubricant;
 import org.coldpleat.model.numerics.BracketedNewton;
@@ -27,9 +28,6 @@ final class BearingFilm {
 
     private static final int MAX_STEPS = 60;
 
-    /** Relative miss of the balance from which one step is not enough [1]. */
-    private static final double FAR = 0.05;
-
     private final Bearings bearings;
     private final Lubricant lubricant;
     private double temperature;
@@ -53,7 +51,6 @@ final class BearingFilm {
     double flow;
     double flowSlope;
     double viscosity;
-    double residual;
     boolean converged;
 
     BearingFilm(Bearings bearings, Lubricant lubricant) {
@@ -82,7 +79,7 @@ final class BearingFilm {
         excess = Math.max(0, hotter);
     }
 
-    /** Largest relative miss [1] of the heat balance before the last step. */
+    /** Relative miss [1] of the heat balance before the last step; 0 for films as cold as the sump. */
     double miss() {
         return heat == 0 ? 0 : Math.abs(missing) / heat;
     }
@@ -108,7 +105,7 @@ final class BearingFilm {
 
     private boolean stepped(double expected, double pressure, double sideFlow) {
         balance(expected, pressure, sideFlow);
-        if (!(miss() <= FAR)) {
+        if (!(miss() <= DropFollower.FAR)) {
             return false;
         }
         double step = -missing / missByExcess;
@@ -152,7 +149,6 @@ final class BearingFilm {
     }
 
     private void slopes() {
-        residual = miss();
         excessByPressure = -missByPressure / missByExcess;
         flowSlope = conductance + flowByExcess * excessByPressure;
     }

@@ -33,9 +33,6 @@ public final class CircuitSolver {
     /** Where a relief valve that was shut is looked at first, over its setting [1]: beyond it the flows change fast. */
     private static final double JUST_OPEN = 1.02;
 
-    /** Relative miss inside films and filter that leaves nothing but rounding after its step [1]. */
-    private static final double SETTLED = 1e-8;
-
     private final EngineCircuit circuit;
     private final Gallery gallery;
     private final Relief[] reliefs;
@@ -112,8 +109,7 @@ public final class CircuitSolver {
         film.enter(temperature, sump, speed);
         double cautious = startPressure();
         double start = known ? Math.max(bearingPressure, 1e-3 * cautious) : cautious;
-        boolean ok = settled(start);
-        status = ok ? SolveStatus.CONVERGED : searched(start);
+        status = settled(start) ? SolveStatus.CONVERGED : searched(start);
         return status;
     }
 
@@ -139,7 +135,10 @@ public final class CircuitSolver {
     }
 
     private boolean isSettled() {
-        return film.converged && filter.converged() && film.miss() <= SETTLED && filter.miss() <= SETTLED;
+        return film.converged
+                && filter.converged()
+                && film.miss() <= DropFollower.SETTLED
+                && filter.miss() <= DropFollower.SETTLED;
     }
 
     private SolveStatus searched(double start) {
@@ -375,6 +374,6 @@ public final class CircuitSolver {
                 Math.abs(pumpFlow - dumped - galleryFlow) / Math.max(Math.abs(pumpFlow), Double.MIN_NORMAL),
                 Math.max(offSetting, offChain),
                 pumped == 0 ? 0 : Math.abs(pumped - spent) / pumped,
-                film.residual);
+                film.miss());
     }
 }

@@ -35,12 +35,4 @@ public record Restrictor(AdditiveLaw one, double count, double crackPressure) {
     public double flowRate(double pressure, Fluid fluid) {
         return count * one.flowRate(Corner.ramp(pressure - crackPressure, ROUNDING * crackPressure), fluid);
     }
-
-    /** Slope of the flow over pressure [m3/(s Pa)]. */
-    public double flowSlope(double pressure, Fluid fluid) {
-        double y = pressure - crackPressure;
-        double width = ROUNDING * crackPressure;
-        double slope = crackPressure == 0 ? 1 : Corner.slope(y, width);
-        return count * one.flowSlope(Corner.ramp(y, width), fluid) * slope;
-    }
 }

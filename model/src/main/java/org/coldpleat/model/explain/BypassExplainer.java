@@ -48,7 +48,7 @@ final class BypassExplainer {
 
     /** Share of the oil that goes round the medium at an oil temperature [K]. */
     Explanation share(double at) {
-        SolvedPoint point = model.at(at, Optional.empty());
+        SolvedPoint point = model.at(at);
         List<Explanation> inputs = new ArrayList<>();
         inputs.add(ChainEnds.link("lookedAt", Kind.TEMPERATURE, at, List.of()));
         inputs.add(points.flow(point));

@@ -37,7 +37,7 @@ final class PointExplainer {
 
     /** Difference across the held valve over its opening pressure. */
     Explanation valveRatio(double at) {
-        SolvedPoint point = model.heldShutAt(at, Optional.empty());
+        SolvedPoint point = model.heldShutAt(at);
         double difference = point.filter().leadingValve().pressureDifference();
         List<Explanation> parts = new ArrayList<>();
         parts.add(flow(point));
@@ -68,7 +68,7 @@ final class PointExplainer {
     }
 
     Explanation drop(String key, double at) {
-        SolvedPoint point = model.at(at, Optional.empty());
+        SolvedPoint point = model.at(at);
         List<Explanation> inputs = new ArrayList<>();
         inputs.add(flow(point));
         inputs.add(viscosity(at));

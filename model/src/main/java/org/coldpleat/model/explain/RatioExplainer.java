@@ -37,7 +37,7 @@ final class RatioExplainer {
         }
         EngineModel engine = resolved.shared().engine().orElseThrow();
         Fluid fluid = resolved.shared().oil().at(at);
-        SolvedPoint point = model.heldShutAt(at, Optional.empty());
+        SolvedPoint point = model.heldShutAt(at);
         double filmRatio = resolved.shared()
                         .oil()
                         .at(Math.max(at, point.point().filmTemperature()))

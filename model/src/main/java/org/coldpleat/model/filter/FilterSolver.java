@@ -27,13 +27,7 @@ public final class FilterSolver implements DropFollower {
     private static final int MAX_STEPS = 100;
     private static final double TOLERANCE = 2e-15;
 
-    /** Relative miss that leaves nothing but rounding after its step [1]. */
-    private static final double SETTLED = 1e-8;
-
     private static final int JOINT_STEPS = 8;
-
-    /** Relative miss from which one step is not enough and the bracketed search is used [1]. */
-    private static final double FAR = 0.05;
 
     private final FilterAssembly filter;
     private final SpringValve elementValve;

@@ -5,6 +5,12 @@ package org.coldpleat.model.flow;
  * so that it settles together with the flow. Work object of one thread; what it found is where it starts the next time.
  */
 public interface DropFollower {
+    /** Relative miss that leaves nothing but rounding after its step [1]. */
+    double SETTLED = 1e-8;
+
+    /** Relative miss from which one step is not enough, so that an inexact look looks exactly [1]. */
+    double FAR = 0.05;
+
     /** Takes other oil. */
     void fill(Fluid fluid);
 

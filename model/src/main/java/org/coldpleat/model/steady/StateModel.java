@@ -103,8 +103,8 @@ public final class StateModel {
     }
 
     /** State at an oil temperature [K] with every bypass valve held shut. */
-    public SolvedPoint heldShutAt(double temperature, Optional<OperatingPoint> near) {
-        return solved(heldShutSolver(), temperature, near);
+    public SolvedPoint heldShutAt(double temperature) {
+        return solved(heldShutSolver(), temperature, Optional.empty());
     }
 
     private static SolvedPoint solved(StateSolver solver, double temperature, Optional<OperatingPoint> near) {

@@ -7,9 +7,6 @@ import org.coldpleat.model.flow.Fluid;
 
 /** Follows the drop over a flap while its flow settles. */
 final class FlapFollower implements DropFollower {
-    /** Relative miss of the flow from which the last drop is no start [1]. */
-    private static final double FAR = 0.05;
-
     private final FlapValve flap;
     private Fluid fluid;
     private double flow;

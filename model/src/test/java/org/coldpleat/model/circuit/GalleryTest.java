@@ -99,7 +99,7 @@ class GalleryTest {
             Restrictor jets = new Restrictor(new AdditiveLaw(4e10, 1e13), 3, crack);
             for (double p : new double[] {99e3, 100_030, 100_080, 150e3, 600e3}) {
                 double numeric = (jets.flowRate(p + 0.01, OIL) - jets.flowRate(p - 0.01, OIL)) / 0.02;
-                assertEquals(numeric, jets.flowSlope(p, OIL), 1e-5 * numeric);
+                assertEquals(numeric, jets.passage(p, OIL).slope(), 1e-5 * numeric);
             }
         }
     }
@@ -107,7 +107,7 @@ class GalleryTest {
     @Test
     void jetsWithoutCheckValvePassOilFromZeroPressureOn() {
         Restrictor jets = new Restrictor(AdditiveLaw.laminarOnly(4e11), 3, 0);
-        assertEquals(3 / (0.01 * 4e11), jets.flowSlope(0, OIL), 1e-20);
+        assertEquals(3 / (0.01 * 4e11), jets.passage(0, OIL).slope(), 1e-20);
         assertEquals(3 * 10 / (0.01 * 4e11), jets.flowRate(10, OIL), 1e-20);
     }
 }

@@ -290,7 +290,7 @@ public final class ServiceAnalyzer {
         Optional<SpringValve> valve =
                 clean.filter().elementValve().or(() -> clean.filter().blockValve());
         Relief relief = engine.get().reliefs().get(0);
-        SolvedPoint point = clean.heldShutAt(cycle.starts().get().winterStart(), Optional.empty());
+        SolvedPoint point = clean.heldShutAt(cycle.starts().get().winterStart());
         if (valve.isEmpty() || !(point.point().galleryPressure() > 0)) {
             return OptionalDouble.empty();
         }
