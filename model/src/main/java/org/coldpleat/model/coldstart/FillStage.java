@@ -6,10 +6,9 @@ import org.coldpleat.model.circuit.EngineCircuit;
 import org.coldpleat.model.circuit.OperatingPoint;
 import org.coldpleat.model.circuit.Relief;
 import org.coldpleat.model.circuit.SolveStatus;
-import org.coldpleat.model.flow.Drop;
+import org.coldpleat.model.filter.FilterSolver;
 import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.flow.PilotedLaw;
-import org.coldpleat.model.flow.PressureDropLaw;
 import org.coldpleat.model.numerics.BracketedNewton;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
@@ -26,12 +25,14 @@ final class FillStage {
 
     private FillStage() {}
 
-    /** Operating point with an empty gallery; the filter's law holds the element's oil already. */
-    static OperatingPoint solve(EngineCircuit engine, PressureDropLaw filter, double speed, double temperature) {
+    /** Operating point with an empty gallery; the pack holds its oil already, and the filter starts from its last flow. */
+    static OperatingPoint solve(EngineCircuit engine, FilterSolver filter, double speed, double temperature) {
         Fluid fluid = engine.lubricant().at(temperature);
         double viscosity = fluid.dynamicViscosity();
         double most = engine.pump().delivery(speed, 0, viscosity);
-        BracketedNewton newton = new BracketedNewton(0, most, 0.5 * most);
+        filter.fill(fluid);
+        double last = filter.flow();
+        BracketedNewton newton = new BracketedNewton(0, most, last > 0 && last < most ? last : 0.5 * most);
         SolveStatus status = speed == 0 ? SolveStatus.NO_FLOW : SolveStatus.MAX_ITERATIONS;
         double flow = 0;
         double pressure = 0;
@@ -40,11 +41,11 @@ final class FillStage {
         boolean held = false;
         for (int i = 0; i < MAX_STEPS && speed > 0; i++) {
             flow = newton.point();
-            Drop drop = filter.at(flow, fluid);
-            pressure = drop.pressureDrop();
+            filter.look(flow, true);
+            pressure = filter.drop();
             delivered = engine.pump().delivery(speed, pressure, viscosity);
             surplus = delivered - flow;
-            double slope = engine.pump().deliverySlope(speed, pressure, viscosity) * drop.slope() - 1;
+            double slope = engine.pump().deliverySlope(speed, pressure, viscosity) * filter.slope() - 1;
             double excess = Double.NEGATIVE_INFINITY;
             double excessSlope = 1;
             for (Relief relief : engine.reliefs()) {
@@ -52,10 +53,10 @@ final class FillStage {
                         && relief.law().isPresent()) {
                     PilotedLaw.Piloted dumped = relief.law().get().at(pressure, pressure, fluid);
                     surplus -= dumped.flowRate();
-                    slope -= (dumped.byOpening() + dumped.byDriving()) * drop.slope();
+                    slope -= (dumped.byOpening() + dumped.byDriving()) * filter.slope();
                 } else if (relief.sensing() == Relief.Sensing.PUMP_OUTLET) {
                     double over = pressure / relief.setPressure() - 1;
-                    excessSlope = over > excess ? drop.slope() / relief.setPressure() : excessSlope;
+                    excessSlope = over > excess ? filter.slope() / relief.setPressure() : excessSlope;
                     excess = Math.max(over, excess);
                 }
             }
@@ -70,6 +71,9 @@ final class FillStage {
                 proposal = Math.min(proposal, flow - excess / excessSlope);
             }
             newton.stepTo(surplus > 0 && excess < 0 ? 1 : -1, proposal);
+        }
+        if (speed == 0) {
+            filter.look(0, true);
         }
         if (!Double.isFinite(pressure)) {
             status = SolveStatus.NOT_FINITE;

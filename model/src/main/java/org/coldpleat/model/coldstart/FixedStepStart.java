@@ -48,7 +48,7 @@ public record FixedStepStart(
         settle(plant, switches, 0, y);
         for (int i = 0; i < steps; i++) {
             double time = i * step;
-            boolean wasOpen = plant.isAnyOpen();
+            boolean wasOpen = plant.hydraulics().isAnyOpen();
             advance(plant, time, y, step);
             double now = (i + 1) * step;
             if (wasOpen) {
@@ -56,8 +56,8 @@ public record FixedStepStart(
                 closed = now;
             }
             boolean full = y[StartEquations.FILTERED] + y[StartEquations.UNFILTERED] >= spec.galleryVolume();
-            if (plant.isFilling() && full) {
-                plant.connect();
+            if (plant.hydraulics().isFilling() && full) {
+                plant.hydraulics().connect();
             }
             if (now > phaseEnd - 0.5 * step && index < phases.size() - 1) {
                 index++;

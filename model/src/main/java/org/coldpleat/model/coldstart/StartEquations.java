@@ -1,22 +1,14 @@
 package org.coldpleat.model.coldstart;
 
-import java.util.Arrays;
-import java.util.Optional;
 import org.coldpleat.model.circuit.Bearings;
-import org.coldpleat.model.circuit.EngineCircuit;
 import org.coldpleat.model.circuit.OperatingPoint;
-import org.coldpleat.model.filter.BypassLocation;
-import org.coldpleat.model.filter.FilterAssembly;
-import org.coldpleat.model.filter.FilterState;
-import org.coldpleat.model.flow.Fluid;
 import org.coldpleat.model.flow.Lubricant;
 import org.coldpleat.model.thermal.TemperatureTrace;
 import org.coldpleat.model.thermal.ThermalModel;
-import org.coldpleat.model.valve.SpringValve;
 
 /**
- * Engine, filter and heat as one set of rates of change. Holds the discrete state (phase, filling or connected, valves
- * held open) and the last circuit solutions; used by one thread.
+ * Engine, filter and heat as one set of rates of change. Holds the phase and, through its hydraulics, the discrete state;
+ * used by one thread.
  */
 final class StartEquations {
     static final int OIL = 0;
@@ -31,24 +23,6 @@ final class StartEquations {
     static final int METAL_LOSS = 9;
     static final int SIZE = 10;
 
-    /** Circuit, filter and oil of the sump at one moment. */
-    record Moment(OperatingPoint point, FilterState filter, Fluid sump) {
-        /** Difference across the element's valve (0) or the block's (1) [Pa]. */
-        double difference(int valve) {
-            return (valve == 0 ? filter.elementValve() : filter.blockValve()).pressureDifference();
-        }
-    }
-
-    /** The circuit has no operating point where the integration wants one. */
-    static final class NotSolved extends RuntimeException {
-        private static final long serialVersionUID = 1;
-
-        NotSolved(String status) {
-            super(status, null, false, false);
-        }
-    }
-
-    private static final int KEPT = 4;
     /** Oil hotter than this [K] is no start any more. */
     private static final double HOTTEST = 600;
     /** How far below every given temperature a trial state may go [K]. */
@@ -59,39 +33,19 @@ final class StartEquations {
     private final ThermalModel heat;
     private final double elementOilMass;
     private final double coldest;
-    private final FilterAssembly[] filters = new FilterAssembly[4];
-    private final boolean[] open = new boolean[2];
-    private final EngineCircuit engine;
-
-    private boolean filling;
+    private final StartHydraulics hydraulics;
     private StartPhase phase;
-
-    private final double[] keptOil = new double[KEPT];
-    private final double[] keptElement = new double[KEPT];
-    private final Moment[] kept = new Moment[KEPT];
-    private int next;
 
     StartEquations(StartUpSpec spec) {
         this.spec = spec;
-        engine = spec.engine();
-        lubricant = engine.lubricant();
+        lubricant = spec.engine().lubricant();
+        hydraulics = new StartHydraulics(spec);
         heat = spec.thermal();
         elementOilMass =
                 heat.elementVolume() * lubricant.at(spec.startTemperature()).density();
         double logged = spec.trace().map(TemperatureTrace::lowest).orElse(spec.startTemperature());
         coldest = Math.min(Math.min(spec.startTemperature(), heat.ambient()), logged) - BELOW;
-        filling = spec.galleryVolume() > 0;
         phase = spec.schedule().phases().get(0);
-        FilterAssembly shut = spec.filter();
-        FilterAssembly both = shut.afterOpening();
-        filters[0] = shut;
-        filters[1] = both.elementValve()
-                .map(v -> shut.withBypass(shut.elementValveLocation(), v))
-                .orElse(shut);
-        filters[2] = both.blockValve()
-                .map(v -> shut.withBypass(BypassLocation.BLOCK, v))
-                .orElse(shut);
-        filters[3] = both;
     }
 
     double[] initialState() {
@@ -102,13 +56,9 @@ final class StartEquations {
         return y;
     }
 
-    boolean isFilling() {
-        return filling;
-    }
-
-    void connect() {
-        filling = false;
-        forget();
+    /** The circuit and what is discrete about it. */
+    StartHydraulics hydraulics() {
+        return hydraulics;
     }
 
     StartPhase phase() {
@@ -117,35 +67,7 @@ final class StartEquations {
 
     void enter(StartPhase other) {
         phase = other;
-        forget();
-    }
-
-    boolean isOpen(int valve) {
-        return open[valve];
-    }
-
-    boolean isAnyOpen() {
-        return open[0] || open[1];
-    }
-
-    /** Marks a valve as opened or shut. */
-    void mark(int valve, boolean nowOpen) {
-        open[valve] = nowOpen;
-        forget();
-    }
-
-    /** Valve of the element (0) or the block (1) as it is now, held open by friction or not. */
-    Optional<SpringValve> valve(int which) {
-        FilterAssembly now = filter();
-        return which == 0 ? now.elementValve() : now.blockValve();
-    }
-
-    private FilterAssembly filter() {
-        return filters[(open[0] ? 1 : 0) + (open[1] ? 2 : 0)];
-    }
-
-    private void forget() {
-        Arrays.fill(kept, null);
+        hydraulics.turn(other.speed());
     }
 
     double oil(double time, double[] y) {
@@ -164,53 +86,19 @@ final class StartEquations {
     /** Throws if an accepted state lies where only trial states may. */
     void requirePlausible(double[] y) {
         if (plausible(y[OIL]) != y[OIL] || plausible(y[ELEMENT]) != y[ELEMENT]) {
-            throw new NotSolved("temperature");
+            throw new StartFailure("temperature");
         }
     }
 
     /** Circuit and filter at a time [s] and state. */
-    Moment at(double time, double[] y) {
-        double oil = oil(time, y);
-        double element = element(time, y);
-        for (int i = 0; i < KEPT; i++) {
-            if (kept[i] != null && keptOil[i] == oil && keptElement[i] == element) {
-                return kept[i];
-            }
-        }
-        Moment moment = solve(oil, element);
-        kept[next] = moment;
-        keptOil[next] = oil;
-        keptElement[next] = element;
-        next = (next + 1) % KEPT;
-        return moment;
-    }
-
-    /** Depends on the state alone, not on what was solved before: a search for an event asks for a moment again and again. */
-    private Moment solve(double oil, double element) {
-        if (Double.isNaN(oil + element)) {
-            throw new NotSolved("temperature");
-        }
-        Fluid sump = lubricant.at(oil);
-        Fluid held = element == oil ? sump : lubricant.at(element);
-        FilterAssembly filter = filter();
-        OperatingPoint point = filling
-                ? FillStage.solve(engine, filter.law(held), phase.speed(), oil)
-                : engine.withFilter(filter.law(held)).solve(phase.speed(), oil);
-        if (!point.status().isAnswer()) {
-            throw new NotSolved(point.status().name());
-        }
-        FilterState inside = filter.solve(point.filterFlow(), sump, held);
-        if (!inside.converged()) {
-            throw new NotSolved("filter");
-        }
-        return new Moment(point, inside, sump);
+    StartHydraulics.Moment at(double time, double[] y) {
+        return hydraulics.at(oil(time, y), element(time, y));
     }
 
     /** Rates of change of all components at a time [s]. */
     double[] rates(double time, double[] y) {
-        Moment moment = at(time, y);
+        StartHydraulics.Moment moment = at(time, y);
         OperatingPoint point = moment.point();
-        FilterState filter = moment.filter();
         double oil = oil(time, y);
         double metal = y[METAL];
         double element = element(time, y);
@@ -220,8 +108,8 @@ final class StartEquations {
         double pumpWork = point.pumpPressure() * point.pumpFlow();
         double friction = 0;
         double filmToMetal = 0;
-        if (!filling && point.bearingFlow() > 0) {
-            Bearings bearings = engine.gallery().bearings();
+        if (!hydraulics.isFilling() && point.bearingFlow() > 0) {
+            Bearings bearings = spec.engine().gallery().bearings();
             double omega = 2 * Math.PI * phase.speed();
             friction = lubricant.at(point.filmTemperature()).dynamicViscosity() * bearings.friction() * omega * omega;
             double loss = bearings.heatLoss();
@@ -232,8 +120,7 @@ final class StartEquations {
         double exchange = heat.metalToOil() * (metal - oil);
         double oilLoss = heat.oilLoss() * (oil - heat.ambient());
         double metalLoss = heat.metalLoss() * (metal - heat.ambient());
-        double flush =
-                filter.mediumFlow() + heat.bypassFlush() * filter.elementValve().flowRate();
+        double flush = moment.mediumFlow() + heat.bypassFlush() * moment.elementBypass();
         double toElement = 0;
 
         double[] rate = new double[SIZE];
@@ -247,8 +134,8 @@ final class StartEquations {
         rate[OIL] = spec.trace().isPresent() ? spec.trace().get().rate(time) : intoOil / (heat.oilMass() * capacity);
         rate[METAL] = (phase.heatToMetal() + filmToMetal - exchange - metalLoss) / heat.metalHeatCapacity();
         rate[PUMPED] = point.pumpFlow();
-        rate[FILTERED] = filter.mediumFlow();
-        rate[UNFILTERED] = filter.bypassFlow();
+        rate[FILTERED] = moment.mediumFlow();
+        rate[UNFILTERED] = moment.bypassFlow();
         rate[PUMP_WORK] = pumpWork;
         rate[FILM] = friction;
         rate[OIL_LOSS] = oilLoss;

@@ -86,7 +86,7 @@ final class StartLeg {
                         }));
             }
         }
-        if (plant.isFilling()) {
+        if (plant.hydraulics().isFilling()) {
             double volume = plant.spec.galleryVolume();
             integrator.addEventDetector(new ZeroCrossing(
                     s -> {
@@ -119,7 +119,7 @@ final class StartLeg {
         return absolute;
     }
 
-    private StartEquations.Moment moment(ODEStateAndDerivative state) {
+    private StartHydraulics.Moment moment(ODEStateAndDerivative state) {
         return plant.at(state.getTime(), state.getPrimaryState());
     }
 

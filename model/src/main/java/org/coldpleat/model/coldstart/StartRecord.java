@@ -26,7 +26,7 @@ final class StartRecord {
     /** Takes a moment into points and highest values; one to keep survives the thinning of the points. */
     void add(StartRun.Sample sample, boolean keep) {
         series.add(sample, keep);
-        StartEquations.Moment moment = sample.moment();
+        StartHydraulics.Moment moment = sample.moment();
         double at = sample.time();
         for (Map.Entry<FilterPart, Double> drop : moment.filter().partDrops().entrySet()) {
             Peak peak = partPeaks.get(drop.getKey());
@@ -34,7 +34,7 @@ final class StartRecord {
                 partPeaks.put(drop.getKey(), new Peak(drop.getValue(), at));
             }
         }
-        dropPeak = dropPeak.or(moment.filter().totalDrop(), at);
+        dropPeak = dropPeak.or(moment.totalDrop(), at);
         for (StartSwitch.Bypass valve : valves) {
             ratio(valve.ratio(moment), at);
         }
@@ -51,7 +51,7 @@ final class StartRecord {
     }
 
     void event(StartEvent.Kind kind, int which, StartRun.Sample sample) {
-        StartEquations.Moment moment = sample.moment();
+        StartHydraulics.Moment moment = sample.moment();
         events.add(new StartEvent(
                 sample.time(),
                 kind,

@@ -14,8 +14,8 @@ import org.hipparchus.ode.ODEStateAndDerivative;
 /** One run through the schedule: leg after leg, with the discrete state settled in between. Used once. */
 final class StartRun {
     /** Moment of the record. */
-    record Sample(double time, double[] state, StartEquations.Moment moment) {
-        static Sample of(ODEStateAndDerivative state, StartEquations.Moment moment) {
+    record Sample(double time, double[] state, StartHydraulics.Moment moment) {
+        static Sample of(ODEStateAndDerivative state, StartHydraulics.Moment moment) {
             return new Sample(state.getTime(), state.getPrimaryState(), moment);
         }
     }
@@ -52,7 +52,7 @@ final class StartRun {
             }
         }
         record = new StartRecord(plant, valves);
-        if (!plant.isFilling()) {
+        if (!plant.hydraulics().isFilling()) {
             fillTime = 0;
         }
     }
@@ -62,7 +62,7 @@ final class StartRun {
         List<StartSwitch> found = new ArrayList<>();
         for (int i = 0; i < 2; i++) {
             int which = i;
-            plant.valve(i).ifPresent(valve -> {
+            plant.hydraulics().valve(i).ifPresent(valve -> {
                 found.add(new StartSwitch.Bypass(plant, which, valve));
                 found.add(new StartSwitch.Stop(plant, which));
             });
@@ -79,7 +79,7 @@ final class StartRun {
         StartStatus status;
         try {
             status = follow();
-        } catch (StartEquations.NotSolved missing) {
+        } catch (StartFailure missing) {
             status = StartStatus.CIRCUIT_NOT_SOLVED;
         } catch (MathRuntimeException stalled) {
             status = StartStatus.STEP_TOO_SMALL;
@@ -136,7 +136,7 @@ final class StartRun {
     }
 
     private void connect() {
-        plant.connect();
+        plant.hydraulics().connect();
         fillTime = time;
         atFill = state.clone();
         note(StartEvent.Kind.GALLERY_FILLED, 0, plant.at(time, state));
@@ -147,8 +147,8 @@ final class StartRun {
         double seconds = end.getTime() - time;
         metalHeat += seconds * plant.phase().heatToMetal();
         oilHeat += seconds * plant.phase().heatToOil();
-        if (plant.isAnyOpen()) {
-            openSeconds[plant.isFilling() ? 0 : 1] += seconds;
+        if (plant.hydraulics().isAnyOpen()) {
+            openSeconds[plant.hydraulics().isFilling() ? 0 : 1] += seconds;
         }
         for (Sample sample : leg.samples) {
             record.add(sample, sample.time() == end.getTime());
@@ -169,7 +169,7 @@ final class StartRun {
         boolean again = true;
         while (again) {
             again = false;
-            StartEquations.Moment moment = plant.at(time, state);
+            StartHydraulics.Moment moment = plant.at(time, state);
             double oil = plant.oil(time, state);
             for (StartSwitch item : switches) {
                 boolean belongsOn = item.value(oil, moment) > 0;
@@ -183,16 +183,16 @@ final class StartRun {
         record.add(new Sample(time, state, plant.at(time, state)), true);
     }
 
-    private void flip(StartSwitch item, StartEquations.Moment before) {
+    private void flip(StartSwitch item, StartHydraulics.Moment before) {
         if (item instanceof StartSwitch.Bypass valve && !valve.isOn()) {
             record.ratio(Math.max(1, valve.ratio(before)), time);
         }
         item.set(!item.isOn());
-        StartEquations.Moment after = item.isLaw() ? plant.at(time, state) : before;
+        StartHydraulics.Moment after = item.isLaw() ? plant.at(time, state) : before;
         note(item.isOn() ? item.turnsOn : item.turnsOff, item.which, after);
     }
 
-    private void note(StartEvent.Kind kind, int which, StartEquations.Moment moment) {
+    private void note(StartEvent.Kind kind, int which, StartHydraulics.Moment moment) {
         record.event(kind, which, new Sample(time, state, moment));
     }
 
@@ -202,7 +202,7 @@ final class StartRun {
         double[] middle = neverFull ? state : atFill;
         double full = neverFull ? time : fillTime;
         OptionalDouble closed = record.last(StartEvent.Kind.VALVE_CLOSES);
-        boolean openAtEnd = plant.isAnyOpen();
+        boolean openAtEnd = plant.hydraulics().isAnyOpen();
         return new StartUpResult(
                 status,
                 time,

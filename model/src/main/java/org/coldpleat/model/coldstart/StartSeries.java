@@ -25,7 +25,7 @@ final class StartSeries {
         this.valves = valves;
     }
 
-    Leading leading(StartEquations.Moment moment) {
+    Leading leading(StartHydraulics.Moment moment) {
         Leading best = new Leading(0, moment.difference(0), Double.POSITIVE_INFINITY);
         for (StartSwitch.Bypass valve : valves) {
             Leading other = new Leading(valve.which, moment.difference(valve.which), valve.opening());
@@ -36,9 +36,10 @@ final class StartSeries {
 
     /** Adds a point; one to keep survives the thinning. */
     void add(StartRun.Sample sample, boolean keep) {
-        StartEquations.Moment moment = sample.moment();
+        StartHydraulics.Moment moment = sample.moment();
         Leading leading = leading(moment);
-        double lift = plant.valve(leading.valve())
+        double lift = plant.hydraulics()
+                .valve(leading.valve())
                 .map(valve -> relativeLift(valve, leading.difference()))
                 .orElse(0.0);
         points.add(new StartPoint(
@@ -48,14 +49,14 @@ final class StartSeries {
                 plant.element(sample.time(), sample.state()),
                 moment.point().pumpPressure(),
                 moment.point().galleryPressure(),
-                moment.filter().totalDrop(),
+                moment.totalDrop(),
                 leading.difference(),
                 leading.opening(),
                 lift,
                 moment.point().pumpFlow(),
                 moment.point().reliefFlow(),
-                moment.filter().mediumFlow(),
-                moment.filter().bypassFlow()));
+                moment.mediumFlow(),
+                moment.bypassFlow()));
         kept.add(keep);
     }
 

@@ -18,7 +18,7 @@ abstract class StartSwitch {
     }
 
     /** Above zero where the switch belongs on [1]. */
-    abstract double value(double oil, StartEquations.Moment moment);
+    abstract double value(double oil, StartHydraulics.Moment moment);
 
     boolean isOn() {
         return on;
@@ -52,12 +52,12 @@ abstract class StartSwitch {
         }
 
         @Override
-        double value(double oil, StartEquations.Moment moment) {
+        double value(double oil, StartHydraulics.Moment moment) {
             return moment.difference(which) / (isOn() ? closing : opening) - 1;
         }
 
         /** Difference over opening pressure [1]. */
-        double ratio(StartEquations.Moment moment) {
+        double ratio(StartHydraulics.Moment moment) {
             return moment.difference(which) / opening;
         }
 
@@ -73,7 +73,7 @@ abstract class StartSwitch {
         @Override
         void set(boolean nowOn) {
             super.set(nowOn);
-            plant.mark(which, nowOn);
+            plant.hydraulics().mark(which, nowOn);
         }
     }
 
@@ -87,11 +87,13 @@ abstract class StartSwitch {
         }
 
         @Override
-        double value(double oil, StartEquations.Moment moment) {
-            if (!plant.isOpen(which)) {
+        double value(double oil, StartHydraulics.Moment moment) {
+            if (!plant.hydraulics().isOpen(which)) {
                 return -1;
             }
-            return moment.difference(which) / plant.valve(which).orElseThrow().fullLiftPressure() - 1;
+            return moment.difference(which)
+                            / plant.hydraulics().valve(which).orElseThrow().fullLiftPressure()
+                    - 1;
         }
     }
 
@@ -105,7 +107,7 @@ abstract class StartSwitch {
         }
 
         @Override
-        double value(double oil, StartEquations.Moment moment) {
+        double value(double oil, StartHydraulics.Moment moment) {
             OperatingPoint point = moment.point();
             double flow = point.reliefFlows().get(which);
             if (relief.law().isEmpty() && flow > 0) {
@@ -126,7 +128,7 @@ abstract class StartSwitch {
         }
 
         @Override
-        double value(double oil, StartEquations.Moment moment) {
+        double value(double oil, StartHydraulics.Moment moment) {
             return oil - temperature;
         }
 

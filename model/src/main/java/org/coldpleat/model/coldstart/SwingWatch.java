@@ -97,7 +97,7 @@ final class SwingWatch {
         return valve.ratio(moment(state));
     }
 
-    private StartEquations.Moment moment(ODEStateAndDerivative state) {
+    private StartHydraulics.Moment moment(ODEStateAndDerivative state) {
         return plant.at(state.getTime(), state.getPrimaryState());
     }
 

@@ -35,7 +35,7 @@ public final class FilterSolver implements DropFollower {
     private final DropFollower flap;
     private final PressureDropLaw holes;
     private final boolean dome;
-    private final Fluid own;
+    private Fluid own;
 
     private Fluid fluid;
     private Fluid elementFluid;
@@ -73,6 +73,11 @@ public final class FilterSolver implements DropFollower {
                 : filter.antiDrainFlap().follower();
         holes = filter.inletHoles() instanceof AdditiveLaw ? null : filter.inletHoles();
         dome = filter.elementValveLocation() == BypassLocation.DOME;
+    }
+
+    /** Takes oil of its own into the pack, from the next filling of the rest on. */
+    public void hold(Fluid inPack) {
+        own = inPack;
     }
 
     @Override
@@ -343,10 +348,29 @@ public final class FilterSolver implements DropFollower {
         return elementFluid.dynamicViscosity() * filter.elementResistance() * mediumFlow;
     }
 
+    /** Flow through the pack [m3/s]. */
+    public double mediumFlow() {
+        return mediumFlow;
+    }
+
+    /** Flow through the valve of the element [m3/s]. */
+    public double elementBypass() {
+        return elementValveFlow;
+    }
+
+    /** Flow through all bypass valves [m3/s]. */
+    public double bypassFlow() {
+        return elementValveFlow + (blockValve == null ? 0 : blockValve.flowRate(totalDrop, fluid));
+    }
+
+    /** Difference across the valve of the element, or across where one would be [Pa]. */
+    public double elementDifference() {
+        return difference;
+    }
+
     /** Share of the total flow that is not filtered [1], as {@link FilterState#bypassShare}. */
     public double bypassShare() {
-        double block = blockValve == null ? 0 : blockValve.flowRate(totalDrop, fluid);
-        return totalFlow == 0 ? 0 : Math.max(0, (elementValveFlow + block) / totalFlow);
+        return totalFlow == 0 ? 0 : Math.max(0, bypassFlow() / totalFlow);
     }
 
     /** The last look with everything in it. */
