@@ -16,13 +16,11 @@ public enum EvidenceKind {
     STRUCTURE,
     /** Largest pore from the first bubble. */
     BUBBLE_POINT,
-    /** Rating size taken for a pore size. */
-    RATING,
     /** Typical range of the fiber family. */
     FAMILY;
 
     /** True for kinds that only give the order of size. */
     public boolean isWeak() {
-        return this == BUBBLE_POINT || this == RATING || this == FAMILY;
+        return this == BUBBLE_POINT || this == FAMILY;
     }
 }

@@ -12,7 +12,7 @@ import org.coldpleat.shared.source.Validity;
  * order of size, and says so in its spread.
  */
 @Source("Hagen-Poiseuille flow in straight pores of one size (textbook)")
-@Validity("order of size; factor 3 with a mean flow pore, more with a bubble point or a rating")
+@Validity("order of size; factor 3 with a mean flow pore, more with a bubble point")
 public final class PoreEvidence {
     /** Standard uncertainty of ln R from a mean flow pore [1]: factor 3 as 95 % band. */
     @Source(
@@ -25,10 +25,6 @@ public final class PoreEvidence {
 
     /** Standard uncertainty of ln of that ratio [1], range rectangular in the logarithm. */
     private static final double LARGEST_OVER_MEAN_LN_SIGMA = Math.log(2) / (2 * Math.sqrt(3));
-
-    /** Standard uncertainty of ln of mean flow pore over rating size [1]: factor 2 either way. */
-    @Source("common practice, no source: nominal ratings lie below, absolute ratings about at the mean flow pore")
-    private static final double RATING_LN_SIGMA = Math.log(2) / COVERAGE_95;
 
     private PoreEvidence() {}
 
@@ -43,11 +39,6 @@ public final class PoreEvidence {
                 LARGEST_OVER_MEAN_LN_SIGMA,
                 solidity,
                 thickness);
-    }
-
-    /** Evidence from a rating: size caught [m], taken for the mean flow pore, solidity [1] and thickness [m]. */
-    public static ResistanceEvidence ofRating(String label, Measured size, Measured solidity, Measured thickness) {
-        return bundle(EvidenceKind.RATING, label, size, size.value(), RATING_LN_SIGMA, solidity, thickness);
     }
 
     private static ResistanceEvidence bundle(

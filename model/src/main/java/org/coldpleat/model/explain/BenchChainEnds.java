@@ -20,7 +20,7 @@ final class BenchChainEnds {
             case AIR_TEST -> of(sheet, "airTest");
             case BUBBLE_POINT -> of(sheet, "bubblePoint");
             case STRUCTURE -> of(sheet, "fiberSizing");
-            case STATED, PERMEABILITY, RATING, FAMILY -> List.of();
+            case STATED, PERMEABILITY, FAMILY -> List.of();
         };
     }
 

@@ -8,6 +8,7 @@ import org.coldpleat.model.loading.sump.Leak;
 import org.coldpleat.model.loading.sump.SumpBalance;
 import org.coldpleat.model.loading.sump.SumpFlows;
 import org.coldpleat.model.loading.sump.SumpState;
+import org.coldpleat.model.numerics.BracketedRoot;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
@@ -28,7 +29,8 @@ import org.coldpleat.shared.source.Validity;
 public final class MultiPassTest {
     private MultiPassTest() {}
 
-    private static final int BISECTIONS = 44;
+    /** Width to which the end of the test is closed in, over the step [1]. */
+    private static final double CLOSE = 1e-13;
 
     /**
      * Runs the test.
@@ -90,18 +92,13 @@ public final class MultiPassTest {
     }
 
     private static double timeToTerminal(MultiPassSetup setup, SumpState state, double stride) {
-        double low = 0;
-        double high = stride;
-        for (int i = 0; i < BISECTIONS; i++) {
-            double middle = 0.5 * (low + high);
-            double drop = setup.pressureDrop(advance(setup, state, middle).retainedMass());
-            if (drop >= setup.terminalPressureDrop()) {
-                high = middle;
-            } else {
-                low = middle;
-            }
-        }
-        return low;
+        return BracketedRoot.brent(
+                        time -> setup.pressureDrop(advance(setup, state, time).retainedMass())
+                                - setup.terminalPressureDrop(),
+                        0,
+                        stride,
+                        CLOSE * stride)
+                .orElse(stride);
     }
 
     private static MultiPassResult.Point point(MultiPassSetup setup, SumpState state, double time) {

@@ -6,6 +6,7 @@ import org.coldpleat.model.loading.BlockingLaw;
 import org.coldpleat.model.loading.CaptureCurve;
 import org.coldpleat.model.loading.DirtSource;
 import org.coldpleat.model.loading.SizeClasses;
+import org.coldpleat.model.numerics.BracketedRoot;
 import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.resolve.candidate.BuiltCandidate;
 import org.coldpleat.model.resolve.input.OperatingState;
@@ -18,7 +19,8 @@ public final class ServiceModel {
     /** Size classes of the dirt [1]. */
     static final int CLASSES = 20;
 
-    private static final int BISECTIONS = 50;
+    /** Width to which the logarithm of a resistance ratio is closed in [1]. */
+    private static final BracketedRoot.Stop CLOSE = BracketedRoot.Stop.atWidth(1e-13);
 
     private final ResolvedCase resolved;
     private final BuiltCandidate candidate;
@@ -59,23 +61,22 @@ public final class ServiceModel {
         if (!loaded(operatingState, 1).hasValve()) {
             return OptionalDouble.empty();
         }
-        double low = 0;
-        double high = Math.log(ServiceLife.ELEMENT_LIMIT);
-        if (valveRatio(operatingState, temperature, 1) >= 1) {
+        double clean = valveRatio(operatingState, temperature, 1);
+        if (clean >= 1) {
             return OptionalDouble.of(1);
         }
-        if (!(valveRatio(operatingState, temperature, ServiceLife.ELEMENT_LIMIT) > 1)) {
+        double worn = valveRatio(operatingState, temperature, ServiceLife.ELEMENT_LIMIT);
+        if (!(worn > 1)) {
             return OptionalDouble.empty();
         }
-        for (int i = 0; i < BISECTIONS; i++) {
-            double middle = 0.5 * (low + high);
-            if (valveRatio(operatingState, temperature, Math.exp(middle)) > 1) {
-                high = middle;
-            } else {
-                low = middle;
-            }
-        }
-        return OptionalDouble.of(Math.exp(high));
+        double root = BracketedRoot.illinois(
+                log -> valveRatio(operatingState, temperature, Math.exp(log)) - 1,
+                0,
+                clean - 1,
+                Math.log(ServiceLife.ELEMENT_LIMIT),
+                worn - 1,
+                CLOSE);
+        return OptionalDouble.of(Math.exp(root));
     }
 
     /** Difference across the shut valve over its opening pressure [1]. */
