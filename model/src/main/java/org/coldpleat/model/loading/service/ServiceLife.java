@@ -20,7 +20,8 @@ import org.coldpleat.shared.source.Validity;
  * resistance of the pack follows the dirt in it with Heun's method: a step is done with the pack as it is, the pack is
  * solved with what fell on it, and the step is done again with the resistance growing in between and the dirt spread by
  * the mean of both face velocities. The step is as long as the two agree. Steps end where the resistance ratios that were
- * asked for are reached, and at each oil change, whose moment is given twice: before and behind it.
+ * asked for are reached, and at each oil change, whose moment is given twice: before and behind it. There are never more
+ * than a bounded number of steps, since none is cut below a share of the whole time.
  */
 @Source("Heun's method, textbook; balances derived here")
 @Validity("dirt by size class falls where the oil flows; resistance ratio up to 30; one element for the whole time")
@@ -36,7 +37,9 @@ public final class ServiceLife {
     private static final double EVENT_TOLERANCE = 1e-10;
 
     private static final int EVENT_STEPS = 60;
-    private static final double SHORTEST = 1e-3;
+
+    /** Steps of the shortest length in the whole time [1]; one as short is taken whatever its two attempts differ by. */
+    private static final int MOST_STEPS = 20_000;
 
     /** Rounding of a sum of steps, over the time [1]. */
     private static final double ROUNDING = 1e-14;
@@ -47,6 +50,7 @@ public final class ServiceLife {
     private final ServicePlan plan;
     private final double tolerance;
     private final double longest;
+    private final double shortest;
     private final double cleanPack;
     private final CycleClock clock;
     private int steps;
@@ -55,6 +59,7 @@ public final class ServiceLife {
         this.plan = plan;
         this.tolerance = tolerance;
         this.longest = longest;
+        shortest = Math.min(longest, plan.horizon() / MOST_STEPS);
         clock = new CycleClock(plan.startDuration(), plan.hotDurations());
         cleanPack = plan.pack().solve(plan.mediumResistance()).resistance();
     }
@@ -115,7 +120,7 @@ public final class ServiceLife {
             double border = Math.min(plan.horizon(), changeAt);
             double stride = Math.min(Math.min(step, longest), border - stand.time);
             Trial trial = advance(stand, stride);
-            if (trial.error > tolerance && stride > SHORTEST) {
+            if (trial.error > tolerance && stride > shortest) {
                 step = stride * Math.max(0.1, SAFETY * Math.sqrt(tolerance / trial.error));
                 continue;
             }
@@ -191,7 +196,7 @@ public final class ServiceLife {
         first.pass(duration);
         ElementLoad guess = from.load.deposit(shares, first.caught(from));
         if (isPlugged(guess)) {
-            return new Trial(from, duration > SHORTEST ? Double.MAX_VALUE : 0, true);
+            return new Trial(from, duration > shortest ? Double.MAX_VALUE : 0, true);
         }
         PackResult guessed = solve(guess);
         double rise = Math.log(guessed.resistance() / cleanPack) - from.logRatio;
@@ -204,7 +209,7 @@ public final class ServiceLife {
         }
         ElementLoad load = from.load.deposit(shares, second.caught(from));
         if (isPlugged(load)) {
-            return new Trial(from, duration > SHORTEST ? Double.MAX_VALUE : 0, true);
+            return new Trial(from, duration > shortest ? Double.MAX_VALUE : 0, true);
         }
         PackResult pack = solve(load);
         double logRatio = Math.log(pack.resistance() / cleanPack);
