@@ -1,6 +1,6 @@
 package org.coldpleat.validation.benchmark;
 
-import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.coldpleat.model.circuit.Bearings;
 import org.coldpleat.model.circuit.EngineCircuit;
@@ -24,16 +24,15 @@ public final class NestedBrent {
         /** Brent's method. */
         COMMONS_MATH {
             @Override
-            double root(DoubleUnaryOperator f, double low, double high, double absolute) {
-                return new BrentSolver(RELATIVE, absolute, 0).solve(MOST, f::applyAsDouble, low, high);
+            double root(UnivariateFunction f, double low, double high, double absolute) {
+                return new BrentSolver(RELATIVE, absolute, 0).solve(MOST, f, low, high);
             }
         },
         /** Brent's method with inverse interpolation of its usual order. */
         HIPPARCHUS {
             @Override
-            double root(DoubleUnaryOperator f, double low, double high, double absolute) {
-                return new BracketingNthOrderBrentSolver(RELATIVE, absolute, 0, ORDER)
-                        .solve(MOST, f::applyAsDouble, low, high);
+            double root(UnivariateFunction f, double low, double high, double absolute) {
+                return new BracketingNthOrderBrentSolver(RELATIVE, absolute, 0, ORDER).solve(MOST, f::value, low, high);
             }
         };
 
@@ -42,7 +41,7 @@ public final class NestedBrent {
         /** What the solver takes when asked for no other. */
         private static final int ORDER = 5;
 
-        abstract double root(DoubleUnaryOperator f, double low, double high, double absolute);
+        abstract double root(UnivariateFunction f, double low, double high, double absolute);
     }
 
     private final Library library;
@@ -151,7 +150,7 @@ public final class NestedBrent {
         double omega = 2 * Math.PI * speed;
         double density = oil.density();
         double capacity = circuit.lubricant().heatCapacity(temperature);
-        DoubleUnaryOperator balance = film -> {
+        UnivariateFunction balance = film -> {
             double filmViscosity = circuit.lubricant().at(film).dynamicViscosity();
             double flow = side + bearings.conductance() * pressure / filmViscosity;
             double outlet = (film - temperature) / bearings.filmPosition();
@@ -219,9 +218,9 @@ public final class NestedBrent {
         return mu * filter.elementResistance() * q + filter.tubeOpenings().pressureDrop(q, oil);
     }
 
-    private double root(DoubleUnaryOperator falling, double low, double high) {
-        double atLow = falling.applyAsDouble(low);
-        double atHigh = falling.applyAsDouble(high);
+    private double root(UnivariateFunction falling, double low, double high) {
+        double atLow = falling.value(low);
+        double atHigh = falling.value(high);
         if (atLow == 0 || low == high) {
             return low;
         }
@@ -229,7 +228,7 @@ public final class NestedBrent {
             return high;
         }
         double x = library.root(falling, low, high, Math.abs(high - low) * 1e-18);
-        falling.applyAsDouble(x);
+        falling.value(x);
         return x;
     }
 }

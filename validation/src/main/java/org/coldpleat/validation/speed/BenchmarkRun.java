@@ -14,6 +14,7 @@ import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.ChainedOptionsBuilder;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
+import org.openjdk.jmh.runner.options.TimeValue;
 
 /** Runs benchmarks, and looks at time and allocation. */
 final class BenchmarkRun {
@@ -45,14 +46,15 @@ final class BenchmarkRun {
 
     private static Collection<RunResult> run(List<String> names, Compilers compilers, Effort effort)
             throws RunnerException {
+        TimeValue each = TimeValue.milliseconds(effort.milliseconds);
         ChainedOptionsBuilder options = new OptionsBuilder()
                 .mode(Mode.AverageTime)
                 .timeUnit(TimeUnit.NANOSECONDS)
                 .forks(effort.forks)
                 .warmupIterations(effort.warmUps)
-                .warmupTime(effort.each)
+                .warmupTime(each)
                 .measurementIterations(effort.measurements)
-                .measurementTime(effort.each)
+                .measurementTime(each)
                 .jvmArgsAppend(compilers.arguments().toArray(String[]::new))
                 .addProfiler(GCProfiler.class)
                 .shouldFailOnError(true);
