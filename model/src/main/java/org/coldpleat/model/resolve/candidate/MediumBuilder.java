@@ -14,7 +14,7 @@ import org.coldpleat.model.evidence.StructureEvidence;
 import org.coldpleat.model.medium.BasisWeight;
 import org.coldpleat.model.medium.FiberFamily;
 import org.coldpleat.model.medium.Solidity;
-import org.coldpleat.model.pleat.PackModel;
+import org.coldpleat.model.pleat.PackCurve;
 import org.coldpleat.model.resolve.input.Inputs;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.quantity.Kind;
@@ -119,11 +119,14 @@ final class MediumBuilder {
      */
     private record Rigs(List<ResistanceEvidence> evidence, List<Double> ownLnSigma) {}
 
-    private Rigs rigs(PackModel pack) {
+    private Rigs rigs(PackCurve pack) {
         List<ResistanceEvidence> evidence = new ArrayList<>();
         List<Double> own = new ArrayList<>();
+        double mediumOverPack = pack.effectiveArea();
         for (BenchEvidence.Rig rig : bench.rigs()) {
-            PackInverse.Medium found = PackInverse.of(pack, rig.packResistance());
+            PackInverse.Medium found =
+                    PackInverse.of(pack, rig.packResistance(), mediumOverPack * rig.packResistance());
+            mediumOverPack = found.mediumResistance() / rig.packResistance();
             double ownLnSigma = Math.max(ResistanceEvidence.LEAST_LN_SIGMA, rig.lnSigma() / found.slope());
             double whole = Math.hypot(ownLnSigma, rig.geometryLnSigma() / found.slope());
             evidence.add(new ResistanceEvidence(
@@ -150,7 +153,7 @@ final class MediumBuilder {
     record Resistance(EvidenceCombination combination, double ownLnSigma, Optional<EvidenceCombination> sheet) {}
 
     /** All evidence put together; empty if the sheet has none and names no family. */
-    Optional<Resistance> resistance(Optional<Measured> basisWeight, Optional<Measured> thickness, PackModel pack) {
+    Optional<Resistance> resistance(Optional<Measured> basisWeight, Optional<Measured> thickness, PackCurve pack) {
         Rigs rigs = rigs(pack);
         List<ResistanceEvidence> evidence = new ArrayList<>(rigs.evidence());
         evidence.addAll(bench.sheets());
