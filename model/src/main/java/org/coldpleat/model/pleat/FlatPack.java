@@ -19,12 +19,7 @@ public record FlatPack(double effectiveArea) implements PackModel {
 
     @Override
     public PackCurve curve() {
-        return new FlatCurve(effectiveArea);
-    }
-
-    @Override
-    public PackSummary summary(double mediumResistance) {
-        return whole(requireResistance(mediumResistance) / effectiveArea);
+        return new FlatCurve(this);
     }
 
     @Override
@@ -81,10 +76,20 @@ public record FlatPack(double effectiveArea) implements PackModel {
         return value;
     }
 
-    private record FlatCurve(double effectiveArea) implements PackCurve {
+    private record FlatCurve(FlatPack pack) implements PackCurve {
         @Override
         public Point at(double mediumResistance) {
-            return new Point(requireResistance(mediumResistance) / effectiveArea, 1);
+            return new Point(requireResistance(mediumResistance) / pack.effectiveArea, 1);
+        }
+
+        @Override
+        public PackSummary summary(double mediumResistance) {
+            return pack.whole(at(mediumResistance).resistance());
+        }
+
+        @Override
+        public double effectiveArea() {
+            return pack.effectiveArea;
         }
     }
 }

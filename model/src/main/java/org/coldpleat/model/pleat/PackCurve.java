@@ -9,6 +9,9 @@ public interface PackCurve {
      */
     Point at(double mediumResistance);
 
+    /** The pack as a whole with such a medium; see {@link #at}. */
+    PackSummary summary(double mediumResistance);
+
     /** Medium that the oil passes, whatever it resists [m2]. */
     double effectiveArea();
 

@@ -10,10 +10,13 @@ public sealed interface PackModel permits PleatPack, FlatPack {
      *
      * @param mediumResistance thickness over permeability [1/m], above 0
      */
-    PackSummary summary(double mediumResistance);
+    default PackSummary summary(double mediumResistance) {
+        return curve().summary(mediumResistance);
+    }
 
     /**
-     * Solves the pack with the same medium everywhere.
+     * Solves the pack with the same medium everywhere, in cells: what {@link #solve(double[])} gives for equal cells, which
+     * differs from {@link #summary} by what the cells are off.
      *
      * @param mediumResistance thickness over permeability [1/m], above 0
      */

@@ -34,8 +34,8 @@ record PleatFolds(
         double farPermeability = thickness / farMedium;
         double inletMouth = factor * geometry.upstreamGap(0);
         double outletMouth = factor * geometry.downstreamGap(1);
-        double inletGap = stubGap(
-                geometry, factor, geometry.upstreamGap(0), geometry.upstreamMouth() - geometry.upstreamEnd());
+        double inletGap =
+                stubGap(geometry, factor, geometry.upstreamGap(0), geometry.upstreamMouth() - geometry.upstreamEnd());
         double outletGap = stubGap(
                 geometry, factor, geometry.downstreamGap(1), geometry.downstreamMouth() - geometry.downstreamEnd());
         double inletStub = stub(thickness, closure, inletGap, nearPermeability);

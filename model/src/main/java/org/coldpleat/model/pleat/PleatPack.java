@@ -126,21 +126,14 @@ public record PleatPack(
     @Override
     public PackCurve curve() {
         requireFlowWhereLegsTouch();
-        return new PleatCurve(new UniformPleat(geometry, closure), height(), effectiveArea());
-    }
-
-    @Override
-    public PackSummary summary(double mediumResistance) {
-        return summary(curve().at(mediumResistance).resistance(), mediumResistance / effectiveArea(), DEFAULT_CELLS);
+        return new PleatCurve(this, new UniformPleat(geometry, closure), height());
     }
 
     @Override
     public PackResult solve(double mediumResistance) {
         double[] resistance = new double[DEFAULT_CELLS];
         Arrays.fill(resistance, mediumResistance);
-        PackResult along = solve(resistance);
-        return new PackResult(
-                summary(mediumResistance), along.foldShare(), along.relativeFaceVelocities(), along.cellAreas());
+        return solve(resistance);
     }
 
     @Override
@@ -202,11 +195,21 @@ public record PleatPack(
         return new Gaps(geometry, closure.gapFactor(), cells);
     }
 
-    private record PleatCurve(UniformPleat pleat, double height, double effectiveArea) implements PackCurve {
+    private record PleatCurve(PleatPack pack, UniformPleat pleat, double height) implements PackCurve {
         @Override
         public Point at(double mediumResistance) {
             Point one = pleat.at(FlatPack.requireResistance(mediumResistance));
             return new Point(one.resistance() / height, one.slope());
+        }
+
+        @Override
+        public PackSummary summary(double mediumResistance) {
+            return pack.summary(at(mediumResistance).resistance(), mediumResistance / effectiveArea(), DEFAULT_CELLS);
+        }
+
+        @Override
+        public double effectiveArea() {
+            return pack.effectiveArea();
         }
     }
 

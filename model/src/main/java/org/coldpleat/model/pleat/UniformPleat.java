@@ -223,8 +223,7 @@ final class UniformPleat {
                 total += weight * (first * q + second * (1 - q));
                 double firstFall = SlipChannel.conductanceFall(upstreamGap[at], slip, inPlane) + sheet;
                 double secondFall = SlipChannel.conductanceFall(downstreamGap[at], slip, inPlane) + sheet;
-                rise += weight
-                        * (first * first * firstFall + first * second * sheet + second * second * secondFall);
+                rise += weight * (first * first * firstFall + first * second * sheet + second * second * secondFall);
             }
             double step = shape[1] - shape[0];
             double bubbles = shape[2] * shape[2] + shape[3] * shape[3] + shape[4] * shape[4];

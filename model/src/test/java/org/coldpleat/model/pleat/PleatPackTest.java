@@ -125,8 +125,12 @@ class PleatPackTest {
         PackResult result = new PleatPack(radial(90), 90, 0.06).solve(PAPER);
         assertTrue(result.whole().crowdedShare() > 0.1 && result.whole().crowdedShare() < 0.5);
         // P(r) = 2 t where r = t / tan(pi/N)
-        assertEquals((0.8e-3 / Math.tan(Math.PI / 90) - 20e-3) / 15e-3, result.whole().crowdedShare(), 1e-9);
-        assertTrue(result.whole().flags().contains(PackFlag.CROWDED) && result.whole().flags().contains(PackFlag.LEGS_TOUCH));
+        assertEquals(
+                (0.8e-3 / Math.tan(Math.PI / 90) - 20e-3) / 15e-3,
+                result.whole().crowdedShare(),
+                1e-9);
+        assertTrue(result.whole().flags().contains(PackFlag.CROWDED)
+                && result.whole().flags().contains(PackFlag.LEGS_TOUCH));
         assertFalse(result.whole().notices("here").isEmpty());
         assertEquals(0, new PleatPack(radial(60), 60, 0.06).solve(PAPER).whole().crowdedShare(), 0);
     }
@@ -236,20 +240,27 @@ class PleatPackTest {
         PleatGeometry pleat = PleatGeometry.rectangular(10e-3, 0.8e-3, 0.15e-3, 0.5e-3, PleatEnds.FOLDED);
         assertEquals(
                 "pleat.narrowGap",
-                solve(pleat, PleatClosure.DEFAULT).whole().notices("here").get(0).code());
+                solve(pleat, PleatClosure.DEFAULT)
+                        .whole()
+                        .notices("here")
+                        .get(0)
+                        .code());
     }
 
     @Test
     void noticesNameWhatTheFlagsSay() {
         PackResult touching = solve(crossing(0), PleatClosure.DEFAULT);
         assertEquals("pleat.legsTouch", touching.whole().notices("here").get(0).code());
-        assertEquals("42 %", touching.whole().notices("here").get(0).values().get(0).text());
+        assertEquals(
+                "42 %", touching.whole().notices("here").get(0).values().get(0).text());
         PackResult crowded = new PleatPack(radial(90), 90, 0.06).solve(PAPER);
         assertEquals("pleat.crowded", crowded.whole().notices("here").get(0).code());
         // (0.8 mm/tan(2 deg) - 20 mm)/15 mm = 19 %
-        assertEquals("19 %", crowded.whole().notices("here").get(0).values().get(0).text());
+        assertEquals(
+                "19 %", crowded.whole().notices("here").get(0).values().get(0).text());
         PackResult embossed = solve(crossing(0.25e-3), PleatClosure.DEFAULT);
-        assertEquals("pleat.gapFloorHolds", embossed.whole().notices("here").get(0).code());
+        assertEquals(
+                "pleat.gapFloorHolds", embossed.whole().notices("here").get(0).code());
         assertEquals(
                 "pleat.channelsUnknown",
                 new FlatPack(0.1).solve(PAPER).whole().notices("here").get(0).code());

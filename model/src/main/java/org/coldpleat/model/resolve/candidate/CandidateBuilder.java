@@ -65,7 +65,7 @@ public final class CandidateBuilder {
         MediumBuilder.Resistance known = weighed.filter(
                         one -> inputs.moves(resistancePath) && bench.rigs().isEmpty())
                 .map(one -> new MediumBuilder.Resistance(one, one.lnSigma(), Optional.empty()))
-                .or(() -> builder.resistance(basisWeight, thickness, curve))
+                .or(() -> builder.resistance(basisWeight, thickness, curve, weighed))
                 .orElseGet(CandidateBuilder::nothingKnown);
         EvidenceCombination evidence = known.combination();
         notices.addAll(evidence.notices(name));
@@ -73,7 +73,7 @@ public final class CandidateBuilder {
         double resistance = known.sheet().isPresent()
                 ? blended(known.sheet().get(), bench, curve, sheet.path(), inputs)
                 : followed(known, weighed, resistancePath, inputs);
-        var pack = packModel.summary(resistance);
+        var pack = curve.summary(resistance);
         notices.addAll(pack.notices(name));
         FilterBuilder filterBuilder = new FilterBuilder(sheet, inputs, bench);
         FilterAssembly filter = filterBuilder.build(pack.resistance());

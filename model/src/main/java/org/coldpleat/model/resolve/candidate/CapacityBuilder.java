@@ -8,8 +8,8 @@ import org.coldpleat.model.loading.BlockingLaw;
 import org.coldpleat.model.loading.CaptureEstimate;
 import org.coldpleat.model.loading.RatingPair;
 import org.coldpleat.model.loading.TypicalCapacity;
-import org.coldpleat.model.typical.DefaultSpreads;
 import org.coldpleat.model.pleat.PackCurve;
+import org.coldpleat.model.typical.DefaultSpreads;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.quantity.Measured;
@@ -100,7 +100,8 @@ public final class CapacityBuilder {
         double high = Math.log(HIGHEST_RATIO);
         for (int i = 0; i < 60; i++) {
             double middle = 0.5 * (low + high);
-            double found = curve.at(candidate.mediumResistance() * Math.exp(middle)).resistance();
+            double found =
+                    curve.at(candidate.mediumResistance() * Math.exp(middle)).resistance();
             if (found < wanted) {
                 low = middle;
             } else {

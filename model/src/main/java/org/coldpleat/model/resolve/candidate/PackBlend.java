@@ -41,12 +41,11 @@ record PackBlend(double share, Measured reading) {
         }
         Measured read =
                 ValueCombination.combine(Kind.LAMINAR_RESISTANCE, members).value();
-        double computed = pack.at(sheet.median()).resistance();
-        double slope = Math.log(pack.at(sheet.median() * 1.01).resistance() / computed) / Math.log(1.01);
-        double ahead = Math.pow(slope * sheet.lnSigma(), 2) + geometry * geometry;
+        PackCurve.Point computed = pack.at(sheet.median());
+        double ahead = Math.pow(computed.slope() * sheet.lnSigma(), 2) + geometry * geometry;
         double error = read.halfWidth() * read.halfWidth();
         double share = ahead / (ahead + error);
-        double gap = Math.abs(Math.log(read.value() / computed));
+        double gap = Math.abs(Math.log(read.value() / computed.resistance()));
         double widened = read.halfWidth();
         if (gap > COVERAGE_95 * Math.sqrt(ahead + error)) {
             // conflict: the 95 % band reaches one standard uncertainty beyond both, so that neither is averaged away
