@@ -181,7 +181,20 @@ final class TwoChannelSolver {
         }
         nearFoldShare = folds.near() * (difference[0] + nearDrag) / nearSum;
         farFoldShare = folds.far() * (difference[last] + farDrag) / farSum;
+        conserve();
         pleatResistance = dissipation();
+    }
+
+    /** Mends what rounding takes from the balance of the whole flow, up to 1e-8 where wide channels tie all cells to one. */
+    private void conserve() {
+        double passed = 0;
+        for (int i = 0; i < cells; i++) {
+            passed += 2 * width[i] * difference[i] / (resistance[i] * cosine);
+        }
+        double factor = (1 - nearFoldShare - farFoldShare) / passed;
+        for (int i = 0; i < cells; i++) {
+            difference[i] *= factor;
+        }
     }
 
     /**

@@ -180,8 +180,8 @@ class PleatSweepTest {
                     .at("case " + n)
                     .computed(usual, "1")
                     .below(5e-5, "worst where a gap below 0.1 mm meets a very open medium");
-            // Fourth order: four times the cells, a 256th of the error; 1e-8 is rounding of the tridiagonal solve
-            assertTrue(fine < usual / 200 + 1e-8, fine + " after " + usual + " " + pleat);
+            // Fourth order: four times the cells, a 256th of the error; 1e-9 where error terms cancel by chance
+            assertTrue(fine < usual / 200 + 1e-9, fine + " after " + usual + " " + pleat);
             sum += usual;
         }
         check("mean error of the usual cells over random parallel legs")
