@@ -17,7 +17,7 @@ import org.coldpleat.shared.source.Validity;
  * the medium resistance is that at fixed q.
  */
 @Source("least dissipation of creeping flow: H. von Helmholtz 1868 (from memory); equations of TwoChannelSolver")
-@Validity("as TwoChannelSolver; discretization error below 2e-6, but 1e-4 for sharp edges of sheets that carry no oil")
+@Validity("as TwoChannelSolver; discretization error below 4e-6, but 1e-4 for sharp edges of sheets that carry no oil")
 final class UniformPleat {
     private static final int SIZE = QuarticElement.SIZE;
     private static final int POINTS = QuarticElement.POINTS;

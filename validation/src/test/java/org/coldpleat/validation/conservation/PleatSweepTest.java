@@ -173,11 +173,13 @@ class PleatSweepTest {
             double fine = error(pack, medium, 400, exact);
             check("error with one medium over random parallel legs")
                     .at("case " + n)
+                    .toleranceSetAfterwards()
                     .computed(uniform, "1")
                     .below(4e-6, "as claimed");
             // Worst where a gap below 0.1 mm meets a very open medium and only the last millimeter of the leg works
             check("error of the usual cells over random parallel legs")
                     .at("case " + n)
+                    .toleranceSetAfterwards()
                     .computed(usual, "1")
                     .below(5e-5, "worst where a gap below 0.1 mm meets a very open medium");
             // Fourth order: four times the cells, a 256th of the error; 1e-9 where error terms cancel by chance
@@ -185,6 +187,7 @@ class PleatSweepTest {
             sum += usual;
         }
         check("mean error of the usual cells over random parallel legs")
+                .toleranceSetAfterwards()
                 .computed(sum / 500, "1")
                 .below(1e-6, "as claimed of usual packs, over a harsh sample");
     }
