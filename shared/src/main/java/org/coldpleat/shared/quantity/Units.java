@@ -343,7 +343,7 @@ public final class Units {
                 names.add(unit.symbol());
                 for (String name : names) {
                     Unit before = byKey.put(key(name), unit);
-                    if (before != null && !before.equals(unit)) {
+                    if (before != null && before != unit) {
                         throw new IllegalStateException(name + " names two units of " + kind);
                     }
                 }
