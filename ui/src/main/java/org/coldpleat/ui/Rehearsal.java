@@ -7,8 +7,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.coldpleat.ui.commandline.CommandLineFace;
-import org.coldpleat.ui.service.CaseService;
 
 /**
  * Goes once through the main commands in one virtual machine, which then can put all classes they need into an archive.
@@ -38,7 +36,6 @@ public final class Rehearsal {
      *     is made
      */
     public static void main(String[] words) throws IOException {
-        System.setProperty("java.awt.headless", "true");
         Path folder = Files.createDirectories(Path.of(words[2]));
         run(List.of("--version"));
         run(List.of("--help"));
@@ -52,7 +49,7 @@ public final class Rehearsal {
 
     private static void run(List<String> command) {
         PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
-        int code = CommandLineFace.run(command, CaseService.standard(), nowhere, nowhere);
+        int code = Main.run(command, nowhere, nowhere);
         if (code != 0) {
             throw new IllegalStateException("exit code " + code + " of " + command);
         }
