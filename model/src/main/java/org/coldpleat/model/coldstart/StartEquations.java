@@ -92,7 +92,7 @@ final class StartEquations {
 
     /** Circuit and filter at a time [s] and state. */
     StartHydraulics.Moment at(double time, double[] y) {
-        return hydraulics.at(oil(time, y), element(time, y));
+        return hydraulics.at(oil(time, y), element(time, y), plausible(y[METAL]));
     }
 
     /** Rates of change of all components at a time [s]. */
@@ -112,10 +112,7 @@ final class StartEquations {
             Bearings bearings = spec.engine().gallery().bearings();
             double omega = 2 * Math.PI * phase.speed();
             friction = lubricant.at(point.filmTemperature()).dynamicViscosity() * bearings.friction() * omega * omega;
-            double loss = bearings.heatLoss();
-            double carried = density * capacity * point.bearingFlow();
-            double freed = friction + point.bearingPressure() * point.bearingFlow();
-            filmToMetal = loss == 0 ? 0 : freed * loss / (carried + loss);
+            filmToMetal = point.filmToMetal();
         }
         double exchange = heat.metalToOil() * (metal - oil);
         double oilLoss = heat.oilLoss() * (oil - heat.ambient());

@@ -55,7 +55,7 @@ final class StartHydraulics {
     }
 
     /** Temperatures of a moment [K]. */
-    private record Temperatures(double oil, double element) {}
+    private record Temperatures(double oil, double element, double metal) {}
 
     /** A filter with its valves in one discrete state, and the circuit around it. */
     private static final class Branch {
@@ -138,26 +138,26 @@ final class StartHydraulics {
         return branches[(open[0] ? 1 : 0) + (open[1] ? 2 : 0)];
     }
 
-    /** Circuit and filter with oil and element at two temperatures [K]. */
-    Moment at(double oil, double element) {
-        Temperatures temperatures = new Temperatures(oil, element);
+    /** Circuit and filter with oil, element and metal at three temperatures [K]. */
+    Moment at(double oil, double element, double metal) {
+        Temperatures temperatures = new Temperatures(oil, element, metal);
         Moment known = kept.get(temperatures);
         if (known == null) {
-            known = solve(oil, element);
+            known = solve(oil, element, metal);
             kept.put(temperatures, known);
         }
         return known;
     }
 
-    private Moment solve(double oil, double element) {
-        if (Double.isNaN(oil + element)) {
+    private Moment solve(double oil, double element, double metal) {
+        if (Double.isNaN(oil + element + metal)) {
             throw new StartFailure("temperature");
         }
         Branch branch = branch();
         Fluid sump = lubricant.at(oil);
         Fluid held = element == oil ? sump : lubricant.at(element);
         branch.filter.hold(held);
-        OperatingPoint point = filling ? FillStage.solve(engine, branch.filter, speed, oil) : connected(branch, oil);
+        OperatingPoint point = filling ? FillStage.solve(engine, branch.filter, speed, oil) : connected(branch, oil, metal);
         if (!point.status().isAnswer()) {
             throw new StartFailure(point.status().name());
         }
@@ -176,8 +176,8 @@ final class StartHydraulics {
                 branch.assembly);
     }
 
-    private OperatingPoint connected(Branch branch, double oil) {
-        branch.circuit.solve(speed, oil);
+    private OperatingPoint connected(Branch branch, double oil, double metal) {
+        branch.circuit.solve(speed, oil, metal);
         return branch.circuit.point();
     }
 }

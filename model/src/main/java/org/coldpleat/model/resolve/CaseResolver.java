@@ -131,9 +131,16 @@ public final class CaseResolver {
     }
 
     private static OperatingState operatingState(String setting, Section state, String drive) {
-        return new OperatingState(
+        OperatingState found = OperatingState.of(
                 setting,
                 state.text("name").orElseThrow(),
                 state.quantity(drive).orElseThrow().value());
+        return state.choice("metal")
+                .map(metal -> new OperatingState(
+                        found.setting(),
+                        found.name(),
+                        found.drive(),
+                        metal.equals("running") ? OperatingState.Metal.RUNNING : OperatingState.Metal.SOAKED))
+                .orElse(found);
     }
 }

@@ -108,7 +108,7 @@ public final class Simulation {
      */
     public static Run<PointResult> pointAtFlow(
             ResolvedCase resolved, String candidate, double flow, double temperature) {
-        return point(resolved, candidate, new OperatingState(OperatingState.FLOW_STAND, "", flow), temperature);
+        return point(resolved, candidate, OperatingState.of(OperatingState.FLOW_STAND, "", flow), temperature);
     }
 
     private static Run<PointResult> point(

@@ -130,10 +130,6 @@ final class NoticeCollector {
 
     private static void gallery(ResolvedCase resolved, Set<Notice> notices) {
         resolved.shared().engine().ifPresent(engine -> {
-            if (engine.gallery().bearings().conductance() > 0
-                    && engine.gallery().bearings().friction() == 0) {
-                notices.add(Notice.of("engine.filmAtOilTemperature", Severity.WARNING, ""));
-            }
             engine.laminarShare()
                     .ifPresent(share ->
                             notices.add(Notice.of("engine.laminarShare", Severity.INFO, "", Amount.percent(share))));

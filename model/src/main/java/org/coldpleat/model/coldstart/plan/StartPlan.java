@@ -157,7 +157,7 @@ public final class StartPlan {
         StartModel.Phase longest = phases(model()).stream()
                 .max((a, b) -> Double.compare(a.duration(), b.duration()))
                 .orElseThrow();
-        return new OperatingState(OperatingState.ENGINE, longest.state(), longest.speed());
+        return OperatingState.of(OperatingState.ENGINE, longest.state(), longest.speed());
     }
 
     /** Whether any bypass valve acts on a candidate. */
@@ -172,7 +172,7 @@ public final class StartPlan {
      */
     public StartUpSpec spec(SharedModel shared, BuiltCandidate candidate, int position, StartModel model) {
         FilterAssembly filter = candidate.filter();
-        StateModel mounted = new StateModel(shared, filter, new OperatingState(OperatingState.ENGINE, "", 0));
+        StateModel mounted = new StateModel(shared, filter, OperatingState.of(OperatingState.ENGINE, "", 0));
         EngineCircuit circuit = mounted.circuit().orElseThrow();
         EngineModel engine = shared.engine().orElseThrow();
         HoldUp holdUp = model.holdUps().get(position);
