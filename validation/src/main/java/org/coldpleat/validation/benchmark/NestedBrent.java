@@ -9,14 +9,42 @@ import org.coldpleat.model.circuit.Restrictor;
 import org.coldpleat.model.filter.BypassLocation;
 import org.coldpleat.model.filter.FilterAssembly;
 import org.coldpleat.model.flow.Fluid;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /**
  * The engine circuit solved the plain way: Brent's method around Brent's method around Brent's method, with the network
- * written down anew from flow balances and pressure sums. Uses the part laws of the model but none of its solvers.
+ * written down anew from flow balances and pressure sums. Uses the part laws of the model but none of its solvers. Which
+ * library finds the roots is a choice.
  */
 public final class NestedBrent {
     private static final double RELATIVE = 1e-15;
 
+    /** Bracketed search of one unknown, as a library has it. */
+    public enum Library {
+        /** Brent's method. */
+        COMMONS_MATH {
+            @Override
+            double root(UnivariateFunction f, double low, double high, double absolute) {
+                return new BrentSolver(RELATIVE, absolute, 0).solve(MOST, f, low, high);
+            }
+        },
+        /** Brent's method with inverse interpolation of its usual order. */
+        HIPPARCHUS {
+            @Override
+            double root(UnivariateFunction f, double low, double high, double absolute) {
+                return new BracketingNthOrderBrentSolver(RELATIVE, absolute, 0, ORDER).solve(MOST, f::value, low, high);
+            }
+        };
+
+        private static final int MOST = 500;
+
+        /** What the solver takes when asked for no other. */
+        private static final int ORDER = 5;
+
+        abstract double root(UnivariateFunction f, double low, double high, double absolute);
+    }
+
+    private final Library library;
     private final EngineCircuit circuit;
     private final FilterAssembly filter;
     private final double speed;
@@ -28,7 +56,9 @@ public final class NestedBrent {
     private double filmTemperature;
 
     /** One solve of a circuit around a filter; the filter law inside the circuit is not used. */
-    public NestedBrent(EngineCircuit circuit, FilterAssembly filter, double speed, double temperature) {
+    public NestedBrent(
+            Library library, EngineCircuit circuit, FilterAssembly filter, double speed, double temperature) {
+        this.library = library;
         this.circuit = circuit;
         this.filter = filter;
         this.speed = speed;
@@ -188,7 +218,7 @@ public final class NestedBrent {
         return mu * filter.elementResistance() * q + filter.tubeOpenings().pressureDrop(q, oil);
     }
 
-    private static double root(UnivariateFunction falling, double low, double high) {
+    private double root(UnivariateFunction falling, double low, double high) {
         double atLow = falling.value(low);
         double atHigh = falling.value(high);
         if (atLow == 0 || low == high) {
@@ -197,7 +227,7 @@ public final class NestedBrent {
         if (atHigh == 0 || atLow * atHigh > 0) {
             return high;
         }
-        double x = new BrentSolver(RELATIVE, Math.abs(high - low) * 1e-18, 0).solve(500, falling, low, high);
+        double x = library.root(falling, low, high, Math.abs(high - low) * 1e-18);
         falling.value(x);
         return x;
     }

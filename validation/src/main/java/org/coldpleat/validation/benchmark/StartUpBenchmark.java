@@ -45,7 +45,8 @@ import org.openjdk.jmh.annotations.Warmup;
 public class StartUpBenchmark {
     private final StartUpSpec spec = spec();
 
-    private static StartUpSpec spec() {
+    /** The start that is measured. */
+    static StartUpSpec spec() {
         SpringValve valve = new SpringValve(
                 100e3, 11e-3, 1200, 3e-3, 1, SpringValve.CURTAIN_DISCHARGE, AdditiveLaw.NONE, 1e-16, 0, 90e3);
         FilterAssembly filter = new FilterAssembly(
