@@ -13,9 +13,10 @@ import org.coldpleat.shared.source.Validity;
  * {@link FilmExchange}. Work object of one thread; keeps its last film as the next start.
  */
 @Source("steady energy balance of the oil in the bearings; derived here")
-@Validity("films up to 600 K; beyond, the film stays at 600 K and the balance is reported as not met. One film temperature with"
-        + " oil up to about 35 K warmer than the metal; beyond, a cold and a warm film can both exist, and the one nearest to"
-        + " the last is found")
+@Validity(
+        "films up to 600 K; beyond, the film stays at 600 K and the balance is reported as not met. One film temperature with"
+                + " oil up to about 35 K warmer than the metal; beyond, a cold and a warm film can both exist, and the one nearest to"
+                + " the last is found")
 final class BearingFilm {
     /** Hottest film looked for [K]. */
     static final double HOTTEST = 600;
@@ -114,7 +115,9 @@ final class BearingFilm {
             return;
         }
         double expected = Double.isNaN(lastPressure) ? excess : excess + excessByPressure * (pressure - lastPressure);
-        if (exact || !(expected >= coldest() && expected < HOTTEST - temperature) || !stepped(expected, pressure, sideFlow)) {
+        if (exact
+                || !(expected >= coldest() && expected < HOTTEST - temperature)
+                || !stepped(expected, pressure, sideFlow)) {
             search(expected, pressure, sideFlow);
         }
         lastPressure = pressure;

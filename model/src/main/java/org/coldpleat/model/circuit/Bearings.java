@@ -14,7 +14,8 @@ import org.coldpleat.shared.source.Source;
  *     up to 1 where oil is mixed back; 0 for films as cold as the sump whatever happens
  */
 @Source("film balance derived here; Petroff's law for the friction")
-public record Bearings(double conductance, double sideFlow, double friction, double metalConductance, double filmPosition) {
+public record Bearings(
+        double conductance, double sideFlow, double friction, double metalConductance, double filmPosition) {
     /** Position of a film in which nothing is mixed back [1]. */
     public static final double UNMIXED = 0.5;
 

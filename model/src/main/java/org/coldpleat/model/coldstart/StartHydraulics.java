@@ -157,7 +157,8 @@ final class StartHydraulics {
         Fluid sump = lubricant.at(oil);
         Fluid held = element == oil ? sump : lubricant.at(element);
         branch.filter.hold(held);
-        OperatingPoint point = filling ? FillStage.solve(engine, branch.filter, speed, oil) : connected(branch, oil, metal);
+        OperatingPoint point =
+                filling ? FillStage.solve(engine, branch.filter, speed, oil) : connected(branch, oil, metal);
         if (!point.status().isAnswer()) {
             throw new StartFailure(point.status().name());
         }

@@ -28,8 +28,7 @@ public final class EngineBuilder {
         for (Section section : engine.sections("reliefValves")) {
             reliefs.add(relief(section, inputs));
         }
-        GalleryBuilder.Built gallery =
-                GalleryBuilder.gallery(engine, pump, turns, oil, inputs);
+        GalleryBuilder.Built gallery = GalleryBuilder.gallery(engine, pump, turns, oil, inputs);
         Optional<SpringValve> block =
                 engine.section("blockBypass").flatMap(section -> ValveBuilder.valve(section, inputs, 0));
         return new EngineModel(

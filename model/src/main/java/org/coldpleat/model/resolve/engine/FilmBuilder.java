@@ -66,13 +66,13 @@ final class FilmBuilder {
             return new Bearings(geometry.conductance(), sideFlow, 0, 0, 0);
         }
         double size = sizeOf(delivery);
-        boolean listed = !groups.isEmpty() && film.flatMap(one -> one.quantity("dissipation")).isEmpty();
+        boolean listed = !groups.isEmpty()
+                && film.flatMap(one -> one.quantity("dissipation")).isEmpty();
         double friction = listed
                 ? geometry.friction()
                 : statedOr(gallery, film, "dissipation", Kind.VOLUME, DISSIPATION * size, DISSIPATION_LN_SIGMA, inputs);
         double usual = groups.isEmpty() ? TO_METAL * size : GalleryFromBearings.usualMetalConductance(groups);
-        double toMetal =
-                statedOr(gallery, film, "heatLoss", Kind.HEAT_CONDUCTANCE, usual, TO_METAL_LN_SIGMA, inputs);
+        double toMetal = statedOr(gallery, film, "heatLoss", Kind.HEAT_CONDUCTANCE, usual, TO_METAL_LN_SIGMA, inputs);
         double position = film.filter(one -> one.has("weight"))
                 .map(one -> inputs.value(one, "weight").orElseThrow())
                 .orElse(Bearings.UNMIXED);
@@ -80,7 +80,13 @@ final class FilmBuilder {
     }
 
     private static double statedOr(
-            Section gallery, Optional<Section> film, String key, Kind kind, double usual, double lnSigma, Inputs inputs) {
+            Section gallery,
+            Optional<Section> film,
+            String key,
+            Kind kind,
+            double usual,
+            double lnSigma,
+            Inputs inputs) {
         return film.flatMap(one -> inputs.measured(one, key))
                 .orElseGet(() -> inputs.assumed(
                         gallery.pathOf("film") + "." + key,
