@@ -48,6 +48,11 @@ public record GalleryFromBearings(
 
     /** The gallery in computing form. */
     public Gallery resolve() {
+        return new Gallery(seriesResistance, together(), restrictors);
+    }
+
+    /** All bearings together. */
+    public Bearings together() {
         Bearings sum = new Bearings(0, 0, 0, metalConductance, filmPosition);
         for (BearingGroup group : bearings) {
             GroovedBearing one = group.bearing();
@@ -55,7 +60,7 @@ public record GalleryFromBearings(
             double n = group.count();
             sum = sum.plus(new Bearings(n * one.conductance(), n * pumped, n * one.friction(), 0, filmPosition));
         }
-        return new Gallery(seriesResistance, sum, restrictors);
+        return sum;
     }
 
     /** What bearings of this shape conduct from their films to the metal [W/K], within a factor of 3. */

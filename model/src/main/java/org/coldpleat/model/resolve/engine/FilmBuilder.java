@@ -58,8 +58,7 @@ final class FilmBuilder {
         List<BearingGroup> groups = gallery.sections("bearings").stream()
                 .map(bearing -> group(bearing, inputs))
                 .toList();
-        Bearings geometry =
-                new GalleryFromBearings(0, groups, List.of(), 0, 0).resolve().bearings();
+        Bearings geometry = new GalleryFromBearings(0, groups, List.of(), 0, 0).together();
         double sideFlow = (geometry.sideFlow() + inputs.valueOr(gallery, "sideFlow", 0)) / turns;
         Optional<Section> film = gallery.section("film");
         if (!film.flatMap(one -> one.flag("present")).orElse(true)) {
