@@ -211,7 +211,7 @@ public final class Design {
 
     /** Medium that the oil passes [m2]. */
     public double effectiveArea() {
-        return pack.solve(mediumResistance).effectiveArea();
+        return pack.effectiveArea();
     }
 
     /** Resistance of the clean medium [1/m]. */
@@ -221,7 +221,7 @@ public final class Design {
 
     /** Share of the pleat depth over which the legs fill the pitch [1]. */
     public double crowdedShare() {
-        return pack.solve(mediumResistance).crowdedShare();
+        return pack.summary(mediumResistance).crowdedShare();
     }
 
     /** Opening pressure of the filter's own valve, else of the valve in the block [Pa], if there is one. */

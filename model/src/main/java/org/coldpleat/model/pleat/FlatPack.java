@@ -18,6 +18,11 @@ public record FlatPack(double effectiveArea) implements PackModel {
     }
 
     @Override
+    public PackCurve curve() {
+        return new FlatCurve(this);
+    }
+
+    @Override
     public PackResult solve(double mediumResistance) {
         double[] resistance = new double[PleatPack.DEFAULT_CELLS];
         Arrays.fill(resistance, mediumResistance);
@@ -39,17 +44,18 @@ public record FlatPack(double effectiveArea) implements PackModel {
         for (int i = 0; i < cells; i++) {
             velocity[i] = effectiveArea / (mediumResistance[i] * conductance);
         }
-        return new PackResult(
-                1 / conductance,
-                1 / conductance,
+        return new PackResult(whole(1 / conductance), 0, velocity, area);
+    }
+
+    private PackSummary whole(double resistance) {
+        return new PackSummary(
+                resistance,
+                resistance,
                 effectiveArea,
                 0,
                 0,
                 Double.NaN,
                 Double.NaN,
-                0,
-                velocity,
-                area,
                 EnumSet.of(PackFlag.CHANNELS_UNKNOWN));
     }
 
@@ -59,9 +65,31 @@ public record FlatPack(double effectiveArea) implements PackModel {
                     "mediumResistance needs at least 2 cells along the leg, had " + mediumResistance.length);
         }
         for (double value : mediumResistance) {
-            if (!(value > 0) || Double.isInfinite(value)) {
-                throw new IllegalArgumentException("mediumResistance must be finite and above 0 1/m, was " + value);
-            }
+            requireResistance(value);
+        }
+    }
+
+    static double requireResistance(double value) {
+        if (!(value > 0) || Double.isInfinite(value)) {
+            throw new IllegalArgumentException("mediumResistance must be finite and above 0 1/m, was " + value);
+        }
+        return value;
+    }
+
+    private record FlatCurve(FlatPack pack) implements PackCurve {
+        @Override
+        public Point at(double mediumResistance) {
+            return new Point(requireResistance(mediumResistance) / pack.effectiveArea, 1);
+        }
+
+        @Override
+        public PackSummary summary(double mediumResistance) {
+            return pack.whole(at(mediumResistance).resistance());
+        }
+
+        @Override
+        public double effectiveArea() {
+            return pack.effectiveArea;
         }
     }
 }

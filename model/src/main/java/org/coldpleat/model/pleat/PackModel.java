@@ -2,8 +2,21 @@ package org.coldpleat.model.pleat;
 
 /** A pack of filter medium that oil creeps through: gives its resistance from the resistance of the medium. */
 public sealed interface PackModel permits PleatPack, FlatPack {
+    /** The resistance of the pack over that of a medium that is the same everywhere. */
+    PackCurve curve();
+
     /**
-     * Solves the pack with the same medium everywhere.
+     * The pack as a whole with the same medium everywhere.
+     *
+     * @param mediumResistance thickness over permeability [1/m], above 0
+     */
+    default PackSummary summary(double mediumResistance) {
+        return curve().summary(mediumResistance);
+    }
+
+    /**
+     * Solves the pack with the same medium everywhere, in cells: what {@link #solve(double[])} gives for equal cells, which
+     * differs from {@link #summary} by what the cells are off.
      *
      * @param mediumResistance thickness over permeability [1/m], above 0
      */
@@ -22,6 +35,6 @@ public sealed interface PackModel permits PleatPack, FlatPack {
 
     /** Pack resistance: pressure drop over viscosity and flow [1/m3], for a medium resistance [1/m]. */
     default double resistance(double mediumResistance) {
-        return solve(mediumResistance).resistance();
+        return curve().at(mediumResistance).resistance();
     }
 }

@@ -44,6 +44,19 @@ public final class SlipChannel {
     }
 
     /**
+     * How the conductance of a channel falls as the logarithm of the medium resistance rises, {@code h^2 b/4 + 2 h k_x}.
+     *
+     * @param gap clear gap h [m], at least 0
+     * @param slipLength b = sqrt(k_x)/alpha [m]
+     * @param inPlanePermeability k_x [m2]
+     * @return fall of {@link #conductance} [m3]
+     */
+    @Source("derived here: k_x goes with the inverse of the medium resistance, b with its root")
+    static double conductanceFall(double gap, double slipLength, double inPlanePermeability) {
+        return gap * (gap * slipLength / 4 + 2 * inPlanePermeability);
+    }
+
+    /**
      * Loss of the mouth between plenum and channel, {@code e(h/P)/h^2} with
      * {@code e(x) = 4.99 (1 - 0.41 x^2 - 0.13 x^4)}, but never more than the loss of oil that leaves or enters through
      * the sheet faces beside the mouth instead, of order {@code 1/k}.
@@ -56,10 +69,19 @@ public final class SlipChannel {
     @Validity("gap/pitch 0 to 0.8; below a gap of sqrt(5 k), a few micrometers, limited to 1/k")
     @Source("derived here: own 2-D Stokes runs")
     public static double mouthLoss(double gap, double pitch, double permeability) {
+        double shape = mouthShape(gap, pitch);
+        return shape / Math.max(gap * gap, shape * permeability);
+    }
+
+    /** Rise of {@link #mouthLoss} with the logarithm of the medium resistance [1/m2]. */
+    static double mouthRise(double gap, double pitch, double permeability) {
+        return gap * gap < mouthShape(gap, pitch) * permeability ? 1 / permeability : 0;
+    }
+
+    private static double mouthShape(double gap, double pitch) {
         double blockage = Math.min(1, gap / pitch);
         double square = blockage * blockage;
-        double shape = MOUTH_LOSS * (1 - square * (0.41 + 0.13 * square));
-        return shape / Math.max(gap * gap, shape * permeability);
+        return MOUTH_LOSS * (1 - square * (0.41 + 0.13 * square));
     }
 
     /**

@@ -71,9 +71,11 @@ public record GuideCurve(double from, double to, double[] values, List<Optional<
     double bend(double cold, double warm) {
         double greatest = Double.NEGATIVE_INFINITY;
         double least = Double.POSITIVE_INFINITY;
-        for (int i = below(cold); i <= below(warm); i++) {
-            greatest = Math.max(greatest, values[i + 1] - values[i]);
-            least = Math.min(least, values[i + 1] - values[i]);
+        int end = below(warm);
+        for (int i = below(cold); i <= end; i++) {
+            double rise = values[i + 1] - values[i];
+            greatest = Math.max(greatest, rise);
+            least = Math.min(least, rise);
         }
         return (greatest - least) * last() / (to - from);
     }

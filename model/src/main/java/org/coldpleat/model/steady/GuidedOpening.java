@@ -44,6 +44,9 @@ public final class GuidedOpening {
     private final List<Look> looks = new ArrayList<>();
     private int count;
 
+    /** Above this temperature no stretch between looks is in doubt [K]. */
+    private double settled = Double.POSITIVE_INFINITY;
+
     /** A temperature looked at [K], the value there, and what the draw adds to the guide [1]. */
     private record Look(double temperature, double value, double added) {}
 
@@ -110,8 +113,12 @@ public final class GuidedOpening {
         for (int k = looks.size() - 2; k >= Math.max(0, open); k--) {
             Look cold = looks.get(k);
             Look warm = looks.get(k + 1);
+            if (cold.temperature() >= settled) {
+                continue;
+            }
             double next = k == open ? towardCrossing(cold, warm) : doubt(cold, warm);
             if (!Double.isNaN(next)) {
+                settled = warm.temperature();
                 return next;
             }
         }
@@ -133,15 +140,17 @@ public final class GuidedOpening {
         double middle = 0.5 * (cold.temperature() + warm.temperature());
         double at = middle;
         double highest = predicted(cold, warm, middle, guide.at(middle)) + turn;
-        for (int i = guide.below(cold.temperature()) + 1;
-                i <= guide.last() && guide.temperature(i) < warm.temperature();
-                i++) {
-            double share = (guide.temperature(i) - cold.temperature()) / width;
-            double value =
-                    predicted(cold, warm, guide.temperature(i), guide.values()[i]) + 4 * share * (1 - share) * turn;
+        int last = guide.last();
+        for (int i = guide.below(cold.temperature()) + 1; i <= last; i++) {
+            double place = guide.temperature(i);
+            if (place >= warm.temperature()) {
+                break;
+            }
+            double share = (place - cold.temperature()) / width;
+            double value = predicted(cold, warm, place, guide.values()[i]) + 4 * share * (1 - share) * turn;
             if (value > highest) {
                 highest = value;
-                at = guide.temperature(i);
+                at = place;
             }
         }
         if (highest <= 0) {

@@ -78,7 +78,9 @@ class PleatEquationsTest {
         double legs = 2 * (13e-3 - 1.4e-3);
         double folds = 0.7e-3 * (2 * 0.92 + 2 * 0.16) + 0.9e-3 + 0.6e-3;
         assertEquals(
-                2.5e7 / (legs + folds), pack(pleat, PleatClosure.DEFAULT, 50).mediumResistance(), 1e-3);
+                2.5e7 / (legs + folds),
+                pack(pleat, PleatClosure.DEFAULT, 50).whole().mediumResistance(),
+                1e-3);
         assertEquals(legs + folds, pack(pleat, PleatClosure.DEFAULT, 50).effectiveArea(), 1e-15);
     }
 

@@ -123,12 +123,16 @@ class PleatPackTest {
     @Test
     void crowdedPackSaysSo() {
         PackResult result = new PleatPack(radial(90), 90, 0.06).solve(PAPER);
-        assertTrue(result.crowdedShare() > 0.1 && result.crowdedShare() < 0.5);
+        assertTrue(result.whole().crowdedShare() > 0.1 && result.whole().crowdedShare() < 0.5);
         // P(r) = 2 t where r = t / tan(pi/N)
-        assertEquals((0.8e-3 / Math.tan(Math.PI / 90) - 20e-3) / 15e-3, result.crowdedShare(), 1e-9);
-        assertTrue(result.flags().contains(PackFlag.CROWDED) && result.flags().contains(PackFlag.LEGS_TOUCH));
-        assertFalse(result.notices("here").isEmpty());
-        assertEquals(0, new PleatPack(radial(60), 60, 0.06).solve(PAPER).crowdedShare(), 0);
+        assertEquals(
+                (0.8e-3 / Math.tan(Math.PI / 90) - 20e-3) / 15e-3,
+                result.whole().crowdedShare(),
+                1e-9);
+        assertTrue(result.whole().flags().contains(PackFlag.CROWDED)
+                && result.whole().flags().contains(PackFlag.LEGS_TOUCH));
+        assertFalse(result.whole().notices("here").isEmpty());
+        assertEquals(0, new PleatPack(radial(60), 60, 0.06).solve(PAPER).whole().crowdedShare(), 0);
     }
 
     @Test
@@ -137,8 +141,8 @@ class PleatPackTest {
         double contact = new PleatPack(touching, 85, 0.06).resistance(PAPER);
         PackResult embossed = new PleatPack(touching.withGapFloor(0.15e-3), 85, 0.06).solve(PAPER);
         assertTrue(embossed.resistance() < contact);
-        assertTrue(embossed.flags().contains(PackFlag.GAP_FLOOR_HOLDS));
-        assertEquals(0, embossed.touchingShare(), 0);
+        assertTrue(embossed.whole().flags().contains(PackFlag.GAP_FLOOR_HOLDS));
+        assertEquals(0, embossed.whole().touchingShare(), 0);
     }
 
     @Test
@@ -146,7 +150,7 @@ class PleatPackTest {
         PackResult result = new FlatPack(55 * 2 * 14e-3 * 60e-3).solve(PAPER);
         assertEquals(PAPER / 0.0924, result.resistance(), 1e-9 * result.resistance());
         assertEquals(1, result.channelFactor(), 0);
-        assertTrue(result.channelsUnknown());
+        assertTrue(result.whole().channelsUnknown());
         assertEquals(1e-4, passed(result, 1e-4), 1e-16);
     }
 
@@ -181,36 +185,36 @@ class PleatPackTest {
                 new PleatGeometry(10e-3, 0.8e-3, 0.6e-3, 0.4e-3, 0.3e-3, 0.7e-3, 2.6e-3, 2.6e-3, 0, PleatEnds.PLUGGED);
         PackResult result = solve(pleat, PleatClosure.DEFAULT);
         // half of a hundredth before the end: 0.4 + 0.2/200 and 0.3 + 0.4/200 mm
-        assertEquals(0.401e-3, result.smallestUpstreamGap(), 1e-15);
-        assertEquals(0.302e-3, result.smallestDownstreamGap(), 1e-15);
+        assertEquals(0.401e-3, result.whole().smallestUpstreamGap(), 1e-15);
+        assertEquals(0.302e-3, result.whole().smallestDownstreamGap(), 1e-15);
         PackResult wider = solve(pleat, withGapFactor(1.1));
-        assertEquals(0.4411e-3, wider.smallestUpstreamGap(), 1e-15);
-        assertEquals(0.3322e-3, wider.smallestDownstreamGap(), 1e-15);
+        assertEquals(0.4411e-3, wider.whole().smallestUpstreamGap(), 1e-15);
+        assertEquals(0.3322e-3, wider.whole().smallestDownstreamGap(), 1e-15);
     }
 
     @Test
     void legsTouchOverTheStretchWhereTheyWouldCross() {
         PackResult result = solve(crossing(0), PleatClosure.DEFAULT);
         // downstream closed up to 1/6 of the leg (17 middles of 100), upstream from 3/4 on (25)
-        assertEquals(0.42, result.touchingShare(), 1e-12);
-        assertTrue(result.flags().contains(PackFlag.LEGS_TOUCH));
-        assertFalse(result.flags().contains(PackFlag.GAP_FLOOR_HOLDS));
+        assertEquals(0.42, result.whole().touchingShare(), 1e-12);
+        assertTrue(result.whole().flags().contains(PackFlag.LEGS_TOUCH));
+        assertFalse(result.whole().flags().contains(PackFlag.GAP_FLOOR_HOLDS));
     }
 
     @Test
     void embossedLegsDoNotTouch() {
         PackResult result = solve(crossing(0.05e-3), PleatClosure.DEFAULT);
-        assertEquals(0, result.touchingShare());
-        assertTrue(result.flags().contains(PackFlag.GAP_FLOOR_HOLDS));
-        assertFalse(result.flags().contains(PackFlag.LEGS_TOUCH));
+        assertEquals(0, result.whole().touchingShare());
+        assertTrue(result.whole().flags().contains(PackFlag.GAP_FLOOR_HOLDS));
+        assertFalse(result.whole().flags().contains(PackFlag.LEGS_TOUCH));
     }
 
     @Test
     void looseLegsTouchNowhereAndHoldNoFloor() {
         PackResult result =
                 solve(PleatGeometry.rectangular(10e-3, 0.8e-3, 0.5e-3, 0.5e-3, PleatEnds.FOLDED), PleatClosure.DEFAULT);
-        assertTrue(result.flags().isEmpty());
-        assertTrue(result.notices("here").isEmpty());
+        assertTrue(result.whole().flags().isEmpty());
+        assertTrue(result.whole().notices("here").isEmpty());
     }
 
     @Test
@@ -223,12 +227,12 @@ class PleatPackTest {
         // 0.1 to 0.32 mm is 0.21 mm on the mean
         PleatGeometry tapered =
                 new PleatGeometry(10e-3, 0.8e-3, 0.32e-3, 0.1e-3, 0.3e-3, 0.52e-3, 3e-3, 3e-3, 0, PleatEnds.PLUGGED);
-        assertFalse(solve(tapered, PleatClosure.DEFAULT).flags().contains(PackFlag.NARROW_GAP));
+        assertFalse(solve(tapered, PleatClosure.DEFAULT).whole().flags().contains(PackFlag.NARROW_GAP));
     }
 
     private static boolean isNarrow(double upstream, double downstream, double factor) {
         PleatGeometry pleat = PleatGeometry.rectangular(10e-3, 0.8e-3, upstream, downstream, PleatEnds.FOLDED);
-        return solve(pleat, withGapFactor(factor)).flags().contains(PackFlag.NARROW_GAP);
+        return solve(pleat, withGapFactor(factor)).whole().flags().contains(PackFlag.NARROW_GAP);
     }
 
     @Test
@@ -236,23 +240,30 @@ class PleatPackTest {
         PleatGeometry pleat = PleatGeometry.rectangular(10e-3, 0.8e-3, 0.15e-3, 0.5e-3, PleatEnds.FOLDED);
         assertEquals(
                 "pleat.narrowGap",
-                solve(pleat, PleatClosure.DEFAULT).notices("here").get(0).code());
+                solve(pleat, PleatClosure.DEFAULT)
+                        .whole()
+                        .notices("here")
+                        .get(0)
+                        .code());
     }
 
     @Test
     void noticesNameWhatTheFlagsSay() {
         PackResult touching = solve(crossing(0), PleatClosure.DEFAULT);
-        assertEquals("pleat.legsTouch", touching.notices("here").get(0).code());
-        assertEquals("42 %", touching.notices("here").get(0).values().get(0).text());
+        assertEquals("pleat.legsTouch", touching.whole().notices("here").get(0).code());
+        assertEquals(
+                "42 %", touching.whole().notices("here").get(0).values().get(0).text());
         PackResult crowded = new PleatPack(radial(90), 90, 0.06).solve(PAPER);
-        assertEquals("pleat.crowded", crowded.notices("here").get(0).code());
+        assertEquals("pleat.crowded", crowded.whole().notices("here").get(0).code());
         // (0.8 mm/tan(2 deg) - 20 mm)/15 mm = 19 %
-        assertEquals("19 %", crowded.notices("here").get(0).values().get(0).text());
+        assertEquals(
+                "19 %", crowded.whole().notices("here").get(0).values().get(0).text());
         PackResult embossed = solve(crossing(0.25e-3), PleatClosure.DEFAULT);
-        assertEquals("pleat.gapFloorHolds", embossed.notices("here").get(0).code());
+        assertEquals(
+                "pleat.gapFloorHolds", embossed.whole().notices("here").get(0).code());
         assertEquals(
                 "pleat.channelsUnknown",
-                new FlatPack(0.1).solve(PAPER).notices("here").get(0).code());
+                new FlatPack(0.1).solve(PAPER).whole().notices("here").get(0).code());
     }
 
     @Test
@@ -264,7 +275,7 @@ class PleatPackTest {
     @Test
     void dropIsViscosityTimesResistanceTimesFlow() {
         PackResult result = new FlatPack(0.1).solve(2e7);
-        assertEquals(0.5 * 2e8 * 3e-4, result.pressureDrop(0.5, 3e-4), 1e-9);
+        assertEquals(0.5 * 2e8 * 3e-4, result.whole().pressureDrop(0.5, 3e-4), 1e-9);
         assertEquals(3e-3, result.faceVelocities(3e-4)[0], 1e-15);
         assertEquals(PleatPack.DEFAULT_CELLS, result.cells());
     }

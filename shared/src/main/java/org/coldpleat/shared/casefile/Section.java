@@ -1,6 +1,7 @@
 package org.coldpleat.shared.casefile;
 
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,11 +21,20 @@ public final class Section {
     private final SchemaNode schema;
     private final Map<String, Entry> entries;
 
+    /** What is asked for again with every build of a model, under literals' own strings. */
+    private final Map<String, Given> given = new HashMap<>();
+
+    /** A key that was given: its full path, what the catalog says of it, what was written. */
+    private record Given(String path, SchemaNode node, Entry entry) {}
+
     public Section(Place place, Keys written, SchemaNode schema, Map<String, Entry> entries) {
         this.place = place;
         this.written = written;
         this.schema = schema;
         this.entries = Collections.unmodifiableMap(new LinkedHashMap<>(entries));
+        entries.forEach((key, entry) -> given.put(
+                key.intern(),
+                new Given(place.key(key).path(), schema.properties().get(key), entry)));
     }
 
     /** Full path, such as {@code candidates[0].medium}; empty for the top of the file. */
@@ -55,6 +65,10 @@ public final class Section {
 
     /** Full path of a key of this section. */
     public String pathOf(String key) {
+        Given known = given.get(key);
+        if (known != null && known.node() != null) {
+            return known.path();
+        }
         node(key);
         return place.key(key).path();
     }
@@ -171,11 +185,12 @@ public final class Section {
     }
 
     private Optional<Entry> find(String key, SchemaNode.Type type) {
-        SchemaNode node = node(key);
+        Given known = given.get(key);
+        SchemaNode node = known == null || known.node() == null ? node(key) : known.node();
         if (node.type() != type) {
             throw new IllegalArgumentException(place.key(key).path() + " is a " + node.type() + ", asked for " + type);
         }
-        return Optional.ofNullable(entries.get(key));
+        return known == null ? Optional.empty() : Optional.of(known.entry());
     }
 
     private SchemaNode node(String key) {

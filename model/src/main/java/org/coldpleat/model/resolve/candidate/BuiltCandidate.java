@@ -6,7 +6,7 @@ import org.coldpleat.model.evidence.EvidenceCombination;
 import org.coldpleat.model.filter.FilterAssembly;
 import org.coldpleat.model.filter.FilterPart;
 import org.coldpleat.model.pleat.PackModel;
-import org.coldpleat.model.pleat.PackResult;
+import org.coldpleat.model.pleat.PackSummary;
 import org.coldpleat.shared.notice.Notice;
 
 /**
@@ -30,7 +30,7 @@ import org.coldpleat.shared.notice.Notice;
 public record BuiltCandidate(
         String name,
         FilterAssembly filter,
-        PackResult pack,
+        PackSummary pack,
         PackModel packModel,
         double grossArea,
         double freeShare,
@@ -79,7 +79,7 @@ public record BuiltCandidate(
         return new BuiltCandidate(
                 name,
                 other,
-                model.solve(resistance),
+                model.summary(resistance),
                 model,
                 gross,
                 freeShare,

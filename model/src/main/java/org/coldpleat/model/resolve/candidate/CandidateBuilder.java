@@ -10,6 +10,7 @@ import org.coldpleat.model.filter.FilterAssembly;
 import org.coldpleat.model.filter.FilterPart;
 import org.coldpleat.model.medium.FiberFamily;
 import org.coldpleat.model.pleat.FlatPack;
+import org.coldpleat.model.pleat.PackCurve;
 import org.coldpleat.model.pleat.PackModel;
 import org.coldpleat.model.pleat.PleatClosure;
 import org.coldpleat.model.pleat.PleatEnds;
@@ -59,19 +60,20 @@ public final class CandidateBuilder {
         Optional<Measured> basisWeight =
                 builder.basisWeight(OptionalDouble.of(areas.gross().value()));
         PackModel packModel = pack(sheet, thickness, areas, inputs);
+        PackCurve curve = packModel.curve();
         String resistancePath = sheet.path() + "." + RESISTANCE;
         MediumBuilder.Resistance known = weighed.filter(
                         one -> inputs.moves(resistancePath) && bench.rigs().isEmpty())
                 .map(one -> new MediumBuilder.Resistance(one, one.lnSigma(), Optional.empty()))
-                .or(() -> builder.resistance(basisWeight, thickness, packModel))
+                .or(() -> builder.resistance(basisWeight, thickness, curve, weighed))
                 .orElseGet(CandidateBuilder::nothingKnown);
         EvidenceCombination evidence = known.combination();
         notices.addAll(evidence.notices(name));
         bench.reports().forEach(report -> notices.addAll(warnings(report, name)));
         double resistance = known.sheet().isPresent()
-                ? blended(known.sheet().get(), bench, packModel, sheet.path(), inputs)
+                ? blended(known.sheet().get(), bench, curve, sheet.path(), inputs)
                 : followed(known, weighed, resistancePath, inputs);
-        var pack = packModel.solve(resistance);
+        var pack = curve.summary(resistance);
         notices.addAll(pack.notices(name));
         FilterBuilder filterBuilder = new FilterBuilder(sheet, inputs, bench);
         FilterAssembly filter = filterBuilder.build(pack.resistance());
@@ -111,14 +113,16 @@ public final class CandidateBuilder {
 
     /** Medium resistance with which the channels of this build give the pack that sheet and rigs together say. */
     private static double blended(
-            EvidenceCombination sheet, BenchEvidence bench, PackModel pack, String path, Inputs inputs) {
+            EvidenceCombination sheet, BenchEvidence bench, PackCurve pack, String path, Inputs inputs) {
         PackBlend blend = PackBlend.of(bench.rigs(), sheet, pack);
         double medium = inputs.derived(
                 path + "." + RESISTANCE,
                 Measured.factor(Kind.MEDIUM_RESISTANCE, sheet.median(), sheet.lnSigma(), Provenance.MEASURED));
         double read = inputs.derived(path + "." + PackBlend.READING, blend.reading());
-        return PackInverse.of(pack, blend.resistance(pack.resistance(medium), read))
-                .mediumResistance();
+        PackCurve.Point computed = pack.at(medium);
+        double wanted = blend.resistance(computed.resistance(), read);
+        double start = medium * Math.pow(wanted / computed.resistance(), 1 / computed.slope());
+        return PackInverse.of(pack, wanted, start).mediumResistance();
     }
 
     private static MediumBuilder.Resistance nothingKnown() {

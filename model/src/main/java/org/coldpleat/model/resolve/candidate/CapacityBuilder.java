@@ -8,6 +8,7 @@ import org.coldpleat.model.loading.BlockingLaw;
 import org.coldpleat.model.loading.CaptureEstimate;
 import org.coldpleat.model.loading.RatingPair;
 import org.coldpleat.model.loading.TypicalCapacity;
+import org.coldpleat.model.pleat.PackCurve;
 import org.coldpleat.model.typical.DefaultSpreads;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.notice.Notice;
@@ -93,12 +94,14 @@ public final class CapacityBuilder {
     /** Ratio of an evenly loaded medium at which the pack resists a given number of times its clean value. */
     @Source("derived here: bisection on the pack model")
     public static double mediumRatio(BuiltCandidate candidate, double packRatio) {
+        PackCurve curve = candidate.packModel().curve();
         double wanted = packRatio * candidate.pack().resistance();
         double low = 0;
         double high = Math.log(HIGHEST_RATIO);
         for (int i = 0; i < 60; i++) {
             double middle = 0.5 * (low + high);
-            double found = candidate.packModel().resistance(candidate.mediumResistance() * Math.exp(middle));
+            double found =
+                    curve.at(candidate.mediumResistance() * Math.exp(middle)).resistance();
             if (found < wanted) {
                 low = middle;
             } else {

@@ -14,7 +14,7 @@ import org.coldpleat.model.evidence.StructureEvidence;
 import org.coldpleat.model.medium.BasisWeight;
 import org.coldpleat.model.medium.FiberFamily;
 import org.coldpleat.model.medium.Solidity;
-import org.coldpleat.model.pleat.PackModel;
+import org.coldpleat.model.pleat.PackCurve;
 import org.coldpleat.model.resolve.input.Inputs;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.quantity.Kind;
@@ -119,11 +119,12 @@ final class MediumBuilder {
      */
     private record Rigs(List<ResistanceEvidence> evidence, List<Double> ownLnSigma) {}
 
-    private Rigs rigs(PackModel pack) {
+    private Rigs rigs(PackCurve pack, Optional<Double> near) {
         List<ResistanceEvidence> evidence = new ArrayList<>();
         List<Double> own = new ArrayList<>();
         for (BenchEvidence.Rig rig : bench.rigs()) {
-            PackInverse.Medium found = PackInverse.of(pack, rig.packResistance());
+            PackInverse.Medium found = PackInverse.of(
+                    pack, rig.packResistance(), near.orElse(rig.packResistance() * pack.effectiveArea()));
             double ownLnSigma = Math.max(ResistanceEvidence.LEAST_LN_SIGMA, rig.lnSigma() / found.slope());
             double whole = Math.hypot(ownLnSigma, rig.geometryLnSigma() / found.slope());
             evidence.add(new ResistanceEvidence(
@@ -149,24 +150,25 @@ final class MediumBuilder {
      */
     record Resistance(EvidenceCombination combination, double ownLnSigma, Optional<EvidenceCombination> sheet) {}
 
-    /** All evidence put together; empty if the sheet has none and names no family. */
-    Optional<Resistance> resistance(Optional<Measured> basisWeight, Optional<Measured> thickness, PackModel pack) {
-        Rigs rigs = rigs(pack);
-        List<ResistanceEvidence> evidence = new ArrayList<>(rigs.evidence());
-        evidence.addAll(bench.sheets());
-        bubbles(basisWeight, thickness).ifPresent(evidence::add);
-        inputs.folded(medium, "resistance")
-                .ifPresent(value -> evidence.add(ResistanceEvidence.of(EvidenceKind.STATED, "", value)));
-        medium.section("flowBench")
-                .flatMap(section -> inputs.folded(section, "resistance"))
-                .ifPresent(value -> evidence.add(ResistanceEvidence.of(EvidenceKind.FLOW_BENCH, "", value)));
-        Optional<Measured> permeability = inputs.folded(medium, "permeability");
-        if (permeability.isPresent() && thickness.isPresent()) {
-            evidence.add(ResistanceEvidence.ofPermeability("", permeability.get(), thickness.get()));
+    /**
+     * All evidence put together; empty if the sheet has none and names no family. Where rigs stand beside evidence for the
+     * sheet, the pack is drawn to what they read, and what that says of the medium need not be found again for each build.
+     *
+     * @param weighed what was put together with nothing moved, for a build that moves something
+     */
+    Optional<Resistance> resistance(
+            Optional<Measured> basisWeight,
+            Optional<Measured> thickness,
+            PackCurve pack,
+            Optional<EvidenceCombination> weighed) {
+        List<ResistanceEvidence> alone = alone(basisWeight, thickness);
+        if (weighed.isPresent() && !alone.isEmpty() && !bench.rigs().isEmpty()) {
+            return Optional.of(new Resistance(
+                    weighed.get(), weighed.get().lnSigma(), Optional.of(EvidenceCombination.combine(alone))));
         }
-        layers().ifPresent(value -> evidence.add(ResistanceEvidence.of(EvidenceKind.STATED, "layers", value)));
-        airTest(thickness).ifPresent(evidence::add);
-        structure(basisWeight, thickness).ifPresent(evidence::add);
+        Rigs rigs = rigs(pack, weighed.map(EvidenceCombination::median));
+        List<ResistanceEvidence> evidence = new ArrayList<>(rigs.evidence());
+        evidence.addAll(alone);
         if (evidence.isEmpty()) {
             family.ifPresent(one -> {
                 ResistanceEvidence typical = ResistanceEvidence.ofFamily(one);
@@ -182,13 +184,31 @@ final class MediumBuilder {
             return Optional.empty();
         }
         EvidenceCombination combination = EvidenceCombination.combine(evidence);
-        List<ResistanceEvidence> alone = evidence.subList(rigs.evidence().size(), evidence.size());
         return Optional.of(new Resistance(
                 combination,
                 own(combination, rigs),
                 rigs.evidence().isEmpty() || alone.isEmpty()
                         ? Optional.empty()
                         : Optional.of(EvidenceCombination.combine(alone))));
+    }
+
+    /** Evidence for the sheet without the whole filter. */
+    private List<ResistanceEvidence> alone(Optional<Measured> basisWeight, Optional<Measured> thickness) {
+        List<ResistanceEvidence> evidence = new ArrayList<>(bench.sheets());
+        bubbles(basisWeight, thickness).ifPresent(evidence::add);
+        inputs.folded(medium, "resistance")
+                .ifPresent(value -> evidence.add(ResistanceEvidence.of(EvidenceKind.STATED, "", value)));
+        medium.section("flowBench")
+                .flatMap(section -> inputs.folded(section, "resistance"))
+                .ifPresent(value -> evidence.add(ResistanceEvidence.of(EvidenceKind.FLOW_BENCH, "", value)));
+        Optional<Measured> permeability = inputs.folded(medium, "permeability");
+        if (permeability.isPresent() && thickness.isPresent()) {
+            evidence.add(ResistanceEvidence.ofPermeability("", permeability.get(), thickness.get()));
+        }
+        layers().ifPresent(value -> evidence.add(ResistanceEvidence.of(EvidenceKind.STATED, "layers", value)));
+        airTest(thickness).ifPresent(evidence::add);
+        structure(basisWeight, thickness).ifPresent(evidence::add);
+        return evidence;
     }
 
     private static double own(EvidenceCombination combination, Rigs rigs) {

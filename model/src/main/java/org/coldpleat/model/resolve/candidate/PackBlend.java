@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.coldpleat.model.evidence.EvidenceCombination;
 import org.coldpleat.model.evidence.ValueCombination;
-import org.coldpleat.model.pleat.PackModel;
+import org.coldpleat.model.pleat.PackCurve;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.source.Provenance;
@@ -29,7 +29,7 @@ record PackBlend(double share, Measured reading) {
     static final String READING = "tests.packReading";
 
     /** The blend for rigs and the evidence for the sheet alone. */
-    static PackBlend of(List<BenchEvidence.Rig> rigs, EvidenceCombination sheet, PackModel pack) {
+    static PackBlend of(List<BenchEvidence.Rig> rigs, EvidenceCombination sheet, PackCurve pack) {
         List<ValueCombination.Member> members = new ArrayList<>();
         double geometry = 0;
         for (BenchEvidence.Rig rig : rigs) {
@@ -41,12 +41,11 @@ record PackBlend(double share, Measured reading) {
         }
         Measured read =
                 ValueCombination.combine(Kind.LAMINAR_RESISTANCE, members).value();
-        double computed = pack.resistance(sheet.median());
-        double slope = Math.log(pack.resistance(sheet.median() * 1.01) / computed) / Math.log(1.01);
-        double ahead = Math.pow(slope * sheet.lnSigma(), 2) + geometry * geometry;
+        PackCurve.Point computed = pack.at(sheet.median());
+        double ahead = Math.pow(computed.slope() * sheet.lnSigma(), 2) + geometry * geometry;
         double error = read.halfWidth() * read.halfWidth();
         double share = ahead / (ahead + error);
-        double gap = Math.abs(Math.log(read.value() / computed));
+        double gap = Math.abs(Math.log(read.value() / computed.resistance()));
         double widened = read.halfWidth();
         if (gap > COVERAGE_95 * Math.sqrt(ahead + error)) {
             // conflict: the 95 % band reaches one standard uncertainty beyond both, so that neither is averaged away

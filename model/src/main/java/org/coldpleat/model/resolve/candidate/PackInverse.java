@@ -1,20 +1,17 @@
 package org.coldpleat.model.resolve.candidate;
 
-import java.util.function.DoubleUnaryOperator;
-import org.coldpleat.model.numerics.BracketedRoot;
-import org.coldpleat.model.pleat.PackModel;
+import org.coldpleat.model.numerics.BracketedNewton;
+import org.coldpleat.model.pleat.PackCurve;
 import org.coldpleat.shared.source.Source;
 
 /** Medium resistance of a pack whose resistance was read: the channel factor depends on the medium, so it is iterated. */
 final class PackInverse {
     /** Least share of the pack resistance that must be left for the medium [1]; below it the channels explain all. */
     @Source("derived here: the reading then says nothing of the medium")
-    private static final double LEAST_SHARE = 0.02;
+    private static final double LEAST_SHARE = 0.0244;
 
-    /** First upper end above the resistance without channels, in logarithms [1]. */
-    private static final double MARGIN = 0.2;
-
-    private static final BracketedRoot.Stop STOP = BracketedRoot.Stop.atValue(1e-9, 60);
+    /** Miss from which the last Newton step leaves an error of its square, in logarithms [1]. */
+    private static final double NEAR = 1e-6;
 
     private PackInverse() {}
 
@@ -27,28 +24,33 @@ final class PackInverse {
      */
     record Medium(double mediumResistance, double slope, boolean resolved) {}
 
-    /** Solves in logarithms. */
-    static Medium of(PackModel pack, double packResistance) {
-        double area = pack.effectiveArea();
-        double high = Math.log(packResistance * area) + MARGIN;
+    /**
+     * Solves in logarithms, by Newton's steps within bounds.
+     *
+     * @param packResistance as read [1/m3]
+     * @param start medium resistance near the one looked for [1/m], above 0
+     */
+    static Medium of(PackCurve pack, double packResistance, double start) {
+        double high = Math.log(packResistance * pack.effectiveArea());
         double low = high + Math.log(LEAST_SHARE);
-        DoubleUnaryOperator excess = ln -> Math.log(pack.resistance(Math.exp(ln))) - Math.log(packResistance);
-        double above = excess.applyAsDouble(high);
-        double below = excess.applyAsDouble(low);
-        if (below >= 0) {
-            return new Medium(Math.exp(low), slope(pack, low), false);
+        BracketedNewton newton = new BracketedNewton(low, high, Math.log(start));
+        boolean known = false;
+        while (true) {
+            double at = newton.point();
+            PackCurve.Point found = pack.at(Math.exp(at));
+            double miss = Math.log(packResistance / found.resistance());
+            double next = at + miss / found.slope();
+            if (Math.abs(miss) < NEAR || newton.isExhausted()) {
+                return new Medium(Math.exp(next), found.slope(), true);
+            }
+            if (next <= low && !known) {
+                PackCurve.Point lowest = pack.at(Math.exp(low));
+                if (lowest.resistance() >= packResistance) {
+                    return new Medium(Math.exp(low), lowest.slope(), false);
+                }
+                known = true;
+            }
+            newton.stepTo(miss, next);
         }
-        while (above < 0) {
-            high += MARGIN;
-            above = excess.applyAsDouble(high);
-        }
-        double root = BracketedRoot.illinois(excess, low, below, high, above, STOP);
-        return new Medium(Math.exp(root), slope(pack, root), true);
-    }
-
-    private static double slope(PackModel pack, double lnResistance) {
-        double step = 1e-3;
-        return Math.log(pack.resistance(Math.exp(lnResistance + step)) / pack.resistance(Math.exp(lnResistance - step)))
-                / (2 * step);
     }
 }
