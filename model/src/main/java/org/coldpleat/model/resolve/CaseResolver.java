@@ -9,6 +9,7 @@ import org.coldpleat.model.resolve.candidate.CandidateBuilder;
 import org.coldpleat.model.resolve.candidate.CandidateCheck;
 import org.coldpleat.model.resolve.candidate.TestReport;
 import org.coldpleat.model.resolve.engine.EngineCheck;
+import org.coldpleat.model.resolve.engine.EngineCompletion;
 import org.coldpleat.model.resolve.engine.OilBuilder;
 import org.coldpleat.model.resolve.input.Inputs;
 import org.coldpleat.model.resolve.input.NamedTemperature;
@@ -32,7 +33,8 @@ public final class CaseResolver {
 
     private CaseResolver() {}
 
-    public static Resolution resolve(CaseDocument document, Optional<ResolvedCase> before) {
+    public static Resolution resolve(CaseDocument written, Optional<ResolvedCase> before) {
+        CaseDocument document = EngineCompletion.complete(written);
         Section root = document.root();
         Problems problems = new Problems(document.file());
         Section oil = root.section("oil").orElseThrow();

@@ -24,6 +24,11 @@ public record CaseDocument(String file, String digest, Section root, List<Logged
         startTrace = List.copyOf(startTrace);
     }
 
+    /** The same file, understood in more detail. */
+    public CaseDocument withRoot(Section other) {
+        return new CaseDocument(file, digest, other, startTrace);
+    }
+
     /** Every quantity by its full path, in the order of the file. */
     public Map<String, Measured> quantities() {
         Map<String, Measured> all = new LinkedHashMap<>();

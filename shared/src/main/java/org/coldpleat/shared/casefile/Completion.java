@@ -42,6 +42,22 @@ public final class Completion {
         return put(key, blank().withText(value));
     }
 
+    /** Fills in a yes or no. */
+    public Completion flag(String key, boolean value) {
+        return put(key, blank().withFlag(value));
+    }
+
+    /** Whether a yes or no was given and is yes. */
+    public boolean isTrue(String key) {
+        return Optional.ofNullable(entries.get(key)).flatMap(Entry::flag).orElse(false);
+    }
+
+    /** Puts a quantity that says what the one of the file means in its place. */
+    public Completion replace(String key, Measured value) {
+        entries.put(key, blank().withQuantity(Optional.of(value), false, Optional.empty()));
+        return this;
+    }
+
     /** Completes the section below a key, made if the file has none. */
     public Completion section(String key, Consumer<Completion> filler) {
         Section below = Optional.ofNullable(entries.get(key))

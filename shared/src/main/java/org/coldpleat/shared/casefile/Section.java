@@ -167,6 +167,11 @@ public final class Section {
         return written.column();
     }
 
+    /** What the catalog says of a key. */
+    public String description(String key) {
+        return node(key).description();
+    }
+
     /** The same section with other entries. */
     Section with(Map<String, Entry> others) {
         others.keySet().forEach(this::node);

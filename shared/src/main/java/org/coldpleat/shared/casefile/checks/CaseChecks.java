@@ -114,20 +114,30 @@ public final class CaseChecks {
 
     private void engine(Section engine) {
         uniqueNames(engine.sections("states"));
+        needed(engine, engine.has("kind") ? List.of("displacement") : List.of("pump", "gallery", "states"));
         engine.sections("reliefValves").forEach(this::relief);
         engine.section("pump").ifPresent(pump -> {
             if (pump.has("displacement") && pump.has("deliveries")) {
                 atKey(pump, "deliveries", "case.pumpTwice");
-            } else if (!pump.has("displacement") && !pump.has("deliveries")) {
+            } else if (!pump.has("displacement") && !pump.has("deliveries") && !engine.has("kind")) {
                 at(pump, "case.pumpUnknown");
             } else if (pump.has("slip") && pump.has("deliveries")) {
                 atKey(pump, "slip", "case.slipWithDeliveries");
             }
         });
         engine.section("gallery").ifPresent(gallery -> {
-            if (!gallery.has("hotReading") && !gallery.has("passages") && !gallery.has("bearings")) {
+            if (!gallery.has("hotReading")
+                    && !gallery.has("passages")
+                    && !gallery.has("bearings")
+                    && !engine.has("kind")) {
                 at(gallery, "case.galleryUnknown");
             }
+            gallery.section("hotReading")
+                    .ifPresent(reading -> needed(
+                            reading,
+                            engine.has("kind")
+                                    ? List.of("pressure")
+                                    : List.of("pressure", "temperature", "speed")));
             passage(gallery);
         });
         engine.section("blockBypass").ifPresent(valve -> {
@@ -136,6 +146,18 @@ public final class CaseChecks {
             }
             closesBelowOpening(valve);
         });
+    }
+
+    private void needed(Section section, List<String> keys) {
+        keys.stream()
+                .filter(key -> !section.has(key))
+                .forEach(key -> problems.add(
+                        section.place().key(key),
+                        section.line(),
+                        section.column(),
+                        "key.missing",
+                        key,
+                        section.description(key)));
     }
 
     private void passage(Section gallery) {
