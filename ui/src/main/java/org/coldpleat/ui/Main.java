@@ -16,10 +16,13 @@ public final class Main {
 
     /** Runs the command line in UTF-8 whatever the locale says, and ends with its exit code. */
     public static void main(String[] words) {
+        System.exit(run(List.of(words), utf8(FileDescriptor.out), utf8(FileDescriptor.err)));
+    }
+
+    /** Runs one command line, without a display unless it asks for the window, and gives its exit code. */
+    static int run(List<String> words, PrintWriter out, PrintWriter err) {
         System.setProperty("java.awt.headless", "true");
-        PrintWriter out = utf8(FileDescriptor.out);
-        PrintWriter err = utf8(FileDescriptor.err);
-        System.exit(CommandLineFace.run(List.of(words), CaseService.standard(), out, err, WindowStart::open));
+        return CommandLineFace.run(words, CaseService.standard(), out, err, file -> WindowStart.open(file));
     }
 
     private static PrintWriter utf8(FileDescriptor descriptor) {

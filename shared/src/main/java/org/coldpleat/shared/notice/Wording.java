@@ -1,9 +1,13 @@
 package org.coldpleat.shared.notice;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.text.MessageFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.PropertyResourceBundle;
 import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.TreeSet;
@@ -25,8 +29,20 @@ public final class Wording {
 
     /** The bundle with a base name that lies beside a class. */
     public static Wording beside(Class<?> owner, String baseName) {
-        String name = owner.getPackageName() + "." + baseName;
-        return new Wording(ResourceBundle.getBundle(name, Locale.ROOT, owner.getClassLoader()));
+        return new Wording(bundle(owner, baseName));
+    }
+
+    /** The texts of a file beside a class. There is one language: nothing has to be looked for. */
+    public static ResourceBundle bundle(Class<?> owner, String baseName) {
+        String file = baseName + ".properties";
+        try (InputStream in = owner.getResourceAsStream(file)) {
+            if (in == null) {
+                throw new IllegalStateException("resource " + file + " is missing beside " + owner);
+            }
+            return new PropertyResourceBundle(in);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** True if there is a text for the code. */

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** Writes one number in a unit, with the digits of its look or with fewer where its band does not allow those. */
 final class AmountText {
@@ -12,6 +13,8 @@ final class AmountText {
 
     private static final double HOURS = 3599.5;
     private static final MathContext THREE_DIGITS = new MathContext(3);
+    private static final Pattern POWER = Pattern.compile("e\\+?(-?)0?(?=\\d)");
+    private static final Pattern MINUS_ZERO = Pattern.compile("-0(\\.0+)?( .*)?");
 
     private AmountText() {}
 
@@ -54,8 +57,8 @@ final class AmountText {
                     : Double.toString(number);
             return digits + pattern.substring(2);
         }
-        String text = String.format(Locale.ROOT, pattern, number).replaceFirst("e\\+?(-?)0?(?=\\d)", "e$1");
-        return text.matches("-0(\\.0+)?( .*)?") ? text.substring(1) : text;
+        String text = POWER.matcher(String.format(Locale.ROOT, pattern, number)).replaceFirst("e$1");
+        return MINUS_ZERO.matcher(text).matches() ? text.substring(1) : text;
     }
 
     /**

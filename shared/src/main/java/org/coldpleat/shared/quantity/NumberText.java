@@ -75,13 +75,12 @@ record NumberText(double value, int end) {
     }
 
     private static String plain(String digits) throws Misread {
-        long commas = digits.chars().filter(c -> c == ',').count();
-        long points = digits.chars().filter(c -> c == '.').count();
-        if (commas == 0 && points <= 1) {
+        int comma = digits.indexOf(',');
+        int point = digits.indexOf('.');
+        if (comma < 0 && point == digits.lastIndexOf('.')) {
             return digits;
         }
-        int comma = digits.indexOf(',');
-        if (commas == 1 && points == 0) {
+        if (comma >= 0 && comma == digits.lastIndexOf(',') && point < 0) {
             boolean threeDigits = digits.length() - comma - 1 == 3;
             boolean canBeThousands = comma >= 1 && comma <= 3 && digits.charAt(0) != '0';
             if (!(threeDigits && canBeThousands)) {

@@ -252,6 +252,17 @@ public final class QuantityText {
         return i;
     }
 
+    /** True behind a 10 that has something before it, and behind a digit that is raised already. */
+    private static boolean isBehindTen(StringBuilder out) {
+        int last = out.length() - 1;
+        if (last < 2) {
+            return false;
+        }
+        char digit = out.charAt(last);
+        char before = out.charAt(last - 1);
+        return (before == '1' && digit == '0') || (before == '^' && digit >= '0' && digit <= '9');
+    }
+
     /** Brings spaces, minus signs, raised digits after a ten and the one-character fractions into plain form. */
     private static String tidy(String text) {
         StringBuilder out = new StringBuilder(text.length());
@@ -264,9 +275,7 @@ public final class QuantityText {
                 continue;
             }
             int raised = "⁰¹²³⁴⁵⁶⁷⁸⁹".indexOf(c);
-            boolean afterTen =
-                    out.length() > 2 && out.substring(out.length() - 2).matches("10|[\\^][0-9]");
-            if (raised >= 0 && afterTen) {
+            if (raised >= 0 && isBehindTen(out)) {
                 out.append(out.charAt(out.length() - 2) == '^' ? "" : "^").append(raised);
                 continue;
             }

@@ -1,13 +1,14 @@
 package org.coldpleat.shared.quantity;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.coldpleat.shared.source.Source;
 
 /**
@@ -339,11 +340,11 @@ public final class Units {
         BY_KIND.forEach((kind, units) -> {
             Map<String, Unit> byKey = new LinkedHashMap<>();
             for (Unit unit : units) {
-                List<String> names = new ArrayList<>(unit.aliases());
-                names.add(unit.symbol());
+                Set<String> names = new LinkedHashSet<>();
+                unit.aliases().forEach(alias -> names.add(key(alias)));
+                names.add(key(unit.symbol()));
                 for (String name : names) {
-                    Unit before = byKey.put(key(name), unit);
-                    if (before != null && !before.equals(unit)) {
+                    if (byKey.put(name, unit) != null) {
                         throw new IllegalStateException(name + " names two units of " + kind);
                     }
                 }

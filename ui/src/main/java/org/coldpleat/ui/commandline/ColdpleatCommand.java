@@ -11,6 +11,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "coldpleat",
         mixinStandardHelpOptions = true,
+        addMethodSubcommands = false,
         versionProvider = VersionLine.class,
         synopsisSubcommandLabel = "COMMAND")
 final class ColdpleatCommand implements Runnable {

@@ -5,28 +5,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import org.coldpleat.ui.commandline.casefile.CheckCommand;
-import org.coldpleat.ui.commandline.casefile.SheetsCommand;
-import org.coldpleat.ui.commandline.coldstart.ColdStartCommand;
-import org.coldpleat.ui.commandline.compare.CompareCommand;
-import org.coldpleat.ui.commandline.confidence.ConfidenceCommand;
-import org.coldpleat.ui.commandline.evidence.EvidenceCommand;
-import org.coldpleat.ui.commandline.evidence.PlanCommand;
-import org.coldpleat.ui.commandline.explain.ExplainCommand;
-import org.coldpleat.ui.commandline.explain.LessonCommand;
-import org.coldpleat.ui.commandline.export.ExportCommand;
-import org.coldpleat.ui.commandline.export.PicturesCommand;
-import org.coldpleat.ui.commandline.export.ReportCommand;
-import org.coldpleat.ui.commandline.map.MapCommand;
-import org.coldpleat.ui.commandline.multipass.MultiPassCommand;
 import org.coldpleat.ui.commandline.output.Console;
 import org.coldpleat.ui.commandline.output.ExitCode;
 import org.coldpleat.ui.commandline.output.Stop;
-import org.coldpleat.ui.commandline.point.PointCommand;
-import org.coldpleat.ui.commandline.point.TableCommand;
-import org.coldpleat.ui.commandline.service.ServiceCommand;
-import org.coldpleat.ui.commandline.settings.SettingsCommand;
-import org.coldpleat.ui.commandline.size.SizeCommand;
 import org.coldpleat.ui.service.CaseService;
 import org.coldpleat.ui.text.Texts;
 import picocli.CommandLine;
@@ -65,7 +46,7 @@ public final class CommandLineFace {
             PrintWriter err,
             Predicate<Optional<Path>> window) {
         Console console = new Console(out, err);
-        CommandLine commands = commands(service, console, window);
+        CommandLine commands = commands(reached(words), new Commands(service, console, window));
         Interruption interruption = Interruption.tell(console);
         int code;
         try {
@@ -80,27 +61,23 @@ public final class CommandLineFace {
 
     /** The program with all its commands. */
     static CommandLine commands(CaseService service, Console console, Predicate<Optional<Path>> window) {
-        CommandLine commands = new CommandLine(new ColdpleatCommand())
-                .addSubcommand("compare", new CompareCommand(service, console))
-                .addSubcommand("table", new TableCommand(service, console))
-                .addSubcommand("point", new PointCommand(service, console))
-                .addSubcommand("map", new MapCommand(service, console))
-                .addSubcommand("plan", new PlanCommand(service, console))
-                .addSubcommand("evidence", new EvidenceCommand(service, console))
-                .addSubcommand("confidence", new ConfidenceCommand(service, console))
-                .addSubcommand("explain", new ExplainCommand(service, console))
-                .addSubcommand("service", new ServiceCommand(service, console))
-                .addSubcommand("coldstart", new ColdStartCommand(service, console))
-                .addSubcommand("multipass", new MultiPassCommand(service, console))
-                .addSubcommand("settings", new SettingsCommand(service, console))
-                .addSubcommand("size", new SizeCommand(service, console))
-                .addSubcommand("report", new ReportCommand(service, console))
-                .addSubcommand("lesson", new LessonCommand(service, console))
-                .addSubcommand("export", new ExportCommand(service, console))
-                .addSubcommand("sheets", SheetsCommand.of(console))
-                .addSubcommand("pictures", new PicturesCommand(service, console))
-                .addSubcommand("window", new WindowCommand(window))
-                .addSubcommand("check", new CheckCommand(service, console));
+        return commands(Commands.NAMES, new Commands(service, console, window));
+    }
+
+    /** Names of the commands that words can lead to: to set up all of them takes longer than to run one. */
+    private static List<String> reached(List<String> words) {
+        if (words.equals(List.of("--version"))) {
+            return List.of();
+        }
+        return words.isEmpty() || !Commands.NAMES.contains(words.get(0)) ? Commands.NAMES : List.of(words.get(0));
+    }
+
+    private static CommandLine commands(List<String> names, Commands all) {
+        Console console = all.console();
+        CommandLine commands = new CommandLine(new ColdpleatCommand());
+        for (String name : names) {
+            commands.addSubcommand(name, all.command(name));
+        }
         return commands.setResourceBundle(Texts.bundle())
                 .setOut(console.out())
                 .setErr(console.err())

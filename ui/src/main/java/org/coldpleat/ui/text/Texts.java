@@ -1,16 +1,12 @@
 package org.coldpleat.ui.text;
 
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.ResourceBundle;
 import org.coldpleat.shared.notice.Wording;
 
 /** Texts of the command line, by key. A placeholder is a number in braces, counted from 0. */
 public final class Texts {
-    /** Name of the bundle. */
-    static final String BUNDLE = "org.coldpleat.ui.text.texts";
-
-    private static final ResourceBundle TEXTS = ResourceBundle.getBundle(BUNDLE, Locale.ROOT);
+    private static final ResourceBundle TEXTS = Wording.bundle(Texts.class, "texts");
 
     private Texts() {}
 

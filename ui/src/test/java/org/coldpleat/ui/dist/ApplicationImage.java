@@ -21,7 +21,8 @@ final class ApplicationImage {
             "java.base,java.desktop,java.naming,java.net.http,java.scripting,java.sql,jdk.jfr,jdk.unsupported";
 
     /** As the launcher of a checkout starts it. */
-    private static final List<String> JAVA = List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xshare:auto");
+    private static final List<String> JAVA =
+            List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmn24m", "-Xshare:auto", "-XX:-UsePerfData");
 
     private static final String SCRIPT = """
             #!/bin/sh

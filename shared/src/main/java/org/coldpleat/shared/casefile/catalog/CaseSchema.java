@@ -9,16 +9,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.coldpleat.shared.casefile.FileProblems;
 import org.coldpleat.shared.casefile.SchemaNode;
-import org.coldpleat.shared.casefile.Tree;
-import org.coldpleat.shared.casefile.Tree.Items;
-import org.coldpleat.shared.casefile.Tree.Keys;
-import org.coldpleat.shared.casefile.Tree.Pair;
-import org.coldpleat.shared.casefile.Tree.Scalar;
-import org.coldpleat.shared.casefile.text.TreeBuilder;
 import org.coldpleat.shared.quantity.Kind;
-import org.coldpleat.shared.quantity.QuantityText;
+import org.coldpleat.shared.quantity.Units;
 import org.coldpleat.shared.source.Provenance;
 
 /** The catalog of fields, read once from the JSON Schema that is shipped with the program. */
@@ -37,53 +30,51 @@ public final class CaseSchema {
             if (in == null) {
                 throw new IllegalStateException("resource " + RESOURCE + " is missing");
             }
-            String json = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            FileProblems problems = new FileProblems(RESOURCE);
-            Optional<Tree> tree = TreeBuilder.build(json, problems);
-            if (tree.isEmpty() || !problems.isEmpty()) {
-                throw new IllegalStateException("resource " + RESOURCE + " is broken: " + problems.inFileOrder());
-            }
-            return node(tree.get());
+            return node(SchemaText.read(new String(in.readAllBytes(), StandardCharsets.UTF_8)));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private static SchemaNode node(Tree tree) {
-        Map<String, Tree> map = map(tree);
-        Optional<Kind> kind = text(map, "x-kind").map(Kind::valueOf);
-        SchemaNode.Type type = type(map, kind.isPresent());
+    private static SchemaNode node(SchemaText written) {
+        String kindName = written.word("x-kind");
+        Optional<Kind> kind = kindName.isEmpty() ? Optional.empty() : Optional.of(Kind.valueOf(kindName));
+        SchemaNode.Type type = type(written, kind.isPresent());
         Map<String, SchemaNode> properties = new LinkedHashMap<>();
         if (type == SchemaNode.Type.SECTION) {
-            map(map.get("properties")).forEach((key, below) -> properties.put(key, node(below)));
+            for (Map.Entry<String, SchemaText> below :
+                    written.keys().get("properties").keys().entrySet()) {
+                properties.put(below.getKey(), node(below.getValue()));
+            }
         }
-        boolean list = type == SchemaNode.Type.LIST;
+        String above = written.word("x-above");
+        String provenance = written.word("x-provenance");
         return new SchemaNode(
                 type,
-                text(map, "description").orElse(""),
+                written.word("description"),
                 Collections.unmodifiableMap(properties),
-                texts(map.get("required")),
-                list ? Optional.of(node(map.get("items"))) : Optional.empty(),
-                number(map, "minItems", 0),
-                number(map, "maxItems", NO_LIMIT),
-                texts(map.get("enum")),
+                words(written, "required"),
+                type == SchemaNode.Type.LIST ? Optional.of(node(written.keys().get("items"))) : Optional.empty(),
+                number(written, "minItems", 0),
+                number(written, "maxItems", NO_LIMIT),
+                words(written, "enum"),
                 kind,
-                limit(map, "x-min", kind, true).or(() -> limit(map, "x-above", kind, false)),
-                limit(map, "x-max", kind, true),
-                text(map, "x-typical").map(Boolean::parseBoolean).orElse(false),
-                text(map, "x-provenance").map(Provenance::valueOf),
-                number(map, "minLength", 0),
-                number(map, "maxLength", NO_LIMIT));
+                above.isEmpty() ? limit(written.word("x-min"), kind, true) : limit(above, kind, false),
+                limit(written.word("x-max"), kind, true),
+                Boolean.parseBoolean(written.word("x-typical")),
+                provenance.isEmpty() ? Optional.empty() : Optional.of(Provenance.valueOf(provenance)),
+                number(written, "minLength", 0),
+                number(written, "maxLength", NO_LIMIT));
     }
 
-    private static SchemaNode.Type type(Map<String, Tree> map, boolean quantity) {
+    private static SchemaNode.Type type(SchemaText written, boolean quantity) {
         if (quantity) {
             return SchemaNode.Type.QUANTITY;
         }
-        if (map.containsKey("enum")) {
+        if (written.keys().containsKey("enum")) {
             return SchemaNode.Type.CHOICE;
         }
-        return switch (text(map, "type").orElse("string")) {
+        return switch (written.word("type")) {
             case "object" -> SchemaNode.Type.SECTION;
             case "array" -> SchemaNode.Type.LIST;
             case "boolean" -> SchemaNode.Type.FLAG;
@@ -92,43 +83,27 @@ public final class CaseSchema {
         };
     }
 
-    private static Optional<SchemaNode.Limit> limit(
-            Map<String, Tree> map, String key, Optional<Kind> kind, boolean included) {
-        return text(map, key).map(written -> {
-            double si = QuantityText.parse(written, kind.orElseThrow(), Provenance.PUBLISHED)
-                    .value()
-                    .orElseThrow(() -> new IllegalStateException("limit not understood: " + written))
-                    .value();
-            return new SchemaNode.Limit(si, written, included);
-        });
-    }
-
-    private static Map<String, Tree> map(Tree tree) {
-        if (!(tree instanceof Keys keys)) {
-            throw new IllegalStateException("keys wanted in " + RESOURCE + " at line " + tree.line());
+    /** A limit, which is a plain number with its unit behind a space. */
+    private static Optional<SchemaNode.Limit> limit(String written, Optional<Kind> kind, boolean included) {
+        if (written.isEmpty()) {
+            return Optional.empty();
         }
-        Map<String, Tree> map = new LinkedHashMap<>();
-        for (Pair pair : keys.pairs()) {
-            map.put(pair.key().text(), pair.value());
-        }
-        return map;
+        int space = written.indexOf(' ');
+        double number = Double.parseDouble(space < 0 ? written : written.substring(0, space));
+        double si = Units.require(kind.orElseThrow(), space < 0 ? "" : written.substring(space + 1))
+                .toSi(number);
+        return Optional.of(new SchemaNode.Limit(si, written, included));
     }
 
-    private static Optional<String> text(Map<String, Tree> map, String key) {
-        return map.get(key) instanceof Scalar scalar ? Optional.of(scalar.text()) : Optional.empty();
+    private static int number(SchemaText written, String key, int otherwise) {
+        String word = written.word(key);
+        return word.isEmpty() ? otherwise : Integer.parseInt(word);
     }
 
-    private static int number(Map<String, Tree> map, String key, int otherwise) {
-        return text(map, key).map(Integer::parseInt).orElse(otherwise);
-    }
-
-    private static List<String> texts(Tree tree) {
-        if (!(tree instanceof Items items)) {
-            return List.of();
-        }
-        return items.items().stream()
-                .filter(Scalar.class::isInstance)
-                .map(item -> ((Scalar) item).text())
-                .toList();
+    private static List<String> words(SchemaText written, String key) {
+        SchemaText list = written.keys().get(key);
+        return list == null
+                ? List.of()
+                : list.items().stream().map(SchemaText::word).toList();
     }
 }

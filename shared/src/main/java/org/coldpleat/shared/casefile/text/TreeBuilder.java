@@ -2,7 +2,6 @@ package org.coldpleat.shared.casefile.text;
 
 import java.io.StringReader;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -14,7 +13,6 @@ import org.coldpleat.shared.casefile.Tree.Pair;
 import org.coldpleat.shared.casefile.Tree.Scalar;
 import org.yaml.snakeyaml.DumperOptions.ScalarStyle;
 import org.yaml.snakeyaml.LoaderOptions;
-import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
@@ -27,6 +25,9 @@ import org.yaml.snakeyaml.events.NodeEvent;
 import org.yaml.snakeyaml.events.ScalarEvent;
 import org.yaml.snakeyaml.events.SequenceEndEvent;
 import org.yaml.snakeyaml.events.SequenceStartEvent;
+import org.yaml.snakeyaml.parser.Parser;
+import org.yaml.snakeyaml.parser.ParserImpl;
+import org.yaml.snakeyaml.reader.StreamReader;
 
 /** Builds the tree of one YAML document; anchors, aliases, tags and deep nesting are refused. */
 public final class TreeBuilder {
@@ -34,7 +35,7 @@ public final class TreeBuilder {
 
     private final PlainLists source;
     private final FileProblems problems;
-    private final Iterator<Event> events;
+    private final Parser events;
     private boolean anchorNamed;
     private boolean tagNamed;
 
@@ -43,7 +44,8 @@ public final class TreeBuilder {
         this.problems = problems;
         LoaderOptions options = new LoaderOptions();
         options.setCodePointLimit(Integer.MAX_VALUE);
-        this.events = new Yaml(options).parse(new StringReader(source.text())).iterator();
+        // what builds objects out of events is not wanted, and takes time to be set up
+        this.events = new ParserImpl(new StreamReader(new StringReader(source.text())), options);
     }
 
     /** The tree of the text; empty if it holds nothing or is no YAML, or is refused, with the problems noted. */
@@ -64,8 +66,8 @@ public final class TreeBuilder {
     private Optional<Tree> document() throws TooDeep {
         Optional<Tree> tree = Optional.empty();
         boolean seen = false;
-        while (events.hasNext()) {
-            Event event = events.next();
+        while (events.peekEvent() != null) {
+            Event event = events.getEvent();
             if (event instanceof DocumentStartEvent start && seen) {
                 problems.add(line(start.getStartMark()), 0, "yaml.severalDocuments");
                 return Optional.empty();
@@ -102,10 +104,10 @@ public final class TreeBuilder {
     private Items items(SequenceStartEvent start, int depth) throws TooDeep {
         Mark mark = start.getStartMark();
         List<Tree> items = new ArrayList<>();
-        Event event = events.next();
+        Event event = events.getEvent();
         while (!(event instanceof SequenceEndEvent)) {
             items.add(node(event, depth + 1));
-            event = events.next();
+            event = events.getEvent();
         }
         int at = source.index(mark);
         int last = items.isEmpty() ? at : items.get(items.size() - 1).end();
@@ -117,16 +119,16 @@ public final class TreeBuilder {
     private Keys keys(MappingStartEvent start, int depth) throws TooDeep {
         Mark mark = start.getStartMark();
         List<Pair> pairs = new ArrayList<>();
-        Event event = events.next();
+        Event event = events.getEvent();
         while (!(event instanceof MappingEndEvent)) {
             Tree key = node(event, depth + 1);
-            Tree value = node(events.next(), depth + 1);
+            Tree value = node(events.getEvent(), depth + 1);
             if (key instanceof Scalar scalar) {
                 pairs.add(new Pair(scalar, value));
             } else {
                 problems.add(key.line(), key.column(), "yaml.keyIsNoWord");
             }
-            event = events.next();
+            event = events.getEvent();
         }
         int at = source.index(mark);
         int last = pairs.isEmpty() ? at : pairs.get(pairs.size() - 1).value().end();

@@ -36,10 +36,10 @@ import picocli.CommandLine.Option;
 public final class ColdStartCommand implements Callable<Integer> {
     /** What the engine does: at most one of the two. */
     static final class Drive {
-        @Option(names = "--state", paramLabel = "NAME", descriptionKey = "coldstart.state")
+        @Option(names = "--state", paramLabel = "NAME", descriptionKey = "coldstart.state", required = true)
         private String state;
 
-        @Option(names = "--schedule", paramLabel = "NAME", descriptionKey = "coldstart.schedule")
+        @Option(names = "--schedule", paramLabel = "NAME", descriptionKey = "coldstart.schedule", required = true)
         private String schedule;
     }
 

@@ -34,10 +34,10 @@ public final class PointCommand implements Callable<Integer> {
 
     /** Where the flow comes from: one of the two. */
     static final class Drive {
-        @Option(names = "--flow", paramLabel = "Q", descriptionKey = "point.flow")
+        @Option(names = "--flow", paramLabel = "Q", descriptionKey = "point.flow", required = true)
         private String flow;
 
-        @Option(names = "--state", paramLabel = "NAME", descriptionKey = "point.state")
+        @Option(names = "--state", paramLabel = "NAME", descriptionKey = "point.state", required = true)
         private String state;
     }
 
