@@ -239,8 +239,10 @@ final class StartRun {
                 oilHeat,
                 state[StartEquations.OIL_LOSS],
                 state[StartEquations.METAL_LOSS],
+                state[StartEquations.COOLANT_LOSS],
                 stored[0],
                 stored[1],
-                stored[2]);
+                stored[2],
+                stored[3]);
     }
 }

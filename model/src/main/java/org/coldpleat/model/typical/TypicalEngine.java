@@ -77,11 +77,19 @@ public record TypicalEngine(String kind, double liters) {
                 .toList();
     }
 
+    /** Whether engines of this kind have a quantity. */
+    public boolean knows(String quantity) {
+        return find(quantity).isPresent();
+    }
+
+    private Optional<Row> find(String quantity) {
+        return Optional.ofNullable(ROWS.get(quantity + " " + kind))
+                .or(() -> Optional.ofNullable(ROWS.get(quantity + " " + ANY)));
+    }
+
     /** The row behind a quantity. */
     public Row row(String quantity) {
-        return Optional.ofNullable(ROWS.get(quantity + " " + kind))
-                .or(() -> Optional.ofNullable(ROWS.get(quantity + " " + ANY)))
-                .orElseThrow(() -> new IllegalArgumentException("no typical " + quantity + " of " + kind));
+        return find(quantity).orElseThrow(() -> new IllegalArgumentException("no typical " + quantity + " of " + kind));
     }
 
     /** The value of a quantity for this engine, with its band. */

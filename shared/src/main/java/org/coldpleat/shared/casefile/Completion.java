@@ -76,7 +76,8 @@ public final class Completion {
         }
         List<Section> made = new ArrayList<>();
         for (int i = 0; i < fillers.size(); i++) {
-            Completion completion = new Completion(section.blank(section.place().key(key).item(i, ""), key));
+            Completion completion =
+                    new Completion(section.blank(section.place().key(key).item(i, ""), key));
             fillers.get(i).accept(completion);
             made.add(completion.done());
         }

@@ -185,9 +185,11 @@ public final class StartPlan {
                 holdUp.solidHeat(),
                 dome ? model.domeFlush() : 0,
                 heat.oilToMetal(),
+                heat.oilToMetalSpeed() * engine.pumpTurns(),
                 heat.oilToAmbient(),
                 heat.metalToAmbient(),
-                model.ambient());
+                model.ambient(),
+                heat.coolant());
         List<StartPhase> phases = phases(model).stream()
                 .map(phase -> new StartPhase(
                         phase.duration(), phase.speed() * engine.pumpTurns(), phase.toMetal(), phase.toOil()))
@@ -200,6 +202,7 @@ public final class StartPlan {
                 model.trace(),
                 schedule,
                 model.from(),
+                model.metalFrom(),
                 model.galleryVolume(),
                 model.hot(),
                 schedule.duration(),

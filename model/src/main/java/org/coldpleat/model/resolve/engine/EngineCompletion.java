@@ -44,6 +44,7 @@ public final class EngineCompletion {
     private static final double FASTER = 1.3;
 
     private static final double LITER = 1e-3;
+    private static final double CUBIC_CENTIMETER = 1e-6;
 
     /** Readings of an engine with rolling bearings [Pa], and the share of oil through what leaks there [1]. */
     @Source("one manual of a small motorcycle: 10 to 30 kPa; common practice, no source, for the rest")
@@ -57,9 +58,8 @@ public final class EngineCompletion {
         this.engine = engine;
         double displacement = engine.quantity("displacement").orElseThrow().value();
         typical = new TypicalEngine(kind(engine), displacement / LITER);
-        cylinders = engine.quantity("cylinders")
-                .map(Measured::value)
-                .orElse((double) Math.max(1, Math.round(displacement / USUAL_CYLINDER)));
+        cylinders = engine.quantity("cylinders").map(Measured::value).orElse((double)
+                Math.max(1, Math.round(displacement / USUAL_CYLINDER)));
     }
 
     /** The case with everything that stands in. */
@@ -102,7 +102,8 @@ public final class EngineCompletion {
                 .flatMap(pump -> pump.quantity("displacement"))
                 .orElseGet(() -> typical.of("pumpDisplacement", Kind.DISPLACEMENT))
                 .value();
-        whole.list("reliefValves", List.of(relief -> relief.text("name", "relief").text("senses", senses())));
+        whole.list(
+                "reliefValves", List.of(relief -> relief.text("name", "relief").text("senses", senses())));
         whole.each("reliefValves", relief -> relief(relief, displacement));
         whole.section("gallery", this::gallery);
         whole.list("states", states());
@@ -110,24 +111,28 @@ public final class EngineCompletion {
 
     private void pump(Completion pump) {
         if (pump.has("deliveries")) {
-            pump.section("suction", this::suction);
+            pump.section("suction", suction -> suction(suction, usualPump()));
             return;
         }
         pump.quantity("displacement", typical.of("pumpDisplacement", Kind.DISPLACEMENT));
         double displacement = pump.quantity("displacement").orElseThrow().value();
         pump.quantity(
                 "slip", typical.of("pumpSlip", Kind.SLIP, Math.pow(displacement / SLIP_REFERENCE, SLIP_EXPONENT)));
-        pump.section("suction", this::suction);
+        pump.section("suction", suction -> suction(suction, displacement));
     }
 
-    private void suction(Completion suction) {
+    private double usualPump() {
+        return typical.of("pumpDisplacement", Kind.DISPLACEMENT).value();
+    }
+
+    private void suction(Completion suction, double displacement) {
         suction.quantity(
                 "pressure",
                 Measured.between(
                         Kind.PRESSURE_DIFFERENCE, SUCTION_PRESSURE[0], SUCTION_PRESSURE[1], Provenance.TYPICAL));
         if (!suction.has("resistance")) {
-            double pump = 1e6 * typical.of("pumpDisplacement", Kind.DISPLACEMENT).value();
-            suction.quantity("bore", typical.of("suctionBore", Kind.LENGTH, Math.cbrt(pump)));
+            suction.quantity(
+                    "bore", typical.of("suctionBore", Kind.LENGTH, Math.cbrt(displacement / CUBIC_CENTIMETER)));
             suction.quantity("length", typical.of("suctionLength", Kind.LENGTH));
         }
     }
@@ -153,8 +158,10 @@ public final class EngineCompletion {
 
     private void gallery(Completion gallery) {
         if (!gallery.has("passageResistance")) {
-            gallery.section("passage", passage -> passage.quantity("bore", typical.of("galleryBore", Kind.LENGTH))
-                    .quantity("length", typical.of("galleryLengthPerCylinder", Kind.LENGTH, cylinders)));
+            gallery.section(
+                    "passage",
+                    passage -> passage.quantity("bore", typical.of("galleryBore", Kind.LENGTH))
+                            .quantity("length", typical.of("galleryLengthPerCylinder", Kind.LENGTH, cylinders)));
         }
         if (isRolling()) {
             gallery.section("film", film -> film.flag("present", false));
@@ -162,8 +169,10 @@ public final class EngineCompletion {
         boolean listed = gallery.has("bearings");
         if (!listed && !isRolling()) {
             gallery.quantity("sideFlow", typical.of("sideFlow", Kind.DISPLACEMENT));
-            gallery.section("film", film -> film.quantity("dissipation", typical.of("dissipation", Kind.VOLUME))
-                    .quantity("heatLoss", typical.of("filmToMetal", Kind.HEAT_CONDUCTANCE)));
+            gallery.section(
+                    "film",
+                    film -> film.quantity("dissipation", typical.of("dissipation", Kind.VOLUME))
+                            .quantity("heatLoss", typical.of("filmToMetal", Kind.HEAT_CONDUCTANCE)));
         }
         if (!listed && !gallery.has("passages")) {
             gallery.section("hotReading", this::reading);
@@ -176,29 +185,37 @@ public final class EngineCompletion {
         if (reading.isTrue("minimum")) {
             reading.replace("pressure", StatedMinimum.likely(pressure, isIdle(speed)));
         }
+        if (reading.has("second")) {
+            reading.section("second", this::second);
+        }
         reading.quantity("pressure", pressure)
                 .quantity("speed", speed)
                 .quantity(
                         "temperature",
                         Measured.between(
-                                Kind.TEMPERATURE,
-                                READING_TEMPERATURE[0],
-                                READING_TEMPERATURE[1],
-                                Provenance.TYPICAL))
+                                Kind.TEMPERATURE, READING_TEMPERATURE[0], READING_TEMPERATURE[1], Provenance.TYPICAL))
                 .quantity("bearingShare", typical.of("bearingShare", Kind.FRACTION))
                 .quantity("jetBore", typical.of("jetBore", Kind.LENGTH))
                 .quantity("jetLength", typical.of("jetLength", Kind.LENGTH));
     }
 
+    private void second(Completion second) {
+        if (second.isTrue("minimum")) {
+            Measured speed = second.quantity("speed").orElseThrow();
+            second.replace(
+                    "pressure", StatedMinimum.likely(second.quantity("pressure").orElseThrow(), isIdle(speed)));
+        }
+    }
+
     private Measured hotIdle() {
         return isRolling()
-                ? Measured.between(
-                        Kind.GAUGE_PRESSURE, ROLLING_PRESSURE[0], ROLLING_PRESSURE[1], Provenance.TYPICAL)
+                ? Measured.between(Kind.GAUGE_PRESSURE, ROLLING_PRESSURE[0], ROLLING_PRESSURE[1], Provenance.TYPICAL)
                 : typical.of("hotIdlePressure", Kind.GAUGE_PRESSURE);
     }
 
     private boolean isIdle(Measured speed) {
-        return speed.value() < FASTER * typical.of("coldIdleSpeed", Kind.ROTATION).value();
+        return speed.value()
+                < FASTER * typical.of("coldIdleSpeed", Kind.ROTATION).value();
     }
 
     private List<Consumer<Completion>> states() {
@@ -219,9 +236,13 @@ public final class EngineCompletion {
 
     private void duty(Completion duty) {
         List<String> states = TypicalStates.of(engine);
-        duty.section("running", running -> running.text("state", states.get(states.size() - 1))
-                .quantity("oilTemperature", typical.of("runningOil", Kind.TEMPERATURE))
-                .quantity("hoursPerWeek", Measured.exact(Kind.DURATION, StartCompletion.WEEKLY, Provenance.TYPICAL)));
+        duty.section(
+                "running",
+                running -> running.text("state", states.get(states.size() - 1))
+                        .quantity("oilTemperature", typical.of("runningOil", Kind.TEMPERATURE))
+                        .quantity(
+                                "hoursPerWeek",
+                                Measured.exact(Kind.DURATION, StartCompletion.WEEKLY, Provenance.TYPICAL)));
         duty.section("dirt", dirt -> {
             if (!dirt.has("ingestion")) {
                 dirt.quantity("generation", typical.of("dirtRate", Kind.MASS_RATE));

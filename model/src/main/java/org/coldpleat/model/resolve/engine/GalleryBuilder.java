@@ -24,7 +24,10 @@ import org.coldpleat.shared.source.Source;
 final class GalleryBuilder {
     /** Share of the oil that goes through bearings where it is asked for as typical [1]. */
     @Source("common practice, no source: 30 to 90 % from jet-rich to plain galleries")
-    private static final double[] TYPICAL_BEARING_SHARE = {0.3, 0.9};
+    private static final Measured TYPICAL_BEARING_SHARE = Measured.between(Kind.FRACTION, 0.3, 0.9, Provenance.TYPICAL);
+
+    /** Least share of the bearings that a draw may come to [1]. */
+    private static final double LEAST_BEARING_SHARE = 0.01;
 
     /** Bore and length of a jet where a hot reading states none [m]. */
     @Source("common practice, no source")
@@ -90,7 +93,7 @@ final class GalleryBuilder {
                 temperature,
                 speed,
                 flow,
-                bearingShare(reading, inputs),
+                bearingShare(reading, pump, turns, oil, inputs),
                 jet,
                 0,
                 series,
@@ -98,15 +101,17 @@ final class GalleryBuilder {
                 habits);
     }
 
-    private static double bearingShare(Section reading, Inputs inputs) {
-        double share = inputs.measured(reading, "bearingShare")
-                .orElseGet(() -> inputs.assumed(
-                        reading.pathOf("bearingShare"),
-                        Measured.between(
-                                Kind.FRACTION, TYPICAL_BEARING_SHARE[0], TYPICAL_BEARING_SHARE[1], Provenance.TYPICAL),
-                        "assumption.bearingShare"))
-                .value();
-        return Math.min(1, share);
+    private static double bearingShare(Section reading, Pump pump, double turns, Lubricant oil, Inputs inputs) {
+        Optional<Measured> stated = reading.quantity("bearingShare");
+        Optional<Measured> told =
+                TwoReadings.bearingShare(reading, pump, turns, oil, stated.orElse(TYPICAL_BEARING_SHARE));
+        double share = told.isPresent()
+                ? inputs.derived(reading.pathOf("bearingShare"), told.get())
+                : inputs.measured(reading, "bearingShare")
+                        .orElseGet(() -> inputs.assumed(
+                                reading.pathOf("bearingShare"), TYPICAL_BEARING_SHARE, "assumption.bearingShare"))
+                        .value();
+        return Math.min(1, Math.max(LEAST_BEARING_SHARE, share));
     }
 
     private static double orCommon(Section reading, String key, double common, Inputs inputs) {

@@ -30,8 +30,7 @@ final class StatedMinimum {
     /** The likely reading, with its band. */
     static Measured likely(Measured least, boolean idle) {
         double value = idle
-                ? Math.max(
-                        AT_IDLE * least.value(), USUAL_READING * Math.pow(least.value() / USUAL_LEAST, DRAWN))
+                ? Math.max(AT_IDLE * least.value(), USUAL_READING * Math.pow(least.value() / USUAL_LEAST, DRAWN))
                 : AT_SPEED * least.value();
         return Measured.factor(
                 Kind.GAUGE_PRESSURE,

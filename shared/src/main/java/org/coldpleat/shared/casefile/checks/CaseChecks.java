@@ -135,9 +135,7 @@ public final class CaseChecks {
             gallery.section("hotReading")
                     .ifPresent(reading -> needed(
                             reading,
-                            engine.has("kind")
-                                    ? List.of("pressure")
-                                    : List.of("pressure", "temperature", "speed")));
+                            engine.has("kind") ? List.of("pressure") : List.of("pressure", "temperature", "speed")));
             passage(gallery);
         });
         engine.section("blockBypass").ifPresent(valve -> {
