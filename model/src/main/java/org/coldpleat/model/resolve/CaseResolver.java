@@ -137,7 +137,9 @@ public final class CaseResolver {
                 setting,
                 state.text("name").orElseThrow(),
                 state.quantity(drive).orElseThrow().value());
-        return state.choice("metal")
+        return Optional.of(state)
+                .filter(one -> setting.equals(OperatingState.ENGINE))
+                .flatMap(one -> one.choice("metal"))
                 .map(metal -> new OperatingState(
                         found.setting(),
                         found.name(),

@@ -54,6 +54,7 @@ class ColdStartCaseTest {
                   gallery:
                     passages:
                       - {name: gap, kind: bearing, bore: 6 mm, length: 100 mm, count: 1}
+                    film: none
                   states:
                     - {name: idle, speed: 900 rpm}
                     - {name: fast, speed: 2400 rpm}

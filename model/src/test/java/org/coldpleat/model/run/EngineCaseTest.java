@@ -27,6 +27,7 @@ class EngineCaseTest {
                   gallery:
                     passages:
                       - {name: gap, kind: bearing, bore: 6 mm, length: 100 mm, count: 1}
+                    film: none
                 %s  states:
                     - {name: idle, speed: 900 rpm}
                 candidates:
@@ -85,6 +86,7 @@ class EngineCaseTest {
                     - {name: relief, senses: outlet, openingPressure: 490 kPa}
                   gallery:
                     hotReading: {pressure: 300 kPa, temperature: 90 °C, speed: 3000 rpm, flow: 20 L/min, bearingShare: 100 %%}
+                    film: none
                   states:
                     - {name: idle, speed: 900 rpm}
                 candidates:

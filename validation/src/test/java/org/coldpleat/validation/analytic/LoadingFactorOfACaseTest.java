@@ -37,6 +37,7 @@ class LoadingFactorOfACaseTest {
                     - {senses: outlet, openingPressure: 490 kPa}
                   gallery:
                     hotReading: {pressure: %.6f kPa, temperature: 90 °C, speed: 3000 rpm, bearingShare: 1}
+                    film: none
                   states:
                     - {name: idle, speed: 900 rpm}
                     - {name: running, speed: 3000 rpm}

@@ -24,6 +24,10 @@ final class StartCompletion {
     /** Pump speed at which oil takes up the metal's heat as stated [rev/s]: 800 rpm. */
     private static final double FIRST_IDLE = 800.0 / 60;
 
+    /** Least share of the heat of combustion that reaches the coolant before the metal [1]. */
+    @Source("common practice, no source: heads and liners stand in coolant, the rest of the block does not")
+    private static final double COOLANT_FIRST = 0.5;
+
     /** Thermostat begins to open [K]: 82 degrees C give or take 4. */
     @Source("workshop manuals, from notes: 82 to 90 degrees C")
     private static final double OPENS = 355.15;
@@ -75,6 +79,9 @@ final class StartCompletion {
             thermal.section(
                     "coolant",
                     coolant -> coolant.quantity("heatCapacity", typical.of("coolantHeatCapacity", Kind.HEAT_CAPACITY))
+                            .quantity(
+                                    "combustionShare",
+                                    Measured.between(Kind.FRACTION, COOLANT_FIRST, 1, Provenance.TYPICAL))
                             .quantity("toMetal", typical.of("coolantToMetal", Kind.HEAT_CONDUCTANCE))
                             .quantity("toOil", typical.of("coolantToOil", Kind.HEAT_CONDUCTANCE))
                             .quantity("radiator", typical.of("radiator", Kind.HEAT_CONDUCTANCE))

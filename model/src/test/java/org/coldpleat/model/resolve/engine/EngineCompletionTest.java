@@ -35,9 +35,7 @@ class EngineCompletionTest {
     private static double value(Section root, String... keys) {
         Section at = root;
         for (int i = 0; i < keys.length - 1; i++) {
-            at = at.has(keys[i]) && at.sections(keys[i]).isEmpty()
-                    ? at.section(keys[i]).orElseThrow()
-                    : at.sections(keys[i]).get(0);
+            at = at.section(keys[i]).orElseThrow();
         }
         return at.quantity(keys[keys.length - 1]).orElseThrow().value();
     }
