@@ -5,6 +5,7 @@ import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.coldpleat.model.oil.curve.WaltherCurve;
 import org.coldpleat.model.oil.OilResolver.Point;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;

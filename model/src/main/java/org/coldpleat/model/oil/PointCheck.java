@@ -3,6 +3,7 @@ package org.coldpleat.model.oil;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.coldpleat.model.oil.curve.WaltherScale;
 import org.coldpleat.model.oil.OilResolver.Point;
 import org.coldpleat.model.oil.OilResult.Refused;
 import org.coldpleat.shared.quantity.Amount;
