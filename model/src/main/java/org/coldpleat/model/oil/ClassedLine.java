@@ -54,7 +54,8 @@ record ClassedLine(List<ClassCurve> members) {
         boolean sure = false;
         for (Range range : ranges(hint)) {
             Optional<ClassCurve> member = ClassCurve.of(pair, range.coldClass());
-            OptionalDouble index = member.isPresent() ? StatedIndex.of(member.get().curve()) : OptionalDouble.empty();
+            OptionalDouble index =
+                    member.isPresent() ? StatedIndex.of(member.get().curve()) : OptionalDouble.empty();
             if (index.isPresent() && reaches(range, member.get(), index.getAsDouble())) {
                 boolean own = range.has(index.getAsDouble());
                 members.add(own && !sure ? 0 : members.size(), member.get());

@@ -13,8 +13,9 @@ import org.coldpleat.shared.source.Validity;
  * and limits of the classes were chosen with all fifteen oils in view. The half-widths of the two polymer classes are
  * judgement that holds all of the few oils at hand, those of the synthetic class rest on values from memory.
  */
-@Source("derived here from two handbook tables, NOAA oil library, product sheets (names withheld), a data set of Bates and"
-        + " Watts 1988, and values of polyalphaolefins from memory")
+@Source(
+        "derived here from two handbook tables, NOAA oil library, product sheets (names withheld), a data set of Bates and"
+                + " Watts 1988, and values of polyalphaolefins from memory")
 @Validity("-40..40 degrees C; nothing measured below 0 degrees C for mineral oils")
 enum ColdClass {
     /** Index below 120: heavy oils lie below their line, thin ones above. */

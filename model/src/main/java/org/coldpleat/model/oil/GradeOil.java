@@ -26,8 +26,7 @@ final class GradeOil {
     private GradeOil() {}
 
     static Resolved resolve(OilSpec spec, TypicalOil typical, MpmsDensity density, List<Notice> notices) {
-        LinePair pair = new LinePair(
-                TEMPERATURE_40, typical.viscosity40(), TEMPERATURE_100, typical.viscosity100());
+        LinePair pair = new LinePair(TEMPERATURE_40, typical.viscosity40(), TEMPERATURE_100, typical.viscosity100());
         ColdHint hint = spec.hint();
         ClassedLine line = spec.base().isPresent() && !hint.isMultigrade()
                 ? ClassedLine.of(pair, hint)
@@ -64,8 +63,7 @@ final class GradeOil {
     }
 
     private static Anchor anchor(double temperature, double viscosity, TypicalOil typical) {
-        return new Anchor(
-                Anchor.Method.KINEMATIC, temperature, viscosity, typical.lnSigma(), Provenance.TYPICAL);
+        return new Anchor(Anchor.Method.KINEMATIC, temperature, viscosity, typical.lnSigma(), Provenance.TYPICAL);
     }
 
     private static double coldEnd(OilSpec spec) {

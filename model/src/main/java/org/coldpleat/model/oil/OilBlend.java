@@ -22,8 +22,9 @@ import org.coldpleat.shared.source.Validity;
  * @param share volume share of the added oil in the whole [1], 0 to 1
  * @param shareUncertainty standard uncertainty of the share [1], at least 0
  */
-@Source("rule and its 10 %: as ASTM D7152, from memory; how the 10 % fade with the share, and the rest, is common practice,"
-        + " no source")
+@Source(
+        "rule and its 10 %: as ASTM D7152, from memory; how the 10 % fade with the share, and the rest, is common practice,"
+                + " no source")
 @Validity("oils that mix; not meant for oils with much viscosity improver")
 public record OilBlend(Oil main, Oil added, double share, double shareUncertainty) {
     /** Half-width of ln(n) of the rule for equal parts [1]. */

@@ -146,11 +146,16 @@ final class Spreads {
         double low = points.get(last - 1).temperature();
         double high = points.get(last).temperature();
         Optional<BiasedWaltherCurve> warm = BiasedWaltherCurve.through(
-                low, viscosities[last - 1], high, viscosities[last], line.curve().beta(), ColdClass.EXPONENT);
+                low,
+                viscosities[last - 1],
+                high,
+                viscosities[last],
+                line.curve().beta(),
+                ColdClass.EXPONENT);
         return last == 1 || viscosities[0] <= viscosities[1]
                 ? warm.filter(curve -> last == 1)
-                : warm.flatMap(curve -> ColdAnchoredCurve.below(
-                        curve, points.get(0).temperature(), viscosities[0], low, high));
+                : warm.flatMap(curve ->
+                        ColdAnchoredCurve.below(curve, points.get(0).temperature(), viscosities[0], low, high));
     }
 
     /** The quadratic curve through the three points, or the line through the two colder ones if that does not fall. */

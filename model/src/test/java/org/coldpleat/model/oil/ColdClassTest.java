@@ -75,7 +75,8 @@ class ColdClassTest {
                 .orElseThrow();
         double viscosity40 = mineral.curve().kinematicViscosity(40 + K);
         assertEquals(ColdClass.MINERAL.bias(viscosity40), mineral.curve().beta(), 1e-9);
-        assertTrue(viscosity40 < WaltherCurve.through(K, 4242e-6, 20 + K, 943e-6).kinematicViscosity(40 + K) / 1.1);
+        assertTrue(
+                viscosity40 < WaltherCurve.through(K, 4242e-6, 20 + K, 943e-6).kinematicViscosity(40 + K) / 1.1);
     }
 
     @Test

@@ -21,7 +21,17 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class GradeTest {
     @ParameterizedTest
-    @CsvSource({"5W-30,5W-30", "5w30,5W-30", "SAE 5W-30,5W-30", "SAE 30,30", "30,30", "10W,10W", "15W/40,15W-40", "sae 10w,10W", "0w16,0W-16"})
+    @CsvSource({
+        "5W-30,5W-30",
+        "5w30,5W-30",
+        "SAE 5W-30,5W-30",
+        "SAE 30,30",
+        "30,30",
+        "10W,10W",
+        "15W/40,15W-40",
+        "sae 10w,10W",
+        "0w16,0W-16"
+    })
     void gradesAreReadAsTheTradeWritesThem(String written, String label) {
         assertEquals(label, SaeGrade.parse(written).orElseThrow().label());
     }
@@ -33,7 +43,13 @@ class GradeTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"ISO VG 46,ISO VG 46", "iso vg46,ISO VG 46", "ISO-VG 100,ISO VG 100", "VG 32,ISO VG 32", "ISO 68,ISO VG 68"})
+    @CsvSource({
+        "ISO VG 46,ISO VG 46",
+        "iso vg46,ISO VG 46",
+        "ISO-VG 100,ISO VG 100",
+        "VG 32,ISO VG 32",
+        "ISO 68,ISO VG 68"
+    })
     void isoGradesAreReadAsTheTradeWritesThem(String written, String label) {
         assertEquals(label, ViscosityGrade.parse(written).orElseThrow().label());
     }
@@ -86,7 +102,8 @@ class GradeTest {
         for (TypicalOil row : TypicalOils.all()) {
             Optional<HotGrade> hot = SaeGrade.parse(row.grade()).flatMap(SaeGrade::hot);
             if (hot.isPresent()) {
-                double range = Math.log(hot.get().limitViscosity100() / hot.get().minViscosity100());
+                double range =
+                        Math.log(hot.get().limitViscosity100() / hot.get().minViscosity100());
                 // an even spread over the range has a standard deviation of the range over 3.46
                 assertTrue(row.lnSigma() >= 0.7 * range / Math.sqrt(12), row.grade());
                 assertTrue(row.lnSigma() <= 0.6 * range, row.grade());

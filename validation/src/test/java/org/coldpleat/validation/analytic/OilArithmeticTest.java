@@ -1,9 +1,9 @@
 package org.coldpleat.validation.analytic;
 
-import org.coldpleat.model.oil.curve.ColdAnchoredCurve;
 import org.coldpleat.model.oil.CragoeHeat;
 import org.coldpleat.model.oil.MpmsDensity;
 import org.coldpleat.model.oil.ViscosityIndex;
+import org.coldpleat.model.oil.curve.ColdAnchoredCurve;
 import org.coldpleat.model.oil.curve.WaltherCurve;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;

@@ -64,8 +64,7 @@ public record BlendedCurve(ViscosityCurve first, ViscosityCurve second, double s
      * @param share volume share of the second oil [1]
      */
     static double blend(double first, double second, double share) {
-        return WaltherScale.viscosity(
-                (1 - share) * WaltherScale.scaled(first) + share * WaltherScale.scaled(second));
+        return WaltherScale.viscosity((1 - share) * WaltherScale.scaled(first) + share * WaltherScale.scaled(second));
     }
 
     private static double weight(double one, double blend) {

@@ -54,8 +54,7 @@ class BlendedCurveTest {
                     Math.log(BlendedCurve.blend(one, other * Math.exp(h), 0.3) / central) / h,
                     blend.secondWeight(at),
                     1e-4);
-            assertEquals(
-                    Math.log(BlendedCurve.blend(one, other, 0.3 + h) / central) / h, blend.shareSlope(at), 1e-3);
+            assertEquals(Math.log(BlendedCurve.blend(one, other, 0.3 + h) / central) / h, blend.shareSlope(at), 1e-3);
         }
     }
 
