@@ -113,7 +113,7 @@ public final class OilNotices {
         }
         boolean thin = viscosity < grade.minViscosity40();
         return List.of(Notice.of(
-                thin ? "oil.grade.tooThin40" : "oil.grade.tooThick40",
+                thin ? "oil.grade.tooThinWarm" : "oil.grade.tooThickWarm",
                 Severity.WARNING,
                 place(oil),
                 Shown.word(grade.label()),

@@ -28,13 +28,11 @@ import org.coldpleat.shared.source.Validity;
 final class Spreads {
     private static final double SMALLEST_SHARE = 1e-4;
 
-    private final ClassedLine line;
     private final ViscosityCurve curve;
     private final List<Point> points;
     private final List<Rival> rivals;
 
     private Spreads(ClassedLine line, ViscosityCurve curve, List<Point> points) {
-        this.line = line;
         this.curve = curve;
         this.points = points;
         rivals = rivals(line, points);

@@ -171,10 +171,10 @@ class OilResolverTest {
         Resolved result = resolved(OilSpec.ofGrade("o", grade("ISO VG 46")));
         assertEquals(46e-6, result.oil().kinematicViscosity(40 + K), 1e-12);
         assertEquals(
-                List.of("oil.grade.tooThick40"),
+                List.of("oil.grade.tooThickWarm"),
                 codes(OilNotices.againstGrade(resolved(spec(WARM, HOT)).oil(), grade("ISO VG 46"))));
         assertEquals(
-                List.of("oil.grade.tooThin40"),
+                List.of("oil.grade.tooThinWarm"),
                 codes(OilNotices.againstGrade(resolved(spec(WARM, HOT)).oil(), grade("ISO VG 100"))));
         assertEquals(List.of(), codes(OilNotices.againstGrade(result.oil(), grade("ISO VG 46"))));
     }
