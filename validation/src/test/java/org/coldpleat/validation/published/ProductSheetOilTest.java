@@ -50,27 +50,6 @@ class ProductSheetOilTest {
     }
 
     @ParameterizedTest
-    @CsvFileSource(
-            resources = "/org/coldpleat/validation/oil/cold_points_of_sheets.csv",
-            useHeadersInDisplayName = true)
-    void bandOfTheLineHoldsTheMeasuredColdPoint(
-            String grade,
-            double kv40,
-            double kv100,
-            double density,
-            double densityCelsius,
-            double coldCelsius,
-            double coldViscosity) {
-        Oil oil = oil(kv40, kv100, density, densityCelsius);
-
-        check("cold viscosity from the warm points, in the band of the line")
-                .at(grade + ", " + coldCelsius + " °C")
-                .expected(coldViscosity / 1000, "Pa s")
-                .computed(oil.dynamicViscosity(coldCelsius + K))
-                .bandOfLogarithm(1.96 * oil.viscositySpread(coldCelsius + K), "95 % band stated with the line");
-    }
-
-    @ParameterizedTest
     @CsvFileSource(resources = "/org/coldpleat/validation/oil/high_shear_of_sheets.csv", useHeadersInDisplayName = true)
     void lineAt150StandsInTheKnownRatioToTheHighShearViscosity(
             String grade,
