@@ -110,11 +110,11 @@ final class PointExplainer {
         var oil = resolved.shared().oil().oil();
         List<Explanation> inputs = new ArrayList<>();
         Section section = resolved.document().root().section("oil").orElseThrow();
-        for (Section point : section.sections("points")) {
-            inputs.addAll(ChainEnds.of(Optional.of(point), "temperature", "kinematic", "dynamic"));
-        }
-        inputs.addAll(ChainEnds.of(section.section("coldPoint"), "temperature", "kinematic", "dynamic"));
-        inputs.addAll(ChainEnds.of(Optional.of(section), "viscosityIndex"));
+        inputs.addAll(oilLeaves(section));
+        section.section("topUp").ifPresent(other -> {
+            inputs.addAll(ChainEnds.of(Optional.of(other), "share"));
+            inputs.addAll(oilLeaves(other));
+        });
         Explanation kinematic = ChainEnds.link(
                 "kinematicViscosity",
                 Kind.KINEMATIC_VISCOSITY,
@@ -125,6 +125,16 @@ final class PointExplainer {
                 ChainEnds.link("density", Kind.DENSITY, oil.density(at), ChainEnds.of(Optional.of(section), "density"));
         return ChainEnds.link(
                 "dynamicViscosity", Kind.DYNAMIC_VISCOSITY, oil.dynamicViscosity(at), List.of(kinematic, density));
+    }
+
+    private static List<Explanation> oilLeaves(Section oil) {
+        List<Explanation> leaves = new ArrayList<>();
+        for (Section point : oil.sections("points")) {
+            leaves.addAll(ChainEnds.of(Optional.of(point), "temperature", "kinematic", "dynamic"));
+        }
+        leaves.addAll(ChainEnds.of(oil.section("coldPoint"), "temperature", "kinematic", "dynamic"));
+        leaves.addAll(ChainEnds.of(Optional.of(oil), "viscosityIndex"));
+        return leaves;
     }
 
     /** Parts to which the valve that opens first is parallel. */

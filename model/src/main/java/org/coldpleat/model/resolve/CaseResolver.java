@@ -3,6 +3,8 @@ package org.coldpleat.model.resolve;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.coldpleat.model.oil.Oil;
+import org.coldpleat.model.oil.OilNotices;
 import org.coldpleat.model.oil.OilResolver;
 import org.coldpleat.model.oil.OilResult;
 import org.coldpleat.model.resolve.candidate.CandidateBuilder;
@@ -17,6 +19,7 @@ import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.model.resolve.input.Problems;
 import org.coldpleat.shared.casefile.CaseDocument;
 import org.coldpleat.shared.casefile.Section;
+import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.NoticeText;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.quantity.UnitSystem;
@@ -38,7 +41,10 @@ public final class CaseResolver {
         Section root = document.root();
         Problems problems = new Problems(document.file());
         Section oil = root.section("oil").orElseThrow();
-        Optional<OilResult.Resolved> made = checkOil(oil, problems);
+        Optional<OilResult.Resolved> made = checkOil(oil, problems)
+                .flatMap(main -> oil.section("topUp")
+                        .map(other -> checkOil(other, problems).map(added -> blended(main, added, other)))
+                        .orElse(Optional.of(main)));
         root.section("engine")
                 .ifPresent(engine -> EngineCheck.check(engine, made.map(OilResult.Resolved::oil), problems));
         for (Section sheet : root.sections("candidates")) {
@@ -97,6 +103,16 @@ public final class CaseResolver {
             return Optional.empty();
         }
         return Optional.of((OilResult.Resolved) result);
+    }
+
+    /** Two sound oils as one, with what was found about both. */
+    private static OilResult.Resolved blended(OilResult.Resolved main, OilResult.Resolved added, Section topUp) {
+        Measured share = Inputs.shared().folded(topUp, "share").orElseThrow();
+        Oil oil = OilBuilder.blend(main.oil(), added.oil(), share).oil();
+        List<Notice> notices = new ArrayList<>(main.notices());
+        notices.addAll(added.notices());
+        notices.add(OilNotices.blended(oil, added.oil(), share.value()));
+        return new OilResult.Resolved(oil, notices);
     }
 
     private static Section anchorSection(Section oil, int position) {

@@ -25,7 +25,10 @@ public final class CaseChecks {
         if (!root.has("flowStand") && !root.has("engine")) {
             problems.add(root.place().key("flowStand"), root.line(), root.column(), "case.noCircuit");
         }
-        root.section("oil").ifPresent(this::oil);
+        root.section("oil").ifPresent(oil -> {
+            oil(oil);
+            oil.section("topUp").ifPresent(this::oil);
+        });
         root.section("flowStand").ifPresent(stand -> uniqueNames(stand.sections("states")));
         root.section("engine").ifPresent(this::engine);
         root.section("temperatures").ifPresent(this::temperatures);
