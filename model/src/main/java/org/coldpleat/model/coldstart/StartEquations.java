@@ -6,6 +6,7 @@ import org.coldpleat.model.flow.Lubricant;
 import org.coldpleat.model.thermal.Coolant;
 import org.coldpleat.model.thermal.TemperatureTrace;
 import org.coldpleat.model.thermal.ThermalModel;
+import org.coldpleat.model.valve.SpringValve;
 
 /**
  * Engine, filter and heat as one set of rates of change. Holds the phase and, through its hydraulics, the discrete state;
@@ -98,6 +99,29 @@ final class StartEquations {
     /** Circuit and filter at a time [s] and state. */
     StartHydraulics.Moment at(double time, double[] y) {
         return hydraulics.at(oil(time, y), element(time, y), plausible(y[METAL]));
+    }
+
+    /** Time over which the pressure across a valve is followed to see whether it rises [s]. */
+    private static final double AHEAD = 1e-3;
+
+    /** Change of the pressure across a valve in that time, over the pressure, from which it rises for certain [1]. */
+    private static final double RISING = 1e-9;
+
+    /** Change of the pressure across a valve a moment ahead, over that pressure [1]. */
+    double rise(double time, double[] y, int valve) {
+        double[] rates = rates(time, y);
+        double[] ahead = y.clone();
+        for (int i = 0; i < PUMPED; i++) {
+            ahead[i] += AHEAD * rates[i];
+        }
+        return at(time + AHEAD, ahead).difference(valve) / at(time, y).difference(valve) - 1;
+    }
+
+    /** Whether a lid with friction is on its way up; where the pressure turns, friction holds it. */
+    boolean isRising(double time, double[] y, int valve) {
+        return hydraulics.isOpen(valve)
+                && hydraulics.valve(valve).filter(SpringValve::hasFriction).isPresent()
+                && rise(time, y, valve) > RISING;
     }
 
     /** Rates of change of all components at a time [s]. */

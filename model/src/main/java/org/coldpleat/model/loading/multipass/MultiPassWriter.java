@@ -115,10 +115,7 @@ public final class MultiPassWriter {
             double terminal,
             Leak leak) {
         SizeClasses classes = TestDust.A3.sizes().classes(CLASSES);
-        double[] efficiency = new double[CLASSES];
-        for (int i = 0; i < CLASSES; i++) {
-            efficiency[i] = capture.likely().efficiency(classes.middle(i));
-        }
+        double[] efficiency = capture.likely().efficiencies(classes);
         return new MultiPassSetup(
                 classes,
                 TestDust.A3.sizes().shares(classes),
