@@ -122,6 +122,11 @@ final class StartBuilder {
         if (trace.isEmpty() && !heated) {
             notices.add(Notice.of("start.noCombustion", Severity.WARNING, "start"));
         }
+        heat.coolant()
+                .filter(coolant -> schedules.values().stream()
+                        .flatMap(List::stream)
+                        .anyMatch(phase -> !coolant.holds(phase.toMetal() + phase.toOil(), ambient)))
+                .ifPresent(coolant -> notices.add(Notice.of("start.overheats", Severity.CAUTION, "start")));
         boolean dome = resolved.candidates().stream()
                 .anyMatch(one -> one.filter().elementValve().isPresent()
                         && one.filter().elementValveLocation() == BypassLocation.DOME);
