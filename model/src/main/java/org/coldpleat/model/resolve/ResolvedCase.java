@@ -154,9 +154,9 @@ public final class ResolvedCase {
         return Collections.unmodifiableMap(understood);
     }
 
-    /** Title of the case. */
+    /** Title of the case; the name of its file if it has none. */
     public String title() {
-        return document.root().text("title").orElse("");
+        return document.title();
     }
 
     /** True if the case says that its data are invented. */
