@@ -33,19 +33,22 @@ public final class EngineProfiler {
 
     private EngineProfiler() {}
 
-    /** True if the engine of a case is known by its kind and turns over in cold idle. */
+    /** True if the engine of a case is known by its kind and has a cold idle, and a valve acts on the first candidate. */
     public static boolean isPossible(ResolvedCase resolved) {
         return !resolved.standIns().isEmpty()
                 && resolved.operatingState(TypicalStates.COLD_IDLE)
                         .filter(OperatingState::isEngine)
+                        .filter(idle -> model(resolved, idle).hasValve())
                         .isPresent();
+    }
+
+    private static StateModel model(ResolvedCase resolved, OperatingState idle) {
+        return new StateModel(resolved.shared(), resolved.candidates().get(0).filter(), idle);
     }
 
     /** The profile of the engine, its cold answer with the first candidate. */
     public static EngineProfile profile(ResolvedCase resolved) {
         OperatingState idle = resolved.operatingState(TypicalStates.COLD_IDLE).orElseThrow();
-        StateModel model =
-                new StateModel(resolved.shared(), resolved.candidates().get(0).filter(), idle);
         Map<String, Double> changes = new Variants(resolved)
                 .contributions(0, idle, 1, moved -> new double[] {lnRatio(moved)})
                 .get(0);
@@ -65,14 +68,14 @@ public final class EngineProfiler {
                 values(resolved),
                 idle.name(),
                 COLD,
-                Math.exp(lnRatio(model)),
+                Math.exp(lnRatio(model(resolved, idle))),
                 Math.sqrt(variance(changes, path -> true)),
                 Math.sqrt(engine),
                 questions);
     }
 
     private static double lnRatio(StateModel model) {
-        return Math.log(Math.max(Double.MIN_NORMAL, model.heldShutSolver().ratioAt(COLD)));
+        return Math.log(model.heldShutSolver().ratioAt(COLD));
     }
 
     private static double variance(Map<String, Double> changes, Predicate<String> of) {

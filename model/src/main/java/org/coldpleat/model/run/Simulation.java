@@ -136,8 +136,8 @@ public final class Simulation {
     }
 
     /**
-     * What a case takes its engine for, and what is worth asking the owner; empty if the kind of the engine is not told, or
-     * it has no cold idle.
+     * What a case takes its engine for, and what is worth asking the owner; empty if the kind of the engine is not told, it
+     * has no cold idle, or no valve acts on the first candidate.
      */
     public static Optional<Run<EngineProfile>> engineProfile(ResolvedCase resolved) {
         return EngineProfiler.isPossible(resolved)
