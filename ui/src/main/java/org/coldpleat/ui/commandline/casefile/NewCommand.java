@@ -3,7 +3,7 @@ package org.coldpleat.ui.commandline.casefile;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
+import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -57,15 +57,10 @@ public final class NewCommand implements Callable<Integer> {
         this.answers = answers;
     }
 
-    /** The command with a terminal, or what was piped in, to answer. */
+    /** The command with answers from standard input, typed or piped, in the encoding of the system. */
     public static NewCommand of(CaseService service, Console console) {
-        return new NewCommand(
-                service,
-                console,
-                () -> new BufferedReader(
-                        System.console() != null
-                                ? System.console().reader()
-                                : new InputStreamReader(System.in, StandardCharsets.UTF_8)));
+        Charset encoding = Charset.forName(System.getProperty("native.encoding"));
+        return new NewCommand(service, console, () -> new BufferedReader(new InputStreamReader(System.in, encoding)));
     }
 
     @Override

@@ -82,7 +82,7 @@ final class NewQuestions {
     /** Words that a field can hold, as the file has them; nothing for others. */
     private static String choices(String path) {
         Field field = FieldCatalog.root();
-        for (String key : path.replaceAll("\\[\\d+]", "").split("\\.")) {
+        for (String key : path.replaceAll("\\[\\d+]", "").split("\\.", -1)) {
             field = field.field(key);
         }
         return String.join(", ", field.choices());

@@ -63,7 +63,7 @@ public final class EngineCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (!engine.tell(EngineArguments.DISPLACEMENT)) {
+        if (!engine.tellSize()) {
             throw new ParameterException(spec.commandLine(), Texts.get("error.noDisplacement"));
         }
         Opening opening = service.openDraft(Texts.get("engine.file"), written(), Optional.empty());
