@@ -37,7 +37,8 @@ public final class CaseResolver {
     private CaseResolver() {}
 
     public static Resolution resolve(CaseDocument written, Optional<ResolvedCase> before) {
-        CaseDocument document = EngineCompletion.complete(written);
+        EngineCompletion.Completed completed = EngineCompletion.complete(written);
+        CaseDocument document = completed.document();
         Section root = document.root();
         Problems problems = new Problems(document.file());
         Section oil = root.section("oil").orElseThrow();
@@ -58,7 +59,7 @@ public final class CaseResolver {
         double from = value(range, "from", DEFAULT_FROM);
         double to = value(range, "to", DEFAULT_TO);
         ResolvedCase resolved = new ResolvedCase(
-                document,
+                completed,
                 from,
                 to,
                 named(range),

@@ -27,6 +27,11 @@ public final class Completion {
         return entries.containsKey(key) && !entries.get(key).typicalAsked();
     }
 
+    /** Full path of a key of this section. */
+    public String pathOf(String key) {
+        return section.pathOf(key);
+    }
+
     /** The quantity of a key, from the file or filled in. */
     public Optional<Measured> quantity(String key) {
         return Optional.ofNullable(entries.get(key)).flatMap(Entry::quantity);

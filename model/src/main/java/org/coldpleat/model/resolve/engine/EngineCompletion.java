@@ -1,6 +1,7 @@
 package org.coldpleat.model.resolve.engine;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.coldpleat.model.typical.TypicalEngine;
@@ -11,7 +12,6 @@ import org.coldpleat.shared.casefile.TypicalStates;
 import org.coldpleat.shared.quantity.Coverage;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
-import org.coldpleat.shared.source.Provenance;
 import org.coldpleat.shared.source.Source;
 
 /**
@@ -27,14 +27,6 @@ public final class EngineCompletion {
     /** Speed at which the override of relief valves is told [rev/s]: 2500 rpm. */
     private static final double OVERRIDE_SPEED = 2500.0 / 60;
 
-    /** Pressure that pushes oil into the pump, vapor and air in the oil counted off [Pa]. */
-    @Source("common practice, no source: air comes out below")
-    private static final double[] SUCTION_PRESSURE = {70e3, 90e3};
-
-    /** Oil of a hot reading [K]: 95 degrees C give or take 8. */
-    @Source("workshop manuals, from notes: 80 to 105 degrees C")
-    private static final double[] READING_TEMPERATURE = {360.15, 376.15};
-
     /** Displacement of one cylinder where their number is not told [m3]. */
     @Source("common practice, no source")
     private static final double USUAL_CYLINDER = 0.45e-3;
@@ -46,27 +38,31 @@ public final class EngineCompletion {
     private static final double LITER = 1e-3;
     private static final double CUBIC_CENTIMETER = 1e-6;
 
-    /** Readings of an engine with rolling bearings [Pa], and the share of oil through what leaks there [1]. */
-    @Source("one manual of a small motorcycle: 10 to 30 kPa; common practice, no source, for the rest")
-    private static final double[] ROLLING_PRESSURE = {10e3, 60e3};
-
     private final Section engine;
-    private final TypicalEngine typical;
+    private final StandIns standIns;
     private final double cylinders;
 
     private EngineCompletion(Section engine) {
         this.engine = engine;
         double displacement = engine.quantity("displacement").orElseThrow().value();
-        typical = new TypicalEngine(kind(engine), displacement / LITER);
+        standIns = new StandIns(new TypicalEngine(kind(engine), displacement / LITER));
         cylinders = engine.quantity("cylinders").map(Measured::value).orElse((double)
                 Math.max(1, Math.round(displacement / USUAL_CYLINDER)));
     }
 
+    /**
+     * A case with everything that stands in.
+     *
+     * @param document the case
+     * @param standIns row of the table of typical engines behind each value that stands in, by the path of the value
+     */
+    public record Completed(CaseDocument document, Map<String, TypicalEngine.Row> standIns) {}
+
     /** The case with everything that stands in. */
-    public static CaseDocument complete(CaseDocument document) {
+    public static Completed complete(CaseDocument document) {
         Optional<Section> engine = document.root().section("engine").filter(one -> one.has("kind"));
         if (engine.isEmpty()) {
-            return document;
+            return new Completed(document, Map.of());
         }
         EngineCompletion completion = new EngineCompletion(engine.get());
         Section root = new Completion(document.root())
@@ -74,7 +70,7 @@ public final class EngineCompletion {
                 .section("start", completion::start)
                 .section("duty", completion::duty)
                 .done();
-        return document.withRoot(root);
+        return new Completed(document.withRoot(root), completion.standIns.rows());
     }
 
     /** Kind and fuel as the table of typical engines has them. */
@@ -100,10 +96,9 @@ public final class EngineCompletion {
         double displacement = whole.done()
                 .section("pump")
                 .flatMap(pump -> pump.quantity("displacement"))
-                .orElseGet(() -> typical.of("pumpDisplacement", Kind.DISPLACEMENT))
-                .value();
-        whole.list(
-                "reliefValves", List.of(relief -> relief.text("name", "relief").text("senses", senses())));
+                .map(Measured::value)
+                .orElseGet(this::usualPump);
+        whole.list("reliefValves", List.of(relief -> relief.text("name", "relief")));
         whole.each("reliefValves", relief -> relief(relief, displacement));
         whole.section("gallery", this::gallery);
         whole.list("states", states());
@@ -114,26 +109,21 @@ public final class EngineCompletion {
             pump.section("suction", suction -> suction(suction, usualPump()));
             return;
         }
-        pump.quantity("displacement", typical.of("pumpDisplacement", Kind.DISPLACEMENT));
+        standIns.fill(pump, "displacement", "pumpDisplacement", Kind.DISPLACEMENT);
         double displacement = pump.quantity("displacement").orElseThrow().value();
-        pump.quantity(
-                "slip", typical.of("pumpSlip", Kind.SLIP, Math.pow(displacement / SLIP_REFERENCE, SLIP_EXPONENT)));
+        standIns.fill(pump, "slip", "pumpSlip", Kind.SLIP, Math.pow(displacement / SLIP_REFERENCE, SLIP_EXPONENT));
         pump.section("suction", suction -> suction(suction, displacement));
     }
 
     private double usualPump() {
-        return typical.of("pumpDisplacement", Kind.DISPLACEMENT).value();
+        return standIns.typical().of("pumpDisplacement", Kind.DISPLACEMENT).value();
     }
 
     private void suction(Completion suction, double displacement) {
-        suction.quantity(
-                "pressure",
-                Measured.between(
-                        Kind.PRESSURE_DIFFERENCE, SUCTION_PRESSURE[0], SUCTION_PRESSURE[1], Provenance.TYPICAL));
+        standIns.fill(suction, "pressure", "suctionPressure", Kind.PRESSURE_DIFFERENCE);
         if (!suction.has("resistance")) {
-            suction.quantity(
-                    "bore", typical.of("suctionBore", Kind.LENGTH, Math.cbrt(displacement / CUBIC_CENTIMETER)));
-            suction.quantity("length", typical.of("suctionLength", Kind.LENGTH));
+            standIns.fill(suction, "bore", "suctionBore", Kind.LENGTH, Math.cbrt(displacement / CUBIC_CENTIMETER));
+            standIns.fill(suction, "length", "suctionLength", Kind.LENGTH);
         }
     }
 
@@ -142,37 +132,33 @@ public final class EngineCompletion {
     }
 
     private void relief(Completion relief, double displacement) {
-        relief.quantity("openingPressure", typical.of("reliefOpening", Kind.GAUGE_PRESSURE));
+        relief.text("senses", senses());
+        standIns.fill(relief, "openingPressure", "reliefOpening", Kind.GAUGE_PRESSURE);
         if (!relief.has("seatDiameter")) {
             double opening = relief.quantity("openingPressure").orElseThrow().value();
-            Measured rise = typical.of("reliefOverride", Kind.RATIO);
-            relief.quantity(
-                    "override",
-                    Measured.factor(
-                            Kind.OVERRIDE,
-                            rise.value() * opening / (displacement * OVERRIDE_SPEED),
-                            rise.halfWidth(),
-                            Provenance.TYPICAL));
+            Measured rise = standIns.typical().of("reliefOverride", Kind.RATIO);
+            double override = rise.value() * opening / (displacement * OVERRIDE_SPEED);
+            standIns.following(relief, "override", "reliefOverride", Kind.OVERRIDE, override, rise);
         }
     }
 
     private void gallery(Completion gallery) {
         if (!gallery.has("passageResistance")) {
-            gallery.section(
-                    "passage",
-                    passage -> passage.quantity("bore", typical.of("galleryBore", Kind.LENGTH))
-                            .quantity("length", typical.of("galleryLengthPerCylinder", Kind.LENGTH, cylinders)));
+            gallery.section("passage", passage -> {
+                standIns.fill(passage, "bore", "galleryBore", Kind.LENGTH);
+                standIns.fill(passage, "length", "galleryLengthPerCylinder", Kind.LENGTH, cylinders);
+            });
         }
         if (isRolling()) {
             gallery.section("film", film -> film.flag("present", false));
         }
         boolean listed = gallery.has("bearings");
         if (!listed && !isRolling()) {
-            gallery.quantity("sideFlow", typical.of("sideFlow", Kind.DISPLACEMENT));
-            gallery.section(
-                    "film",
-                    film -> film.quantity("dissipation", typical.of("dissipation", Kind.VOLUME))
-                            .quantity("heatLoss", typical.of("filmToMetal", Kind.HEAT_CONDUCTANCE)));
+            standIns.fill(gallery, "sideFlow", "sideFlow", Kind.DISPLACEMENT);
+            gallery.section("film", film -> {
+                standIns.fill(film, "dissipation", "dissipation", Kind.VOLUME);
+                standIns.fill(film, "heatLoss", "filmToMetal", Kind.HEAT_CONDUCTANCE);
+            });
         }
         if (!listed && !gallery.has("passages")) {
             gallery.section("hotReading", this::reading);
@@ -180,23 +166,21 @@ public final class EngineCompletion {
     }
 
     private void reading(Completion reading) {
-        Measured pressure = reading.quantity("pressure").orElseGet(this::hotIdle);
-        Measured speed = reading.quantity("speed").orElseGet(() -> typical.of("hotIdleSpeed", Kind.ROTATION));
         if (reading.isTrue("minimum")) {
-            reading.replace("pressure", StatedMinimum.likely(pressure, isIdle(speed)));
+            Measured speed =
+                    reading.quantity("speed").orElseGet(() -> standIns.typical().of("hotIdleSpeed", Kind.ROTATION));
+            reading.quantity("pressure")
+                    .ifPresent(least -> reading.replace("pressure", StatedMinimum.likely(least, isIdle(speed))));
         }
         if (reading.has("second")) {
             reading.section("second", this::second);
         }
-        reading.quantity("pressure", pressure)
-                .quantity("speed", speed)
-                .quantity(
-                        "temperature",
-                        Measured.between(
-                                Kind.TEMPERATURE, READING_TEMPERATURE[0], READING_TEMPERATURE[1], Provenance.TYPICAL))
-                .quantity("bearingShare", typical.of("bearingShare", Kind.FRACTION))
-                .quantity("jetBore", typical.of("jetBore", Kind.LENGTH))
-                .quantity("jetLength", typical.of("jetLength", Kind.LENGTH));
+        standIns.fill(reading, "pressure", isRolling() ? "rollingPressure" : "hotIdlePressure", Kind.GAUGE_PRESSURE);
+        standIns.fill(reading, "speed", "hotIdleSpeed", Kind.ROTATION);
+        standIns.fill(reading, "temperature", "readingTemperature", Kind.TEMPERATURE);
+        standIns.fill(reading, "bearingShare", "bearingShare", Kind.FRACTION);
+        standIns.fill(reading, "jetBore", "jetBore", Kind.LENGTH);
+        standIns.fill(reading, "jetLength", "jetLength", Kind.LENGTH);
     }
 
     private void second(Completion second) {
@@ -207,51 +191,46 @@ public final class EngineCompletion {
         }
     }
 
-    private Measured hotIdle() {
-        return isRolling()
-                ? Measured.between(Kind.GAUGE_PRESSURE, ROLLING_PRESSURE[0], ROLLING_PRESSURE[1], Provenance.TYPICAL)
-                : typical.of("hotIdlePressure", Kind.GAUGE_PRESSURE);
-    }
-
     private boolean isIdle(Measured speed) {
         return speed.value()
-                < FASTER * typical.of("coldIdleSpeed", Kind.ROTATION).value();
+                < FASTER * standIns.typical().of("coldIdleSpeed", Kind.ROTATION).value();
     }
 
     private List<Consumer<Completion>> states() {
         return List.of(
-                state(TypicalStates.CRANKING, typical.of("crankingSpeed", Kind.ROTATION), "soaked"),
-                state(TypicalStates.COLD_IDLE, typical.of("coldIdleSpeed", Kind.ROTATION), "soaked"),
-                state(TypicalStates.FAST_IDLE, typical.of("coldIdleSpeed", Kind.ROTATION, FASTER), "soaked"),
-                state(TypicalStates.DRIVING, typical.of("drivingSpeed", Kind.ROTATION), "running"));
+                state(TypicalStates.CRANKING, "crankingSpeed", 1, "soaked"),
+                state(TypicalStates.COLD_IDLE, "coldIdleSpeed", 1, "soaked"),
+                state(TypicalStates.FAST_IDLE, "coldIdleSpeed", FASTER, "soaked"),
+                state(TypicalStates.DRIVING, "drivingSpeed", 1, "running"));
     }
 
-    private static Consumer<Completion> state(String name, Measured speed, String metal) {
-        return state -> state.text("name", name).quantity("speed", speed).text("metal", metal);
+    private Consumer<Completion> state(String name, String speed, double factor, String metal) {
+        return state -> {
+            standIns.fill(state.text("name", name), "speed", speed, Kind.ROTATION, factor);
+            state.text("metal", metal);
+        };
     }
 
     private void start(Completion start) {
-        StartCompletion.fill(start, engine, typical);
+        StartCompletion.fill(start, engine, standIns);
     }
 
     private void duty(Completion duty) {
         List<String> states = TypicalStates.of(engine);
-        duty.section(
-                "running",
-                running -> running.text("state", states.get(states.size() - 1))
-                        .quantity("oilTemperature", typical.of("runningOil", Kind.TEMPERATURE))
-                        .quantity(
-                                "hoursPerWeek",
-                                Measured.exact(Kind.DURATION, StartCompletion.WEEKLY, Provenance.TYPICAL)));
+        duty.section("running", running -> {
+            running.text("state", states.get(states.size() - 1));
+            standIns.fill(running, "oilTemperature", "runningOil", Kind.TEMPERATURE);
+            standIns.fill(running, "hoursPerWeek", "hoursPerWeek", Kind.DURATION);
+        });
         duty.section("dirt", dirt -> {
             if (!dirt.has("ingestion")) {
-                dirt.quantity("generation", typical.of("dirtRate", Kind.MASS_RATE));
+                standIns.fill(dirt, "generation", "dirtRate", Kind.MASS_RATE);
             }
             if (!dirt.has("sizes")) {
                 dirt.text("dust", "A3");
             }
         });
-        duty.section("sump", sump -> sump.quantity("volume", StartCompletion.fill(engine, typical)));
+        duty.section("sump", sump -> StartCompletion.oilFill(sump, "volume", engine, standIns));
     }
 
     /** Standard uncertainty of the logarithm that a 95 % factor stands for [1]. */

@@ -1,21 +1,15 @@
 package org.coldpleat.model.resolve.engine;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
-import org.coldpleat.model.typical.TypicalEngine;
 import org.coldpleat.shared.casefile.Completion;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.source.Provenance;
-import org.coldpleat.shared.source.Source;
 
 /** Completes the start of a case whose engine is known by kind and size. */
 final class StartCompletion {
-    /** Running time a week that stands in [s]: 7 h. */
-    static final double WEEKLY = 7 * 3600;
-
     private static final double IDLING = 60;
 
     /** Heat capacity of warm engine oil [J/(m3 K)]. */
@@ -24,75 +18,52 @@ final class StartCompletion {
     /** Pump speed at which oil takes up the metal's heat as stated [rev/s]: 800 rpm. */
     private static final double FIRST_IDLE = 800.0 / 60;
 
-    /** Least share of the heat of combustion that reaches the coolant before the metal [1]. */
-    @Source("common practice, no source: heads and liners stand in coolant, the rest of the block does not")
-    private static final double COOLANT_FIRST = 0.5;
-
-    /** Thermostat begins to open [K]: 82 degrees C give or take 4. */
-    @Source("workshop manuals, from notes: 82 to 90 degrees C")
-    private static final double OPENS = 355.15;
-
-    private static final double OPENS_SPREAD = 4;
     private static final double DRIVING = 40 * 60;
 
     private StartCompletion() {}
 
-    static void fill(Completion start, Section engine, TypicalEngine typical) {
-        Measured idle = typical.of("coldIdleSpeed", Kind.ROTATION);
-        Measured driving = typical.of("drivingSpeed", Kind.ROTATION);
+    static void fill(Completion start, Section engine, StandIns standIns) {
+        Measured idle = standIns.typical().of("coldIdleSpeed", Kind.ROTATION);
+        Measured driving = standIns.typical().of("drivingSpeed", Kind.ROTATION);
         start.list(
                 "schedules",
                 List.of(schedule -> schedule.text("name", "usual start")
                         .list("phases", List.of(phase(idle, IDLING), phase(driving, DRIVING)))));
-        start.quantity("galleryVolume", typical.of("galleryVolume", Kind.VOLUME));
-        if (start.has("trace")) {
-            return;
+        standIns.fill(start, "galleryVolume", "galleryVolume", Kind.VOLUME);
+        if (!start.has("trace")) {
+            start.section("thermal", thermal -> thermal(thermal, engine, standIns));
         }
-        start.section("thermal", thermal -> thermal(thermal, engine, typical, idle, driving));
     }
 
-    private static void thermal(
-            Completion thermal, Section engine, TypicalEngine typical, Measured idle, Measured driving) {
-        Measured oil = fill(engine, typical);
-        thermal.quantity("oilVolume", oil);
+    private static void thermal(Completion thermal, Section engine, StandIns standIns) {
+        oilFill(thermal, "oilVolume", engine, standIns);
         if (!thermal.has("metalMass")) {
-            thermal.quantity("metalHeatCapacity", typical.of("metalHeatCapacity", Kind.HEAT_CAPACITY));
+            standIns.fill(thermal, "metalHeatCapacity", "metalHeatCapacity", Kind.HEAT_CAPACITY);
         }
-        Measured warming = typical.of("oilWarmsIn", Kind.DURATION);
-        thermal.quantity(
-                "oilToMetal",
-                Measured.factor(
-                        Kind.HEAT_CONDUCTANCE,
-                        OIL_HEAT * oil.value() / warming.value(),
-                        warming.halfWidth(),
-                        Provenance.TYPICAL));
+        Measured warming = standIns.typical().of("oilWarmsIn", Kind.DURATION);
+        double oilToMetal = OIL_HEAT * usualFill(engine, standIns).value() / warming.value();
+        standIns.following(thermal, "oilToMetal", "oilWarmsIn", Kind.HEAT_CONDUCTANCE, oilToMetal, warming);
         for (String key : List.of("metalToAmbient", "oilToAmbient")) {
-            thermal.quantity(key, typical.of(key, Kind.HEAT_CONDUCTANCE));
+            standIns.fill(thermal, key, key, Kind.HEAT_CONDUCTANCE);
         }
         thermal.list(
                 "heats",
                 List.of(
-                        heat(idle, typical.of("heatColdIdle", Kind.POWER)),
-                        heat(driving, typical.of("heatDriving", Kind.POWER))));
-        if (typical.knows("coolantHeatCapacity")) {
+                        heat("coldIdleSpeed", "heatColdIdle", standIns),
+                        heat("drivingSpeed", "heatDriving", standIns)));
+        if (standIns.typical().knows("coolantHeatCapacity")) {
             thermal.quantity("oilToMetalSpeed", Measured.exact(Kind.ROTATION, FIRST_IDLE, Provenance.TYPICAL));
-            thermal.section(
-                    "coolant",
-                    coolant -> coolant.quantity("heatCapacity", typical.of("coolantHeatCapacity", Kind.HEAT_CAPACITY))
-                            .quantity(
-                                    "combustionShare",
-                                    Measured.between(Kind.FRACTION, COOLANT_FIRST, 1, Provenance.TYPICAL))
-                            .quantity("toMetal", typical.of("coolantToMetal", Kind.HEAT_CONDUCTANCE))
-                            .quantity("toOil", typical.of("coolantToOil", Kind.HEAT_CONDUCTANCE))
-                            .quantity("radiator", typical.of("radiator", Kind.HEAT_CONDUCTANCE))
-                            .quantity(
-                                    "opens",
-                                    Measured.between(
-                                            Kind.TEMPERATURE,
-                                            OPENS - OPENS_SPREAD,
-                                            OPENS + OPENS_SPREAD,
-                                            Provenance.TYPICAL)));
+            thermal.section("coolant", coolant -> coolant(coolant, standIns));
         }
+    }
+
+    private static void coolant(Completion coolant, StandIns standIns) {
+        standIns.fill(coolant, "heatCapacity", "coolantHeatCapacity", Kind.HEAT_CAPACITY);
+        standIns.fill(coolant, "combustionShare", "combustionShare", Kind.FRACTION);
+        standIns.fill(coolant, "toMetal", "coolantToMetal", Kind.HEAT_CONDUCTANCE);
+        standIns.fill(coolant, "toOil", "coolantToOil", Kind.HEAT_CONDUCTANCE);
+        standIns.fill(coolant, "radiator", "radiator", Kind.HEAT_CONDUCTANCE);
+        standIns.fill(coolant, "opens", "thermostatOpens", Kind.TEMPERATURE);
     }
 
     private static Consumer<Completion> phase(Measured speed, double duration) {
@@ -100,14 +71,23 @@ final class StartCompletion {
                 .quantity("duration", Measured.exact(Kind.DURATION, duration, Provenance.TYPICAL));
     }
 
-    private static Consumer<Completion> heat(Measured speed, Measured toMetal) {
-        return heat -> heat.quantity("speed", speed).quantity("toMetal", toMetal);
+    private static Consumer<Completion> heat(String speed, String toMetal, StandIns standIns) {
+        return heat -> {
+            standIns.fill(heat, "speed", speed, Kind.ROTATION);
+            standIns.fill(heat, "toMetal", toMetal, Kind.POWER);
+        };
     }
 
-    /** Oil that a change takes: as stated, or typical. */
-    static Measured fill(Section engine, TypicalEngine typical) {
-        return Optional.of(engine)
-                .flatMap(one -> one.quantity("oilFill"))
-                .orElseGet(() -> typical.of("oilFill", Kind.VOLUME));
+    /** Fills in the oil that a change takes: as stated of the engine, or typical. */
+    static void oilFill(Completion section, String key, Section engine, StandIns standIns) {
+        if (engine.has("oilFill")) {
+            section.quantity(key, usualFill(engine, standIns));
+        } else {
+            standIns.fill(section, key, "oilFill", Kind.VOLUME);
+        }
+    }
+
+    private static Measured usualFill(Section engine, StandIns standIns) {
+        return engine.quantity("oilFill").orElseGet(() -> standIns.typical().of("oilFill", Kind.VOLUME));
     }
 }

@@ -1,13 +1,17 @@
 package org.coldpleat.model.resolve.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Set;
+import java.util.TreeSet;
 import org.coldpleat.shared.casefile.CaseDocument;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.casefile.reading.CaseReader;
 import org.coldpleat.shared.casefile.reading.CaseReading;
+import org.coldpleat.shared.source.Provenance;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -29,7 +33,7 @@ class EngineCompletionTest {
     }
 
     private static Section completed(String engine) {
-        return EngineCompletion.complete(read(engine)).root();
+        return EngineCompletion.complete(read(engine)).document().root();
     }
 
     private static double value(Section root, String... keys) {
@@ -91,7 +95,7 @@ class EngineCompletionTest {
                   gallery: {hotReading: {pressure: 2 bar, temperature: 90 C, speed: 2000 rpm}}
                   states: [{name: idle, speed: 800 rpm}]
                 """);
-        assertSame(document, EngineCompletion.complete(document));
+        assertSame(document, EngineCompletion.complete(document).document());
     }
 
     @Test
@@ -136,5 +140,50 @@ class EngineCompletionTest {
                 """);
         assertEquals(3.2e5, value(root, "engine", "gallery", "hotReading", "second", "pressure"), 1e-6);
         assertEquals(1.5e5, value(root, "engine", "gallery", "hotReading", "pressure"), 1e-6);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"utility", "motorcycle", "car", "lightTruck", "heavy", "generator", "marine"})
+    void everyValueThatStandsInHasItsRow(String kind) {
+        EngineCompletion.Completed completed =
+                EngineCompletion.complete(read("engine: {kind: " + kind + ", displacement: 2 L}\n"));
+        Set<String> typical = new TreeSet<>();
+        completed.document().quantities().forEach((path, value) -> {
+            boolean condition = path.startsWith("start.schedules") || path.endsWith("oilToMetalSpeed");
+            if (value.provenance() == Provenance.TYPICAL && !condition) {
+                typical.add(path);
+            }
+        });
+        assertEquals(typical, new TreeSet<>(completed.standIns().keySet()));
+        assertTrue(typical.size() > 30, typical::toString);
+    }
+
+    @Test
+    void whatIsStatedHasNoRow() {
+        EngineCompletion.Completed completed = EngineCompletion.complete(read("""
+                engine:
+                  kind: car
+                  displacement: 2 L
+                  oilFill: 5 L
+                  reliefValves: [{openingPressure: 5 bar}]
+                  gallery: {hotReading: {jetBore: 1.2 mm}}
+                """));
+        assertEquals(
+                "outlet",
+                completed
+                        .document()
+                        .root()
+                        .section("engine")
+                        .orElseThrow()
+                        .sections("reliefValves")
+                        .get(0)
+                        .choice("senses")
+                        .orElseThrow());
+        Set<String> rows = completed.standIns().keySet();
+        assertFalse(rows.contains("engine.reliefValves[0].openingPressure"));
+        assertFalse(rows.contains("engine.gallery.hotReading.jetBore"));
+        assertFalse(rows.contains("start.thermal.oilVolume") || rows.contains("duty.sump.volume"));
+        assertTrue(rows.contains("engine.reliefValves[0].override"));
+        assertTrue(rows.contains("engine.gallery.hotReading.pressure"));
     }
 }

@@ -118,7 +118,10 @@ public final class CaseChecks {
     private void engine(Section engine) {
         uniqueNames(engine.sections("states"));
         needed(engine, engine.has("kind") ? List.of("displacement") : List.of("pump", "gallery", "states"));
-        engine.sections("reliefValves").forEach(this::relief);
+        engine.sections("reliefValves").forEach(valve -> {
+            needed(valve, engine.has("kind") ? List.of() : List.of("senses", "openingPressure"));
+            relief(valve);
+        });
         engine.section("pump").ifPresent(pump -> {
             if (pump.has("displacement") && pump.has("deliveries")) {
                 atKey(pump, "deliveries", "case.pumpTwice");
@@ -135,10 +138,7 @@ public final class CaseChecks {
                     && !engine.has("kind")) {
                 at(gallery, "case.galleryUnknown");
             }
-            gallery.section("hotReading")
-                    .ifPresent(reading -> needed(
-                            reading,
-                            engine.has("kind") ? List.of("pressure") : List.of("pressure", "temperature", "speed")));
+            gallery.section("hotReading").ifPresent(reading -> needed(reading, readingOf(engine, reading)));
             passage(gallery);
         });
         engine.section("blockBypass").ifPresent(valve -> {
@@ -147,6 +147,16 @@ public final class CaseChecks {
             }
             closesBelowOpening(valve);
         });
+    }
+
+    /** What a hot reading cannot be without; that of a known kind of engine may tell jets alone. */
+    private static List<String> readingOf(Section engine, Section reading) {
+        if (!engine.has("kind")) {
+            return List.of("pressure", "temperature", "speed");
+        }
+        return reading.has("speed") || reading.has("temperature") || reading.has("minimum")
+                ? List.of("pressure")
+                : List.of();
     }
 
     private void needed(Section section, List<String> keys) {
