@@ -31,6 +31,7 @@ class BenchEvidenceTest {
         return Cases.stand("5 L/min") + """
                 candidates:
                   - name: A
+                    outside: {present: false}
                     antiDrainFlap: {present: false}
                     bypass: {position: dome, openingPressure: 14 to 18 psi, seatDiameter: 15.2 mm}
                     basePlate:
@@ -38,7 +39,7 @@ class BenchEvidenceTest {
                       inletHoles: {count: 8, diameter: 6.1 mm}
                       outletBore: {diameter: 17.5 mm, length: 16 mm}
                     centerTube: {insideDiameter: 31 mm, wallThickness: 0.4 mm, length: 60 mm, holes: {count: 64, diameter: 4.1 mm}}
-                    pleats: {count: 55, depth: 14 mm, height: 60 mm}
+                    pleats: {present: false, count: 55, depth: 14 mm, height: 60 mm}
                     medium: {thickness: 0.8 mm, basisWeight: 150 g/m2, fiberDensity: 1500 kg/m3%s}
                 %s
                 """.formatted(medium, tests);

@@ -34,9 +34,7 @@ final class CandidateChecks {
         candidate
                 .section("pleats")
                 .ifPresent(pleats -> element.ifPresent(pack -> fits(pleats, "height", pack, "length")));
-        boolean pushed =
-                candidate.section("tests").map(tests -> tests.has("scaleTest")).orElse(false);
-        candidate.section("bypass").ifPresent(valve -> bypass(valve, blockValve, pushed));
+        candidate.section("bypass").ifPresent(valve -> bypass(valve, blockValve));
         new TestChecks(checks).check(candidate);
         candidate.section("medium").ifPresent(this::medium);
     }
@@ -70,7 +68,7 @@ final class CandidateChecks {
         }
     }
 
-    private void bypass(Section valve, boolean blockValve, boolean pushed) {
+    private void bypass(Section valve, boolean blockValve) {
         String position = valve.choice("position").orElse("");
         if (position.equals("none") || position.equals("block")) {
             List<String> given = new ArrayList<>(valve.keys());
@@ -82,9 +80,6 @@ final class CandidateChecks {
         }
         if (position.equals("block") && !blockValve) {
             checks.atKey(valve, "position", "case.blockValveMissing");
-        }
-        if ((position.equals("dome") || position.equals("base")) && !valve.has("openingPressure") && !pushed) {
-            checks.at(valve, "case.openingMissing", position);
         }
         checks.closesBelowOpening(valve);
     }
