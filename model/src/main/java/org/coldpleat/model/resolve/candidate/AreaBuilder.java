@@ -25,10 +25,6 @@ final class AreaBuilder {
     @Source("common practice, no source")
     private static final double MOST_BURIED = 0.05;
 
-    /** Most of the strip that a usual seam takes [1]. */
-    @Source("common practice, no source")
-    private static final double MOST_SEAM = 0.05;
-
     private static final Measured NONE = Measured.exact(Kind.LENGTH, 0, Provenance.MEASURED);
 
     private AreaBuilder() {}
@@ -101,7 +97,7 @@ final class AreaBuilder {
             AreaSheet.compareDepths(AreaRoutes.depthFromStrip(length.get(), count.get()), byDiameters.get(), name)
                     .ifPresent(notices::add);
         }
-        double shown = length.isPresent() || flat ? 1 : lostToSeam(parts, areas, full.value(), counted.isPresent());
+        double shown = length.isPresent() || flat ? 1 : besideSeam(parts, counted.isPresent());
         double gross = areas.gross().value() * shown;
         return new Areas(
                 gross,
@@ -134,16 +130,14 @@ final class AreaBuilder {
     }
 
     /** Share of an area that was not unfolded which the seam leaves, and by how much a count of legs may be off [1]. */
-    private static double lostToSeam(PartReader parts, AreaSheet areas, double height, boolean counted) {
-        double length = areas.gross().value() / height;
-        double seam = parts.usual("pleats.seam", TypicalFilter.of("pleats.seam").atMost(MOST_SEAM * length));
+    private static double besideSeam(PartReader parts, boolean counted) {
         double shape = counted
                 ? parts.inputs()
                         .derived(
                                 parts.sheet().path() + ".pleats.foldShape",
                                 Measured.factor(Kind.RATIO, 1, AreaRoutes.FOLD_SHAPE_LN_SIGMA, Provenance.TYPICAL))
                 : 1;
-        return shape * (1 - seam / length);
+        return shape * (1 - parts.usual("pleats.seam"));
     }
 
     private static double sum(Section strip, String side, Inputs inputs) {

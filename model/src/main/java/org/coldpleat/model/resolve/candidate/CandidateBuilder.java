@@ -56,7 +56,7 @@ public final class CandidateBuilder {
         FilterSizes sizes = new FilterSizes(parts, areas.gross(), thickness);
         PackBuilder.Pack made =
                 parts.present("pleats") ? PackBuilder.pleated(parts, sizes, areas) : PackBuilder.flat(areas);
-        boolean usualPack = parts.taken() > 0;
+        boolean usualPack = parts.asked() > 0;
         PackCurve curve = made.model().curve();
         String resistancePath = sheet.path() + "." + RESISTANCE;
         MediumBuilder.Resistance known = weighed.filter(

@@ -75,9 +75,9 @@ final class FilterBuilder {
     }
 
     private <T> T part(FilterPart part, Supplier<T> law) {
-        int before = read.taken();
+        int before = read.asked();
         T made = law.get();
-        if (read.taken() > before) {
+        if (read.asked() > before) {
             usual.add(part);
         }
         return made;

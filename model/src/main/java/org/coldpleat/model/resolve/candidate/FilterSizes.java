@@ -52,7 +52,8 @@ final class FilterSizes {
     }
 
     private double gap(double of) {
-        return parts.usual("element.gapToCan", TypicalFilter.of("element.gapToCan").times(of));
+        return parts.usual(
+                "element.gapToCan", TypicalFilter.of("element.gapToCan").times(of));
     }
 
     /** Diameter over the pleat tips [m]. */

@@ -66,9 +66,15 @@ final class PackBuilder {
         return Math.max(FEWEST, parts.size("pleats.count", Math.min(needed, fitting)));
     }
 
+    private static OptionalDouble stated(PartReader parts, String key) {
+        return parts.section("pleats")
+                .map(pleats -> parts.inputs().value(pleats, key))
+                .orElse(OptionalDouble.empty());
+    }
+
     private static PleatGeometry geometry(
             PartReader parts, double outer, double inner, double count, double thickness) {
-        OptionalDouble together = parts.stated("pleats.downstreamGap");
+        OptionalDouble together = stated(parts, "downstreamGap");
         if (together.isPresent()) {
             return PleatGeometry.radialLegsTogether(
                     outer, inner, count, thickness, together.getAsDouble(), PleatEnds.FOLDED);
@@ -78,9 +84,9 @@ final class PackBuilder {
                 inner,
                 count,
                 thickness,
-                parts.stated("pleats.outerFoldWidth").orElse(0),
-                parts.stated("pleats.innerFoldWidth").orElse(0),
-                parts.stated("pleats.gapFloor").orElse(0),
+                stated(parts, "outerFoldWidth").orElse(0),
+                stated(parts, "innerFoldWidth").orElse(0),
+                stated(parts, "gapFloor").orElse(0),
                 PleatEnds.FOLDED);
     }
 }

@@ -20,6 +20,7 @@ final class PartReader {
     private final Section sheet;
     private final Inputs inputs;
     private final Map<String, Double> taken = new HashMap<>();
+    private int asked;
 
     PartReader(Section sheet, Inputs inputs) {
         this.sheet = sheet;
@@ -34,9 +35,9 @@ final class PartReader {
         return inputs;
     }
 
-    /** How many sizes were taken that the sheet does not tell [1]. */
-    int taken() {
-        return taken.size();
+    /** How often a size was asked for that the sheet does not tell [1]. */
+    int asked() {
+        return asked;
     }
 
     /** False if the sheet says that a part, such as {@code basePlate.inletHoles}, is not there. */
@@ -74,6 +75,7 @@ final class PartReader {
 
     /** What is usual for a path, whatever the sheet says [SI]. */
     double usual(String path, Measured typical) {
+        asked++;
         Double before = taken.get(path);
         if (before != null) {
             return before;

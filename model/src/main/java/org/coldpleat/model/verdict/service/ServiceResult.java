@@ -34,9 +34,7 @@ public record ServiceResult(
         /** Computed until the element resisted thirty times its clean value. */
         ELEMENT_LIMIT,
         /** Not computed: neither a usable capacity nor a fiber family. */
-        NO_CAPACITY,
-        /** Not computed: no rating that says what the medium catches. */
-        NO_RATING
+        NO_CAPACITY
     }
 
     /**
