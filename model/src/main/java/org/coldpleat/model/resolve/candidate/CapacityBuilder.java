@@ -49,7 +49,7 @@ public final class CapacityBuilder {
      */
     public record Blocking(BlockingLaw law, double lnSigma, boolean tested, List<Notice> notices) {}
 
-    /** The blocking law; empty if the sheet has neither a usable capacity nor a fiber family. */
+    /** The blocking law; empty if the clean element already takes more than the terminal pressure drop of its test. */
     public static Optional<Blocking> blocking(Section sheet, BuiltCandidate candidate) {
         Section medium = sheet.section("medium").orElseThrow();
         Optional<Section> capacity = medium.section("capacity");
@@ -74,13 +74,14 @@ public final class CapacityBuilder {
             BlockingLaw law = BlockingLaw.reaching(exponent, value.value(), TYPICAL_END_RATIO);
             return Optional.of(new Blocking(law, spread, false, notices));
         }
-        return medium.choice("family").map(family -> {
-            TypicalCapacity typical = FamilyWord.capacity(family);
-            notices.add(typical.notice(candidate.name()));
-            Measured value = typical.capacity();
-            return new Blocking(
-                    typical.law(exponent, TYPICAL_END_RATIO), Math.hypot(scatter, value.halfWidth()), false, notices);
-        });
+        TypicalCapacity typical =
+                medium.choice("family").map(FamilyWord::capacity).orElse(TypicalCapacity.ANY);
+        notices.add(typical.notice(candidate.name()));
+        return Optional.of(new Blocking(
+                typical.law(exponent, TYPICAL_END_RATIO),
+                Math.hypot(scatter, typical.capacity().halfWidth()),
+                false,
+                notices));
     }
 
     /** The law behind a test; empty if the clean element already takes more than the terminal pressure drop. */

@@ -33,7 +33,7 @@ public record ServiceResult(
         HORIZON,
         /** Computed until the element resisted thirty times its clean value. */
         ELEMENT_LIMIT,
-        /** Not computed: neither a usable capacity nor a fiber family. */
+        /** Not computed: the clean element already takes more than its capacity test ended with. */
         NO_CAPACITY
     }
 

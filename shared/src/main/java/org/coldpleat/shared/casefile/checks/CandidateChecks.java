@@ -85,7 +85,7 @@ final class CandidateChecks {
     }
 
     private void medium(Section medium) {
-        medium.section("capacity").ifPresent(capacity -> capacity(capacity, medium));
+        medium.section("capacity").ifPresent(this::capacity);
         medium.section("strip").ifPresent(this::strip);
         medium.section("airTest").ifPresent(test -> {
             boolean flowAndArea = test.has("flow") && test.has("area");
@@ -106,7 +106,7 @@ final class CandidateChecks {
         }
     }
 
-    private void capacity(Section capacity, Section medium) {
+    private void capacity(Section capacity) {
         if (capacity.has("mass") && capacity.has("perArea")) {
             checks.atKey(capacity, "perArea", "duty.capacityTwice");
         } else if (!capacity.has("mass") && !capacity.has("perArea")) {
@@ -114,9 +114,6 @@ final class CandidateChecks {
         } else if (capacity.has("mass")
                 && !(capacity.has("terminalPressureDrop") && capacity.has("atFlow") && capacity.has("viscosity"))) {
             checks.atKey(capacity, "mass", "duty.capacityIncomplete");
-        }
-        if (capacity.typicalAsked("perArea") && !medium.has("family")) {
-            checks.atKey(capacity, "perArea", "duty.capacityNoFamily");
         }
     }
 
