@@ -137,7 +137,7 @@ public final class CapacityBuilder {
         public List<Notice> notices(String name, double finest) {
             return halfCaught
                     .map(size -> List.of(Notice.of(
-                            "loading.captureTypical",
+                            "service.captureTypical",
                             Severity.WARNING,
                             name,
                             new Amount(Look.SIZE, size.value()),

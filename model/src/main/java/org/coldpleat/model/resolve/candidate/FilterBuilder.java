@@ -98,8 +98,12 @@ final class FilterBuilder {
         OptionalDouble own = read.stated(holes + ".thickness");
         OptionalDouble plate = own.isPresent() ? own : read.stated("basePlate.thickness");
         double thickness = plate.isPresent() ? plate.getAsDouble() : read.size(holes + ".thickness");
-        return Openings.hole(size(holes + ".diameter"), thickness, Openings.SHORT_TUBE)
+        return Openings.hole(size(holes + ".diameter"), thickness, discharge(holes, Openings.SHORT_TUBE))
                 .parallelOf(read.size(holes + ".count"));
+    }
+
+    private double discharge(String part, double usual) {
+        return read.stated(part + ".dischargeCoefficient").orElse(usual);
     }
 
     /** A size that scales with the can. */
@@ -125,7 +129,8 @@ final class FilterBuilder {
         }
         double element = sizes.elementOutside();
         double bore = Math.max(sizes.canInside(), element + 2 * LEAST_GAP);
-        return Passages.annulus(bore / 2, element / 2, sizes.elementLength()).laminar();
+        double off = Math.min(1, Math.max(0, read.stated("element.eccentricity").orElse(0)));
+        return Passages.annulus(bore / 2, element / 2, sizes.elementLength()).laminar() / Passages.offCenterGain(off);
     }
 
     private AdditiveLaw tubeOpenings() {
@@ -140,12 +145,12 @@ final class FilterBuilder {
                             inputs.value(louvers.get(), "width").orElseThrow(),
                             inputs.value(louvers.get(), "length").orElseThrow(),
                             wall,
-                            Openings.SHARP_EDGE)
+                            discharge("centerTube.louvers", Openings.SHARP_EDGE))
                     .parallelOf(open * inputs.value(louvers.get(), "count").orElseThrow());
         }
         double diameter = read.size("centerTube.holes.diameter");
         OptionalDouble count = read.stated("centerTube.holes.count");
-        return Openings.hole(diameter, wall, Openings.SHARP_EDGE)
+        return Openings.hole(diameter, wall, discharge("centerTube.holes", Openings.SHARP_EDGE))
                 .parallelOf(open * (count.isPresent() ? count.getAsDouble() : usualHoles(diameter)));
     }
 
@@ -167,7 +172,10 @@ final class FilterBuilder {
         if (!read.present("basePlate.outletBore")) {
             return AdditiveLaw.NONE;
         }
-        return Openings.hole(outletDiameter(), read.size("basePlate.outletBore.length"), Openings.SHORT_TUBE);
+        return Openings.hole(
+                outletDiameter(),
+                read.size("basePlate.outletBore.length"),
+                discharge("basePlate.outletBore", Openings.SHORT_TUBE));
     }
 
     private double outletDiameter() {

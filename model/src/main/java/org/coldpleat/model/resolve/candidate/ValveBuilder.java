@@ -111,7 +111,7 @@ public final class ValveBuilder {
                 rate,
                 lift,
                 curtain,
-                SpringValve.CURTAIN_DISCHARGE,
+                inputs.valueOr(section, "dischargeCoefficient", SpringValve.CURTAIN_DISCHARGE),
                 port(section, inputs),
                 leak,
                 flowForceFactor,
@@ -150,9 +150,10 @@ public final class ValveBuilder {
     private static AdditiveLaw port(Section section, Inputs inputs) {
         return inputs.value(section, "portDiameter").isPresent()
                 ? Openings.hole(
-                        inputs.value(section, "portDiameter").getAsDouble(),
-                        inputs.valueOr(section, "portLength", 0),
-                        Openings.SHARP_EDGE)
+                                inputs.value(section, "portDiameter").getAsDouble(),
+                                inputs.valueOr(section, "portLength", 0),
+                                inputs.valueOr(section, "portDischargeCoefficient", Openings.SHARP_EDGE))
+                        .parallelOf(inputs.valueOr(section, "portCount", 1))
                 : AdditiveLaw.NONE;
     }
 
