@@ -62,16 +62,26 @@ final class FilterBuilder {
         boolean own = location == BypassLocation.BASE || location == BypassLocation.DOME;
         Optional<SpringValve> valve = own ? Optional.of(valve()) : Optional.empty();
         return new FilterAssembly(
-                part(FilterPart.INLET_HOLES, this::inletHoles),
-                part(FilterPart.ANTI_DRAIN_FLAP, this::flap),
-                part(FilterPart.CAN_ANNULUS, this::annulus),
+                curve(FilterPart.INLET_HOLES).orElseGet(() -> part(FilterPart.INLET_HOLES, this::inletHoles)),
+                curve(FilterPart.ANTI_DRAIN_FLAP).orElseGet(() -> part(FilterPart.ANTI_DRAIN_FLAP, this::flap)),
+                measured(FilterPart.CAN_ANNULUS)
+                        .map(AdditiveLaw::laminar)
+                        .orElseGet(() -> part(FilterPart.CAN_ANNULUS, this::annulus)),
                 packResistance,
-                part(FilterPart.TUBE_OPENINGS, this::tubeOpenings),
-                part(FilterPart.CENTER_TUBE, this::centerTube),
-                part(FilterPart.OUTLET_BORE, this::outletBore),
+                measured(FilterPart.TUBE_OPENINGS).orElseGet(() -> part(FilterPart.TUBE_OPENINGS, this::tubeOpenings)),
+                measured(FilterPart.CENTER_TUBE).orElseGet(() -> part(FilterPart.CENTER_TUBE, this::centerTube)),
+                measured(FilterPart.OUTLET_BORE).orElseGet(() -> part(FilterPart.OUTLET_BORE, this::outletBore)),
                 valve,
                 own ? location : BypassLocation.NONE,
                 Optional.empty());
+    }
+
+    private Optional<AdditiveLaw> measured(FilterPart part) {
+        return PartCurve.of(read.sheet(), part, inputs);
+    }
+
+    private Optional<PressureDropLaw> curve(FilterPart part) {
+        return measured(part).map(law -> law);
     }
 
     private <T> T part(FilterPart part, Supplier<T> law) {

@@ -3,6 +3,7 @@ package org.coldpleat.model.resolve.candidate;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Locale;
 import java.util.Optional;
 import org.coldpleat.model.Cases;
 import org.coldpleat.model.filter.BypassLocation;
@@ -63,7 +64,7 @@ class PartsOfASheetTest {
 
     @Test
     void whatIsSaidToBeAbsentIsAbsent() {
-        FilterAssembly filter = filter(Cases.BARE.stripIndent() + "bypass: {position: none}");
+        FilterAssembly filter = filter(Cases.BARE.indent(-4) + "bypass: {position: none}");
         for (FilterPart part : FilterPart.values()) {
             if (part != FilterPart.PLEAT_PACK) {
                 assertEquals(0, part(filter, part), part.name());
@@ -185,6 +186,30 @@ class PartsOfASheetTest {
         double off =
                 filter("element: {outsideDiameter: 65 mm, eccentricity: 100 %}").annulusResistance();
         assertEquals(middle / 2.5, off, 1e-12 * middle);
+    }
+
+    /** Readings made from a law give the law back: 2e7 1/m3 and 1e8 1/m4 with oil of 100 mm2/s and 860 kg/m3. */
+    @Test
+    void measuredCurveTakesThePlaceOfThePart() {
+        StringBuilder points = new StringBuilder();
+        for (double flow : new double[] {5, 10, 20}) {
+            double q = flow / 6e4;
+            points.append(String.format(
+                    Locale.ROOT, "{flow: %s L/min, pressure: %.9f Pa}, ", flow, 0.086 * 2e7 * q + 860 * 1e8 * q * q));
+        }
+        ResolvedCase resolved = resolve("partCurves: {outletBore: {viscosity: 100 cSt, density: 860 kg/m3, points: ["
+                + points.substring(0, points.length() - 2) + "]}}");
+        AdditiveLaw law = resolved.candidates().get(0).filter().outletBore();
+        assertEquals(2e7, law.laminar(), 1e-3 * 2e7);
+        assertEquals(1e8, law.inertial(), 1e-3 * 1e8);
+        assertEquals(
+                0.05,
+                resolved.ownUnknowns(0)
+                        .get("candidates[0].partCurves.outletBore.fit")
+                        .value()
+                        .halfWidth(),
+                1e-6);
+        assertTrue(resolved.assumptions().stream().noneMatch(one -> one.path().contains("outletBore")));
     }
 
     private static AdditiveLaw port(String line) {
