@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import org.coldpleat.model.certainty.Band;
 import org.coldpleat.model.certainty.StateResult;
@@ -96,11 +97,11 @@ class LeftOutFieldsTest {
     }
 
     /** Paths of the fields and groups of the first candidate that a sheet may leave out. */
-    private static TreeSet<String> optionalPaths(CaseDraft draft) {
-        TreeSet<String> paths = new TreeSet<>();
+    private static SortedSet<String> optionalPaths(CaseDraft draft) {
+        SortedSet<String> paths = new TreeSet<>();
         for (String path : draft.values().keySet()) {
             if (path.startsWith(CANDIDATE + ".")) {
-                String[] keys = path.substring(CANDIDATE.length() + 1).split("\\.");
+                String[] keys = path.substring(CANDIDATE.length() + 1).split("\\.", -1);
                 Field field = FieldCatalog.candidate();
                 StringBuilder at = new StringBuilder(CANDIDATE);
                 for (String key : keys) {

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.coldpleat.model.resolve.input.Inputs;
 import org.coldpleat.model.typical.TypicalFilter;
 import org.coldpleat.shared.casefile.Section;
@@ -14,6 +15,17 @@ import org.coldpleat.shared.quantity.Measured;
  * object of one build.
  */
 final class PartReader {
+    /** Sizes of little weight that most sheets leave out: they stand among the assumptions, and no part is called open. */
+    private static final Set<String> MINOR = Set.of(
+            "antiDrainFlap.modulus",
+            "antiDrainFlap.openingPressure",
+            "basePlate.inletHoles.thickness",
+            "basePlate.outletBore.length",
+            "centerTube.wallThickness",
+            "outside.wallThickness",
+            "pleats.buriedPerEnd",
+            "pleats.seam");
+
     /** Why a size is taken that the sheet does not tell. */
     static final String USUAL = "assumption.usualPart";
 
@@ -35,7 +47,7 @@ final class PartReader {
         return inputs;
     }
 
-    /** How often a size was asked for that the sheet does not tell [1]. */
+    /** How often a size of weight was asked for that the sheet does not tell [1]. */
     int asked() {
         return asked;
     }
@@ -75,7 +87,7 @@ final class PartReader {
 
     /** What is usual for a path, whatever the sheet says [SI]. */
     double usual(String path, Measured typical) {
-        asked++;
+        asked += MINOR.contains(path) ? 0 : 1;
         Double before = taken.get(path);
         if (before != null) {
             return before;
@@ -87,7 +99,7 @@ final class PartReader {
 
     Optional<Section> section(String path) {
         Optional<Section> at = Optional.of(sheet);
-        for (String key : path.split("\\.")) {
+        for (String key : path.split("\\.", -1)) {
             at = at.flatMap(one -> one.section(key));
         }
         return at;
