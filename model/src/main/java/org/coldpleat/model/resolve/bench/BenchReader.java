@@ -81,6 +81,8 @@ public final class BenchReader {
         Optional<Measured> fiber = tests.section("fiberSizing").flatMap(this::fiberSizing);
         gauges.ifPresent(this::report);
         tests.section("antiDrainLeak").ifPresent(section -> leak(section, oil, coldest));
+        tests.section("usedElement")
+                .ifPresent(section -> reports.add(UsedElement.report(section, inputs, oil, around, place)));
         return new BenchEvidence(rigs, sheets, hole, fiber, scale, reports);
     }
 

@@ -316,6 +316,31 @@ class BenchEvidenceTest {
         assertEquals(0.2, refillDelay(sheet.formatted("5 h")), 0.2e-9);
     }
 
+    /** Made from the model: the drops of the filter with its pack as it is and three times as tight. */
+    @Test
+    void usedElementTellsItsLoadingFactor() {
+        ResolvedCase truth = Cases.resolve(filter(", resistance: 5e7 1/m", ""));
+        var filter = truth.candidates().get(0).filter().withoutBypass();
+        var oil = truth.shared().oil();
+        double flow = 10 / 6e4;
+        double fresh = filter.solve(flow, oil.at(333.15)).totalDrop();
+        double used = filter.withElementResistance(3 * filter.elementResistance())
+                .solve(flow, oil.at(333.15))
+                .totalDrop();
+        String text = String.format(
+                java.util.Locale.ROOT,
+                "    tests:%n      usedElement: {newDrop: %.6f Pa, usedDrop: %.6f Pa, flow: 10 L/min, temperature: 60 °C}%n",
+                fresh,
+                used);
+        var values = evidence(filter(", resistance: 5e7 1/m", text))
+                .test("usedElement")
+                .orElseThrow()
+                .values();
+        assertEquals(used / fresh, values.get(0).value().value(), 1e-6);
+        assertEquals(3, values.get(1).value().value(), 1e-6);
+        assertTrue(values.get(1).value().halfWidth() > values.get(0).value().halfWidth());
+    }
+
     private static double refillDelay(String text) {
         return evidence(text).test("antiDrainLeak").orElseThrow().values().stream()
                 .filter(value -> value.key().equals("refillDelay"))
