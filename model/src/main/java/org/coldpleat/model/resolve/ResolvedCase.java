@@ -89,12 +89,16 @@ public final class ResolvedCase {
         boolean sameOil = before.map(one -> one.shared.hasOilOf(shared)).orElse(false);
         List<ResolvedCandidate> parts = new ArrayList<>();
         List<Assumption> assumed = new ArrayList<>(shared.assumptions());
+        boolean blockValve = document().root()
+                .section("engine")
+                .map(engine -> engine.has("blockBypass"))
+                .orElse(false);
         List<Section> sheets = document().root().sections("candidates");
         for (int i = 0; i < sheets.size(); i++) {
             int position = i;
             Optional<ResolvedCandidate> there =
                     before.filter(one -> position < one.own.size()).map(one -> one.own.get(position));
-            parts.add(ResolvedCandidate.of(sheets.get(i), i, shared.oil(), coldestNamed(), there, sameOil));
+            parts.add(ResolvedCandidate.of(sheets.get(i), blockValve, i, shared.oil(), coldestNamed(), there, sameOil));
             assumed.addAll(parts.get(i).assumptions());
         }
         own = List.copyOf(parts);

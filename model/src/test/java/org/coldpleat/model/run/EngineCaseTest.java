@@ -37,7 +37,11 @@ class EngineCaseTest {
     private static String candidate(double psi, String bypass) {
         return """
                   - name: One
+                    outside: {present: false}
+                    basePlate: {inletHoles: {present: false}, outletBore: {present: false}}
                     antiDrainFlap: {present: false}
+                    centerTube: {present: false}
+                    pleats: {present: false}
                     bypass: {%s}
                     medium: {statedArea: 1000 cm2 ± 0.001 cm2, resistance: %.6e 1/m}
                 """.formatted(bypass, psi * 0.1);

@@ -41,9 +41,12 @@ class ConstantFlowCaseTest {
 
     private static final String CANDIDATE = """
               - name: %s
+                outside: {present: false}
+                basePlate: {inletHoles: {present: false}, outletBore: {present: false}}
                 antiDrainFlap: {present: false}
+                centerTube: {present: false}
                 bypass: {position: dome, openingPressure: %s}
-                pleats: {count: 55 ± 1, depth: 14 mm ± 0.5 mm, height: 60 mm ± 0.001 mm}
+                pleats: {present: false, count: 55 ± 1, depth: 14 mm ± 0.5 mm, height: 60 mm ± 0.001 mm}
                 medium: {thickness: 0.8 mm ± 0.0001 mm, permeability: 2.2e-11 m2 ± 30 %%}
             """;
 
@@ -114,7 +117,11 @@ class ConstantFlowCaseTest {
     private static List<String> areaVerdicts(String first, String second) {
         String candidate = """
                   - name: %s
+                    outside: {present: false}
+                    basePlate: {inletHoles: {present: false}, outletBore: {present: false}}
                     antiDrainFlap: {present: false}
+                    centerTube: {present: false}
+                    pleats: {present: false}
                     bypass: {position: dome, openingPressure: 100 kPa}
                     medium: {thickness: 0.8 mm, permeability: 2.2e-11 m2, statedArea: %s}
                 """;

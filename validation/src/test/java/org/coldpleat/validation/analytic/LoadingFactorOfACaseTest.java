@@ -44,7 +44,11 @@ class LoadingFactorOfACaseTest {
                 temperatures: {from: -30 °C, to: 120 °C}
                 candidates:
                   - name: Gray can
+                    outside: {present: false}
+                    basePlate: {inletHoles: {present: false}, outletBore: {present: false}}
                     antiDrainFlap: {present: false}
+                    centerTube: {present: false}
+                    pleats: {present: false}
                     bypass: {position: dome, openingPressure: 157 kPa}
                     medium:
                       family: cellulose
