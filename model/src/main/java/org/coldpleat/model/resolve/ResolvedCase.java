@@ -89,7 +89,8 @@ public final class ResolvedCase {
         boolean sameOil = before.map(one -> one.shared.hasOilOf(shared)).orElse(false);
         List<ResolvedCandidate> parts = new ArrayList<>();
         List<Assumption> assumed = new ArrayList<>(shared.assumptions());
-        boolean blockValve = document().root()
+        boolean blockValve = document()
+                .root()
                 .section("engine")
                 .map(engine -> engine.has("blockBypass"))
                 .orElse(false);
