@@ -35,15 +35,22 @@ public final class Cases {
                 """.formatted(flow);
     }
 
+    /** Lines of a sheet that leave nothing of a filter but a flat medium and a valve. */
+    public static final String BARE = """
+                outside: {present: false}
+                basePlate: {inletHoles: {present: false}, outletBore: {present: false}}
+                antiDrainFlap: {present: false}
+                centerTube: {present: false}
+                pleats: {present: false}
+            """;
+
     /** A candidate that is a medium and a valve, nothing else. */
     public static String mediumOnly(String name, String opening) {
         return """
                   - name: %s
-                    antiDrainFlap: {present: false}
                     bypass: {position: dome, openingPressure: %s}
-                    pleats: {count: 55, depth: 14 mm, height: 60 mm}
-                    medium: {thickness: 0.8 mm, permeability: 2.2e-11 m2}
-                """.formatted(name, opening);
+                    medium: {statedArea: 924 cm2, thickness: 0.8 mm, permeability: 2.2e-11 m2}
+                """.formatted(name, opening) + BARE;
     }
 
     public static ResolvedCase resolve(String text) {

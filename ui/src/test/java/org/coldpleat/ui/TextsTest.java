@@ -228,7 +228,13 @@ class TextsTest {
     private static final List<String> PATHS = List.of(
             "temperatures.",
             "oil.points",
+            "bypass.position",
+            "medium.family",
+            "engine.crankshaft",
+            "engine.cylinders",
+            "engine.fuel",
             "engine.gallery",
+            "engine.oilFill",
             "engine.reliefValves",
             "engine.pump",
             "start.thermal",

@@ -148,13 +148,7 @@ public final class Design {
     }
 
     private static EngineModel withBlockValve(EngineModel engine, double factor) {
-        return new EngineModel(
-                engine.pump(),
-                engine.reliefs(),
-                engine.gallery(),
-                engine.blockValve().map(valve -> set(valve, factor)),
-                engine.pumpTurns(),
-                engine.laminarShare());
+        return engine.withBlockValve(engine.blockValve().map(valve -> set(valve, factor)));
     }
 
     private static SpringValve set(SpringValve valve, double factor) {
@@ -174,7 +168,7 @@ public final class Design {
     /** A state of the case with the speed or flow that this design has there. */
     public OperatingState operatingState(OperatingState as) {
         Double factor = change.drives().get(as.name());
-        return factor == null ? as : new OperatingState(as.setting(), as.name(), as.drive() * factor);
+        return factor == null ? as : as.withDrive(as.drive() * factor);
     }
 
     /** True if the channels of the pleats are known, so that the pleat count can be changed. */

@@ -9,11 +9,14 @@ import org.coldpleat.shared.source.Validity;
 
 /**
  * Flow and film temperature of the bearings from their heat balance,
- * {@code (rho cp q + UA)(T_out - T) = mu(T_film) S omega^2 + p q}, {@code T_film = T + f (T_out - T)},
- * {@code q = p C/mu(T_film) + q_side}. Work object of one thread; keeps its last film as the next start.
+ * {@code T_film = T + A [U (T_metal - T) + mu(T_film) S omega^2 + p q]}, {@code q = p C/mu(T_film) + q_side}, with A from
+ * {@link FilmExchange}. Work object of one thread; keeps its last film as the next start.
  */
 @Source("steady energy balance of the oil in the bearings; derived here")
-@Validity("films up to 600 K; beyond, the film stays at 600 K and the balance is reported as not met")
+@Validity(
+        "films up to 600 K; beyond, the film stays at 600 K and the balance is reported as not met. One film temperature with"
+                + " oil up to about 35 K warmer than the metal; beyond, a cold and a warm film can both exist, and the one nearest to"
+                + " the last is found")
 final class BearingFilm {
     /** Hottest film looked for [K]. */
     static final double HOTTEST = 600;
@@ -30,7 +33,9 @@ final class BearingFilm {
 
     private final Bearings bearings;
     private final Lubricant lubricant;
+    private final FilmExchange exchange;
     private double temperature;
+    private double metalExcess;
     private double heatCapacity;
     private double frictionRate;
     private double sumpViscosity;
@@ -56,11 +61,13 @@ final class BearingFilm {
     BearingFilm(Bearings bearings, Lubricant lubricant) {
         this.bearings = bearings;
         this.lubricant = lubricant;
+        exchange = new FilmExchange(bearings.metalConductance(), bearings.filmPosition());
     }
 
-    /** Oil from a sump [K] at a speed [rev/s]; keeps the last film as a start. */
-    void enter(double sumpTemperature, Fluid sump, double speed) {
+    /** Oil from a sump [K] at a speed [rev/s] into metal [K]; keeps the last film as a start. */
+    void enter(double sumpTemperature, Fluid sump, double speed, double metalTemperature) {
         temperature = sumpTemperature;
+        metalExcess = metalTemperature - sumpTemperature;
         sumpViscosity = sump.dynamicViscosity();
         heatCapacity = bearings.isWarm() ? sump.density() * lubricant.heatCapacity(temperature) : 0;
         double omega = 2 * Math.PI * speed;
@@ -76,12 +83,23 @@ final class BearingFilm {
 
     /** Starts from films hotter than the sump by this [K]. */
     void startAt(double hotter) {
-        excess = Math.max(0, hotter);
+        excess = hotter;
     }
 
     /** Relative miss [1] of the heat balance before the last step; 0 for films as cold as the sump. */
     double miss() {
         return heat == 0 ? 0 : Math.abs(missing) / heat;
+    }
+
+    /** Heat that the films give to the metal [W], below 0 where the metal warms them. */
+    double toMetal() {
+        double pull = bearings.metalConductance() * metalExcess;
+        return bearings.isWarm() ? excess * (exchange.carried - heatCapacity * flow * exchange.outlet) - pull : 0;
+    }
+
+    /** Coldest film there can be, over the sump [K]. */
+    private double coldest() {
+        return Math.min(0, metalExcess);
     }
 
     /**
@@ -97,7 +115,9 @@ final class BearingFilm {
             return;
         }
         double expected = Double.isNaN(lastPressure) ? excess : excess + excessByPressure * (pressure - lastPressure);
-        if (exact || !(expected >= 0 && expected < HOTTEST - temperature) || !stepped(expected, pressure, sideFlow)) {
+        if (exact
+                || !(expected >= coldest() && expected < HOTTEST - temperature)
+                || !stepped(expected, pressure, sideFlow)) {
             search(expected, pressure, sideFlow);
         }
         lastPressure = pressure;
@@ -116,7 +136,7 @@ final class BearingFilm {
     }
 
     private void search(double expected, double pressure, double sideFlow) {
-        BracketedNewton newton = new BracketedNewton(0, Math.max(0, HOTTEST - temperature), expected);
+        BracketedNewton newton = new BracketedNewton(coldest(), Math.max(0, HOTTEST - temperature), expected);
         for (int i = 0; ; i++) {
             balance(newton.point(), pressure, sideFlow);
             boolean met = Math.abs(missing) <= 1e-13 * heat || newton.isExhausted();
@@ -137,14 +157,15 @@ final class BearingFilm {
         viscosity = lubricant.at(temperature + excess).dynamicViscosity();
         updateLogSlope(moved, viscosityBefore);
         conductance = bearings.conductance() / viscosity;
-        double position = bearings.filmPosition();
         flow = pressure * conductance + sideFlow;
-        double carried = (heatCapacity * flow + bearings.heatLoss()) / position;
-        heat = viscosity * frictionRate + pressure * flow;
-        missing = heat - carried * excess;
+        exchange.at(heatCapacity * flow);
+        double pull = bearings.metalConductance() * metalExcess;
+        double freed = viscosity * frictionRate + pressure * flow;
+        heat = freed + Math.abs(pull);
+        missing = freed + pull - exchange.carried * excess;
         flowByExcess = -pressure * conductance * logSlope;
-        double lead = heatCapacity * excess / position - pressure;
-        missByExcess = viscosity * logSlope * frictionRate - carried - lead * flowByExcess;
+        double lead = heatCapacity * exchange.slope * excess - pressure;
+        missByExcess = viscosity * logSlope * frictionRate - exchange.carried - lead * flowByExcess;
         missByPressure = flow - lead * conductance;
     }
 

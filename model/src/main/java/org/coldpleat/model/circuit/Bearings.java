@@ -9,11 +9,16 @@ import org.coldpleat.shared.source.Source;
  * @param conductance laminar flow times film viscosity over pressure [m3], at least 0; inverse of a resistance psi
  * @param sideFlow oil the turning journals pump out by themselves, per revolution [m3], at least 0
  * @param friction S, sum of {@code 2 pi R^3 L/c} over the bearings [m3], at least 0; film heat is {@code mu S omega^2}
- * @param heatLoss UA from the films to the engine [W/K], at least 0
- * @param filmPosition f, where between inlet and outlet temperature the film is taken [1], 0 to 1
+ * @param metalConductance U from the films to the metal around them [W/K], at least 0
+ * @param filmPosition f0, where between inlet and outlet temperature a film stands that exchanges nothing with the metal [1]: 1/2,
+ *     up to 1 where oil is mixed back; 0 for films as cold as the sump whatever happens
  */
-@Source("film balance derived here; Petroff's law for the friction; f = 0.5 common practice")
-public record Bearings(double conductance, double sideFlow, double friction, double heatLoss, double filmPosition) {
+@Source("film balance derived here; Petroff's law for the friction")
+public record Bearings(
+        double conductance, double sideFlow, double friction, double metalConductance, double filmPosition) {
+    /** Position of a film in which nothing is mixed back [1]. */
+    public static final double UNMIXED = 0.5;
+
     /** No bearings. */
     public static final Bearings NONE = new Bearings(0, 0, 0, 0, 0);
 
@@ -21,7 +26,7 @@ public record Bearings(double conductance, double sideFlow, double friction, dou
         Require.notNegative("conductance", conductance, "m3");
         Require.notNegative("sideFlow", sideFlow, "m3/rev");
         Require.notNegative("friction", friction, "m3");
-        Require.notNegative("heatLoss", heatLoss, "W/K");
+        Require.notNegative("metalConductance", metalConductance, "W/K");
         Require.within("filmPosition", filmPosition, 0, 1, "1");
     }
 
@@ -30,13 +35,13 @@ public record Bearings(double conductance, double sideFlow, double friction, dou
         return new Bearings(conductance, 0, 0, 0, 0);
     }
 
-    /** These bearings and others side by side; heat loss adds, the film position of the first counts. */
+    /** These bearings and others side by side; conductances add, the film position of the first counts. */
     public Bearings plus(Bearings other) {
         return new Bearings(
                 conductance + other.conductance,
                 sideFlow + other.sideFlow,
                 friction + other.friction,
-                heatLoss + other.heatLoss,
+                metalConductance + other.metalConductance,
                 filmPosition);
     }
 

@@ -91,8 +91,11 @@ public final class CircuitSolver {
         film.startAt(other.film.filmTemperature() - other.temperature);
     }
 
-    /** Solves for a pump speed [rev/s] and a sump temperature [K], from where the last solve ended. */
-    public SolveStatus solve(double nextSpeed, double nextTemperature) {
+    /**
+     * Solves for a pump speed [rev/s], a sump temperature [K] and a temperature of the metal around the bearings [K], from where
+     * the last solve ended.
+     */
+    public SolveStatus solve(double nextSpeed, double nextTemperature, double metalTemperature) {
         boolean known = status == SolveStatus.CONVERGED && !starved;
         speed = nextSpeed;
         temperature = nextTemperature;
@@ -106,7 +109,7 @@ public final class CircuitSolver {
             status = SolveStatus.NO_FLOW;
             return status;
         }
-        film.enter(temperature, sump, speed);
+        film.enter(temperature, sump, speed, metalTemperature);
         double cautious = startPressure();
         double start = known ? Math.max(bearingPressure, 1e-3 * cautious) : cautious;
         status = settled(start) ? SolveStatus.CONVERGED : searched(start);
@@ -313,6 +316,7 @@ public final class CircuitSolver {
                 0,
                 0,
                 temperature,
+                0,
                 false,
                 false,
                 OperatingPoint.Residuals.ZERO,
@@ -356,6 +360,7 @@ public final class CircuitSolver {
                 sideFlow,
                 restrictorFlow,
                 film.filmTemperature(),
+                film.toMetal(),
                 starved,
                 isSuctionLimited(),
                 residuals(dumped, held),

@@ -39,7 +39,7 @@ public record EngineCircuit(
     }
 
     /**
-     * Steady state.
+     * Steady state with metal as warm as the oil.
      *
      * @param speed of the pump [rev/s], at least 0
      * @param temperature of the oil in the sump [K], above 0
@@ -50,7 +50,7 @@ public record EngineCircuit(
     }
 
     /**
-     * Steady state, starting from a point that is expected to be near.
+     * Steady state with metal as warm as the oil, starting from a point that is expected to be near.
      *
      * @param speed of the pump [rev/s], at least 0
      * @param temperature of the oil in the sump [K], above 0
@@ -61,7 +61,7 @@ public record EngineCircuit(
         Require.positive("temperature", temperature, "K");
         CircuitSolver solver = solver(filter.follower());
         near.ifPresent(solver::startAt);
-        solver.solve(speed, temperature);
+        solver.solve(speed, temperature, temperature);
         return solver.point();
     }
 }

@@ -58,6 +58,7 @@ public record FlowStand(PressureDropLaw filter, Lubricant lubricant) {
                 0,
                 0,
                 temperature,
+                0,
                 false,
                 false,
                 OperatingPoint.Residuals.ZERO,

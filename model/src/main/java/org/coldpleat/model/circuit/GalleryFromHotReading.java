@@ -21,7 +21,9 @@ import org.coldpleat.shared.source.Source;
  * @param jet law of one jet or restrictor; its count follows from the rest of the flow and need not be whole
  * @param crackPressure of a check valve before the jets [Pa], at least 0
  * @param seriesResistance of the passage behind the gauge [1/m3], at least 0
- * @param bearingHabits side flow, friction, heat loss and film position of the bearings; its conductance is not used
+ * @param metalLead how much warmer than the sump the metal is at the reading [K]
+ * @param bearingHabits side flow, friction, conductance to metal and film position of the bearings; what they let through is
+ *     not used
  */
 @Source("flow balance at the reading; derived here")
 public record GalleryFromHotReading(
@@ -33,6 +35,7 @@ public record GalleryFromHotReading(
         AdditiveLaw jet,
         double crackPressure,
         double seriesResistance,
+        double metalLead,
         Bearings bearingHabits) {
     public GalleryFromHotReading {
         Require.positive("gaugePressure", gaugePressure, "Pa");
@@ -94,7 +97,7 @@ public record GalleryFromHotReading(
                         conductance,
                         bearingHabits.sideFlow(),
                         bearingHabits.friction(),
-                        bearingHabits.heatLoss(),
+                        bearingHabits.metalConductance(),
                         bearingHabits.filmPosition());
         Gallery gallery = new Gallery(seriesResistance, bearings, jets);
         double ratio = filmViscosity / sump.dynamicViscosity();
@@ -106,19 +109,21 @@ public record GalleryFromHotReading(
     private double filmViscosity(Lubricant lubricant, Fluid sump, double pressure, double flow) {
         double omega = 2 * Math.PI * speed;
         double friction = bearingHabits.friction() * omega * omega;
-        double carried = sump.density() * lubricant.heatCapacity(temperature) * flow + bearingHabits.heatLoss();
+        FilmExchange exchange = new FilmExchange(bearingHabits.metalConductance(), bearingHabits.filmPosition());
+        exchange.at(sump.density() * lubricant.heatCapacity(temperature) * flow);
+        double pull = bearingHabits.metalConductance() * metalLead;
         double f = bearingHabits.filmPosition();
-        BracketedNewton newton = new BracketedNewton(0, Double.POSITIVE_INFINITY, 1);
+        BracketedNewton newton = new BracketedNewton(Math.min(0, metalLead), Double.POSITIVE_INFINITY, 1);
         double mu = sump.dynamicViscosity();
         for (int i = 0; i < 100 && f > 0; i++) {
             double excess = newton.point();
             mu = lubricant.at(temperature + excess).dynamicViscosity();
-            double next = f * (mu * friction + pressure * flow) / carried;
-            if (Math.abs(next - excess) <= 1e-12 * (1 + excess) || newton.isExhausted()) {
+            double next = (pull + mu * friction + pressure * flow) / exchange.carried;
+            if (Math.abs(next - excess) <= 1e-12 * (1 + Math.abs(excess)) || newton.isExhausted()) {
                 break;
             }
             double ahead = lubricant.at(temperature + excess + 0.02).dynamicViscosity();
-            newton.step(next - excess, f * friction * (ahead - mu) / 0.02 / carried - 1);
+            newton.step(next - excess, friction * (ahead - mu) / 0.02 / exchange.carried - 1);
         }
         return mu;
     }

@@ -46,4 +46,9 @@ public record GroovedBearing(double diameter, double radialClearance, double lan
     public double friction() {
         return 2 * Math.PI * Math.pow(diameter / 2, 3) * 2 * landLength / radialClearance;
     }
+
+    /** Sheared area over clearance {@code 2 pi R L/c} of both lands [m]: times the conductivity of oil, what one wall takes up. */
+    public double areaOverClearance() {
+        return Math.PI * diameter * 2 * landLength / radialClearance;
+    }
 }

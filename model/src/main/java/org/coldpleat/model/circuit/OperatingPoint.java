@@ -24,6 +24,7 @@ import org.coldpleat.shared.quantity.Look;
  * @param sideFlow pumped out by the journals [m3/s]
  * @param restrictorFlow through jets and restrictors [m3/s]
  * @param filmTemperature of the bearing films [K]
+ * @param filmToMetal heat that the bearing films give to the metal around them [W], below 0 where the metal warms them
  * @param galleryStarved whether the journals ask for more oil than arrives, so that the bearing pressure is 0
  * @param suctionLimited whether the pickup sets the delivery
  * @param residuals how well the balances are met
@@ -44,6 +45,7 @@ public record OperatingPoint(
         double sideFlow,
         double restrictorFlow,
         double filmTemperature,
+        double filmToMetal,
         boolean galleryStarved,
         boolean suctionLimited,
         Residuals residuals,

@@ -93,6 +93,7 @@ final class FillStage {
                 0,
                 0,
                 temperature,
+                0,
                 false,
                 speed > 0 && engine.pump().isSuctionLimited(speed, pressure, viscosity),
                 OperatingPoint.Residuals.ZERO,

@@ -65,6 +65,7 @@ public record FixedStepStart(
                 plant.enter(phases.get(index));
             }
             settle(plant, switches, now, y);
+            plant.hydraulics().settleLids(plant.at(now, y));
             hot = Double.isNaN(hot) && plant.oil(now, y) >= spec.hotTemperature() ? now : hot;
         }
         return new FixedStepStart(

@@ -3,8 +3,10 @@ package org.coldpleat.model.coldstart;
 import org.coldpleat.model.circuit.Bearings;
 import org.coldpleat.model.circuit.OperatingPoint;
 import org.coldpleat.model.flow.Lubricant;
+import org.coldpleat.model.thermal.Coolant;
 import org.coldpleat.model.thermal.TemperatureTrace;
 import org.coldpleat.model.thermal.ThermalModel;
+import org.coldpleat.model.valve.SpringValve;
 
 /**
  * Engine, filter and heat as one set of rates of change. Holds the phase and, through its hydraulics, the discrete state;
@@ -14,14 +16,16 @@ final class StartEquations {
     static final int OIL = 0;
     static final int METAL = 1;
     static final int ELEMENT = 2;
-    static final int PUMPED = 3;
-    static final int FILTERED = 4;
-    static final int UNFILTERED = 5;
-    static final int PUMP_WORK = 6;
-    static final int FILM = 7;
-    static final int OIL_LOSS = 8;
-    static final int METAL_LOSS = 9;
-    static final int SIZE = 10;
+    static final int COOLANT = 3;
+    static final int PUMPED = 4;
+    static final int FILTERED = 5;
+    static final int UNFILTERED = 6;
+    static final int PUMP_WORK = 7;
+    static final int FILM = 8;
+    static final int OIL_LOSS = 9;
+    static final int METAL_LOSS = 10;
+    static final int COOLANT_LOSS = 11;
+    static final int SIZE = 12;
 
     /** Oil hotter than this [K] is no start any more. */
     private static final double HOTTEST = 600;
@@ -44,14 +48,16 @@ final class StartEquations {
         elementOilMass =
                 heat.elementVolume() * lubricant.at(spec.startTemperature()).density();
         double logged = spec.trace().map(TemperatureTrace::lowest).orElse(spec.startTemperature());
-        coldest = Math.min(Math.min(spec.startTemperature(), heat.ambient()), logged) - BELOW;
+        coldest = Math.min(Math.min(spec.startTemperature(), spec.metalTemperature()), Math.min(heat.ambient(), logged))
+                - BELOW;
         phase = spec.schedule().phases().get(0);
     }
 
     double[] initialState() {
         double[] y = new double[SIZE];
         y[OIL] = spec.trace().map(trace -> trace.at(0)).orElse(spec.startTemperature());
-        y[METAL] = spec.startTemperature();
+        y[METAL] = spec.metalTemperature();
+        y[COOLANT] = spec.metalTemperature();
         y[ELEMENT] = heat.hasHoldUp() ? spec.startTemperature() : y[OIL];
         return y;
     }
@@ -92,7 +98,30 @@ final class StartEquations {
 
     /** Circuit and filter at a time [s] and state. */
     StartHydraulics.Moment at(double time, double[] y) {
-        return hydraulics.at(oil(time, y), element(time, y));
+        return hydraulics.at(oil(time, y), element(time, y), plausible(y[METAL]));
+    }
+
+    /** Time over which the pressure across a valve is followed to see whether it rises [s]. */
+    private static final double AHEAD = 1e-3;
+
+    /** Change of the pressure across a valve in that time, over the pressure, from which it rises for certain [1]. */
+    private static final double RISING = 1e-9;
+
+    /** Change of the pressure across a valve a moment ahead, over that pressure [1]. */
+    double rise(double time, double[] y, int valve) {
+        double[] rates = rates(time, y);
+        double[] ahead = y.clone();
+        for (int i = 0; i < PUMPED; i++) {
+            ahead[i] += AHEAD * rates[i];
+        }
+        return at(time + AHEAD, ahead).difference(valve) / at(time, y).difference(valve) - 1;
+    }
+
+    /** Whether a lid with friction is on its way up; where the pressure turns, friction holds it. */
+    boolean isRising(double time, double[] y, int valve) {
+        return hydraulics.isOpen(valve)
+                && hydraulics.valve(valve).filter(SpringValve::hasFriction).isPresent()
+                && rise(time, y, valve) > RISING;
     }
 
     /** Rates of change of all components at a time [s]. */
@@ -112,12 +141,9 @@ final class StartEquations {
             Bearings bearings = spec.engine().gallery().bearings();
             double omega = 2 * Math.PI * phase.speed();
             friction = lubricant.at(point.filmTemperature()).dynamicViscosity() * bearings.friction() * omega * omega;
-            double loss = bearings.heatLoss();
-            double carried = density * capacity * point.bearingFlow();
-            double freed = friction + point.bearingPressure() * point.bearingFlow();
-            filmToMetal = loss == 0 ? 0 : freed * loss / (carried + loss);
+            filmToMetal = point.filmToMetal();
         }
-        double exchange = heat.metalToOil() * (metal - oil);
+        double exchange = heat.metalToOilAt(phase.speed()) * (metal - oil);
         double oilLoss = heat.oilLoss() * (oil - heat.ambient());
         double metalLoss = heat.metalLoss() * (metal - heat.ambient());
         double flush = moment.mediumFlow() + heat.bypassFlush() * moment.elementBypass();
@@ -130,9 +156,21 @@ final class StartEquations {
             double held = elementOilMass * lubricant.heatCapacity(element) + heat.elementHeatCapacity();
             rate[ELEMENT] = toElement / held;
         }
-        double intoOil = pumpWork + friction - filmToMetal + phase.heatToOil() + exchange - oilLoss - toElement;
+        double combustion = phase.heatToMetal();
+        double fromCoolant = 0;
+        if (heat.coolant().isPresent()) {
+            Coolant coolant = heat.coolant().get();
+            double taken = coolant.combustionShare() * combustion + coolant.toMetal() * (metal - y[COOLANT]);
+            double loss = coolant.loss(y[COOLANT], heat.ambient());
+            fromCoolant = coolant.toOil() * (y[COOLANT] - oil);
+            rate[COOLANT] = (taken - fromCoolant - loss) / coolant.heatCapacity();
+            rate[COOLANT_LOSS] = loss;
+            combustion -= taken;
+        }
+        double intoOil =
+                pumpWork + friction - filmToMetal + phase.heatToOil() + exchange + fromCoolant - oilLoss - toElement;
         rate[OIL] = spec.trace().isPresent() ? spec.trace().get().rate(time) : intoOil / (heat.oilMass() * capacity);
-        rate[METAL] = (phase.heatToMetal() + filmToMetal - exchange - metalLoss) / heat.metalHeatCapacity();
+        rate[METAL] = (combustion + filmToMetal - exchange - metalLoss) / heat.metalHeatCapacity();
         rate[PUMPED] = point.pumpFlow();
         rate[FILTERED] = moment.mediumFlow();
         rate[UNFILTERED] = moment.bypassFlow();
@@ -143,14 +181,17 @@ final class StartEquations {
         return rate;
     }
 
-    /** Change of enthalpy of the three masses between two states [J]: oil, metal, element. */
+    /** Change of enthalpy of the masses between two states [J]: oil, metal, coolant, element. */
     double[] stored(double[] from, double[] to) {
         double metal = heat.metalHeatCapacity() * (to[METAL] - from[METAL]);
         double element = heat.hasHoldUp()
                 ? elementOilMass * enthalpy(from[ELEMENT], to[ELEMENT])
                         + heat.elementHeatCapacity() * (to[ELEMENT] - from[ELEMENT])
                 : 0;
-        return new double[] {heat.oilMass() * enthalpy(from[OIL], to[OIL]), metal, element};
+        double coolant = heat.coolant()
+                .map(one -> one.heatCapacity() * (to[COOLANT] - from[COOLANT]))
+                .orElse(0.0);
+        return new double[] {heat.oilMass() * enthalpy(from[OIL], to[OIL]), metal, coolant, element};
     }
 
     /** Integral of the heat capacity over temperature [J/kg], Simpson's rule. */

@@ -1,5 +1,6 @@
 package org.coldpleat.model.coldstart;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -16,7 +17,7 @@ import org.coldpleat.model.valve.SpringValve;
 
 /**
  * Circuit and filter of a start at any temperatures of oil and element. Holds the discrete state: speed, filling or
- * connected, valves held open. Each moment is solved from where the last one ended and then kept until the discrete state
+ * connected, valves open or shut and where friction holds their lids. Each moment is solved from where the last one ended and then kept until the discrete state
  * changes, so that a search for an event, which asks for a moment again and again, always sees the same one.
  */
 final class StartHydraulics {
@@ -55,7 +56,7 @@ final class StartHydraulics {
     }
 
     /** Temperatures of a moment [K]. */
-    private record Temperatures(double oil, double element) {}
+    private record Temperatures(double oil, double element, double metal) {}
 
     /** A filter with its valves in one discrete state, and the circuit around it. */
     private static final class Branch {
@@ -72,9 +73,11 @@ final class StartHydraulics {
 
     private final EngineCircuit engine;
     private final Lubricant lubricant;
-    private final Branch[] branches = new Branch[4];
+    private final FilterAssembly shut;
     private final boolean[] open = new boolean[2];
+    private double[] lids = new double[2];
     private final Map<Temperatures, Moment> kept = new HashMap<>();
+    private Branch branch;
     private boolean filling;
     private double speed;
 
@@ -83,20 +86,8 @@ final class StartHydraulics {
         lubricant = engine.lubricant();
         filling = spec.galleryVolume() > 0;
         speed = spec.schedule().phases().get(0).speed();
-        FilterAssembly shut = spec.filter();
-        FilterAssembly both = shut.afterOpening();
-        branches[0] = new Branch(engine, shut);
-        branches[1] = new Branch(
-                engine,
-                both.elementValve()
-                        .map(v -> shut.withBypass(shut.elementValveLocation(), v))
-                        .orElse(shut));
-        branches[2] = new Branch(
-                engine,
-                both.blockValve()
-                        .map(v -> shut.withBypass(BypassLocation.BLOCK, v))
-                        .orElse(shut));
-        branches[3] = new Branch(engine, both);
+        shut = spec.filter();
+        branch = new Branch(engine, shut);
     }
 
     boolean isFilling() {
@@ -125,39 +116,78 @@ final class StartHydraulics {
     /** Marks a valve as opened or shut. */
     void mark(int valve, boolean nowOpen) {
         open[valve] = nowOpen;
+        double[] next = lids.clone();
+        next[valve] = 0;
+        hang(next);
+    }
+
+    /** Lifts at which friction holds the lids of the element's valve and the block's [m]. */
+    double[] lids() {
+        return lids.clone();
+    }
+
+    /** Lets friction hold the lids where they are at a moment. */
+    void settleLids(Moment moment) {
+        double[] next = lids.clone();
+        for (int i = 0; i < lids.length; i++) {
+            double difference = moment.difference(i);
+            next[i] = open[i]
+                    ? valve(i).filter(SpringValve::hasFriction)
+                            .map(valve -> valve.lift(difference))
+                            .orElse(0.0)
+                    : 0;
+        }
+        hang(next);
+    }
+
+    /** Hangs the lids at lifts [m]. */
+    void hang(double[] next) {
+        if (Arrays.equals(next, lids)) {
+            kept.clear();
+            return;
+        }
+        lids = next;
+        FilterAssembly hung = shut;
+        if (lids[0] > 0) {
+            hung = hung.withBypass(
+                    shut.elementValveLocation(),
+                    shut.elementValve().orElseThrow().hangingAt(lids[0]));
+        }
+        if (lids[1] > 0) {
+            hung = hung.withBypass(
+                    BypassLocation.BLOCK, shut.blockValve().orElseThrow().hangingAt(lids[1]));
+        }
+        Branch before = branch;
+        branch = new Branch(engine, hung);
+        branch.circuit.startBeside(before.circuit);
         kept.clear();
     }
 
     /** Valve of the element (0) or the block (1) as it is now, held open by friction or not. */
     Optional<SpringValve> valve(int which) {
-        FilterAssembly now = branch().assembly;
+        FilterAssembly now = branch.assembly;
         return which == 0 ? now.elementValve() : now.blockValve();
     }
 
-    private Branch branch() {
-        return branches[(open[0] ? 1 : 0) + (open[1] ? 2 : 0)];
-    }
-
-    /** Circuit and filter with oil and element at two temperatures [K]. */
-    Moment at(double oil, double element) {
-        Temperatures temperatures = new Temperatures(oil, element);
+    /** Circuit and filter with oil, element and metal at three temperatures [K]. */
+    Moment at(double oil, double element, double metal) {
+        Temperatures temperatures = new Temperatures(oil, element, metal);
         Moment known = kept.get(temperatures);
         if (known == null) {
-            known = solve(oil, element);
+            known = solve(oil, element, metal);
             kept.put(temperatures, known);
         }
         return known;
     }
 
-    private Moment solve(double oil, double element) {
-        if (Double.isNaN(oil + element)) {
+    private Moment solve(double oil, double element, double metal) {
+        if (Double.isNaN(oil + element + metal)) {
             throw new StartFailure("temperature");
         }
-        Branch branch = branch();
         Fluid sump = lubricant.at(oil);
         Fluid held = element == oil ? sump : lubricant.at(element);
         branch.filter.hold(held);
-        OperatingPoint point = filling ? FillStage.solve(engine, branch.filter, speed, oil) : connected(branch, oil);
+        OperatingPoint point = filling ? FillStage.solve(engine, branch.filter, speed, oil) : connected(oil, metal);
         if (!point.status().isAnswer()) {
             throw new StartFailure(point.status().name());
         }
@@ -176,8 +206,8 @@ final class StartHydraulics {
                 branch.assembly);
     }
 
-    private OperatingPoint connected(Branch branch, double oil) {
-        branch.circuit.solve(speed, oil);
+    private OperatingPoint connected(double oil, double metal) {
+        branch.circuit.solve(speed, oil, metal);
         return branch.circuit.point();
     }
 }

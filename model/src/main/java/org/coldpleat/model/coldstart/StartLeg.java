@@ -40,6 +40,7 @@ final class StartLeg {
 
     private final StartEquations plant;
     private final List<StartSwitch> switches;
+    private final List<StartSwitch.Bypass> valves;
     private final SwingWatch watch;
 
     /** Points along the way, the ends of the steps among them, the start not. */
@@ -56,6 +57,7 @@ final class StartLeg {
     StartLeg(StartEquations plant, List<StartSwitch> switches, List<StartSwitch.Bypass> valves) {
         this.plant = plant;
         this.switches = switches;
+        this.valves = valves;
         watch = new SwingWatch(plant, valves);
     }
 
@@ -84,6 +86,12 @@ final class StartLeg {
                             ended = item;
                             return Action.STOP;
                         }));
+            }
+        }
+        for (StartSwitch.Bypass valve : valves) {
+            if (plant.isRising(start, state, valve.which)) {
+                integrator.addEventDetector(new ZeroCrossing(
+                        s -> plant.rise(s.getTime(), s.getPrimaryState(), valve.which), increasing -> Action.STOP));
             }
         }
         if (plant.hydraulics().isFilling()) {
@@ -134,6 +142,7 @@ final class StartLeg {
             samples.add(sample(step.getInterpolatedState(from + i * (to - from) / parts)));
         }
         samples.add(sample(end));
+        plant.hydraulics().settleLids(moment(end));
     }
 
     private StartRun.Sample sample(ODEStateAndDerivative state) {

@@ -100,11 +100,13 @@ final class StartRun {
                 target = Math.min(target, detour);
             }
             if (target - time > SAME_TIME) {
+                double[] lids = plant.hydraulics().lids();
                 StartLeg leg = new StartLeg(plant, switches, valves);
                 ODEState end = leg.run(time, state.clone(), target);
                 evaluations += leg.evaluations;
                 if (leg.hidden() < end.getTime() - SAME_TIME && leg.hidden() > time + SAME_TIME) {
                     detour = leg.hidden();
+                    plant.hydraulics().hang(lids);
                     continue;
                 }
                 accept(leg, end);
@@ -180,6 +182,7 @@ final class StartRun {
                 }
             }
         }
+        plant.hydraulics().settleLids(plant.at(time, state));
         record.add(new Sample(time, state, plant.at(time, state)), true);
     }
 
@@ -239,8 +242,10 @@ final class StartRun {
                 oilHeat,
                 state[StartEquations.OIL_LOSS],
                 state[StartEquations.METAL_LOSS],
+                state[StartEquations.COOLANT_LOSS],
                 stored[0],
                 stored[1],
-                stored[2]);
+                stored[2],
+                stored[3]);
     }
 }

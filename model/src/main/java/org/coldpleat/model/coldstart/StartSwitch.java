@@ -48,7 +48,7 @@ abstract class StartSwitch {
             super(StartEvent.Kind.VALVE_OPENS, StartEvent.Kind.VALVE_CLOSES, which);
             this.plant = plant;
             opening = valve.openingPressure();
-            closing = valve.afterOpening().openingPressure();
+            closing = valve.shutsAt();
         }
 
         @Override

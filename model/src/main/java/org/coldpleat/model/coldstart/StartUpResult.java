@@ -14,6 +14,7 @@ import org.coldpleat.shared.notice.Severity;
 import org.coldpleat.shared.quantity.Amount;
 import org.coldpleat.shared.quantity.Look;
 import org.coldpleat.shared.quantity.Shown;
+import org.coldpleat.shared.source.Source;
 
 /**
  * A computed start.
@@ -72,6 +73,10 @@ public record StartUpResult(
         return events.stream().filter(event -> event.kind() == kind).toList();
     }
 
+    /** Oil temperature that few oils stand for long [K]: 130 degrees C. */
+    @Source("common practice, no source")
+    private static final double TOO_HOT = 403.15;
+
     /** What a reader of this start should know. */
     public List<Notice> notices() {
         List<Notice> notices = new ArrayList<>();
@@ -95,6 +100,12 @@ public record StartUpResult(
         }
         if (hotTime.isEmpty()) {
             notices.add(Notice.of("start.notHot", Severity.INFO, "start", seconds(endTime)));
+        }
+        double hottest =
+                series.stream().mapToDouble(StartPoint::oilTemperature).max().orElse(0);
+        if (hottest > TOO_HOT) {
+            notices.add(Notice.of(
+                    "start.oilTooHot", Severity.CAUTION, "start", new Amount(Look.PLAIN_TEMPERATURE, hottest)));
         }
         if (balance.isPresent() && balance.get().residual() > BALANCE_MISS) {
             Amount miss = new Amount(Look.POWER_RATIO, balance.get().residual());

@@ -16,7 +16,8 @@ import org.coldpleat.shared.quantity.Require;
  * @param thermal heat model; with a trace only the element's part of it counts
  * @param trace logged oil temperature that replaces the heat balance of the oil
  * @param schedule what the engine does
- * @param startTemperature of oil, metal and element before the first turn [K], above 0; with a trace the oil has the trace's
+ * @param startTemperature of oil and element before the first turn [K], above 0; with a trace the oil has the trace's
+ * @param metalTemperature of metal and coolant before the first turn [K], above 0
  * @param galleryVolume empty passages to be filled before pressure stands in the gallery [m3], at least 0; may count a can
  *     that has drained
  * @param hotTemperature of the oil, whose time is wanted [K], above 0
@@ -30,6 +31,7 @@ public record StartUpSpec(
         Optional<TemperatureTrace> trace,
         StartSchedule schedule,
         double startTemperature,
+        double metalTemperature,
         double galleryVolume,
         double hotTemperature,
         double horizon,
@@ -44,10 +46,37 @@ public record StartUpSpec(
         Objects.requireNonNull(trace, "trace");
         Objects.requireNonNull(schedule, "schedule");
         Require.positive("startTemperature", startTemperature, "K");
+        Require.positive("metalTemperature", metalTemperature, "K");
         Require.notNegative("galleryVolume", galleryVolume, "m3");
         Require.positive("hotTemperature", hotTemperature, "K");
         Require.positive("horizon", horizon, "s");
         Require.within("tolerance", tolerance, 1e-12, 1e-2, "K");
+    }
+
+    /** A start of an engine soaked through: metal as cold as the oil. */
+    public StartUpSpec(
+            EngineCircuit engine,
+            FilterAssembly filter,
+            ThermalModel thermal,
+            Optional<TemperatureTrace> trace,
+            StartSchedule schedule,
+            double startTemperature,
+            double galleryVolume,
+            double hotTemperature,
+            double horizon,
+            double tolerance) {
+        this(
+                engine,
+                filter,
+                thermal,
+                trace,
+                schedule,
+                startTemperature,
+                startTemperature,
+                galleryVolume,
+                hotTemperature,
+                horizon,
+                tolerance);
     }
 
     /** The same engine soaked through at another temperature [K]: oil, metal, element and air. */
@@ -58,6 +87,7 @@ public record StartUpSpec(
                 thermal.withAmbient(temperature),
                 trace,
                 schedule,
+                temperature,
                 temperature,
                 galleryVolume,
                 hotTemperature,
@@ -74,6 +104,7 @@ public record StartUpSpec(
                 trace,
                 schedule,
                 startTemperature,
+                metalTemperature,
                 galleryVolume,
                 hotTemperature,
                 horizon,
@@ -89,6 +120,7 @@ public record StartUpSpec(
                 trace,
                 schedule,
                 startTemperature,
+                metalTemperature,
                 galleryVolume,
                 hotTemperature,
                 horizon,

@@ -1,6 +1,7 @@
 package org.coldpleat.model.explain;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -64,6 +65,7 @@ final class PointExplainer {
                 .openingPressure();
         List<Explanation> inputs = new ArrayList<>(ChainEnds.of(own.isPresent() ? own : engine, "openingPressure"));
         inputs.addAll(BenchChainEnds.of(sheet, "scaleTest"));
+        inputs.addAll(stoodIn("bypass.openingPressure"));
         return ChainEnds.link("openingPressure", Kind.PRESSURE_DIFFERENCE, pressure, inputs);
     }
 
@@ -110,11 +112,11 @@ final class PointExplainer {
         var oil = resolved.shared().oil().oil();
         List<Explanation> inputs = new ArrayList<>();
         Section section = resolved.document().root().section("oil").orElseThrow();
-        for (Section point : section.sections("points")) {
-            inputs.addAll(ChainEnds.of(Optional.of(point), "temperature", "kinematic", "dynamic"));
-        }
-        inputs.addAll(ChainEnds.of(section.section("coldPoint"), "temperature", "kinematic", "dynamic"));
-        inputs.addAll(ChainEnds.of(Optional.of(section), "viscosityIndex"));
+        inputs.addAll(oilLeaves(section));
+        section.section("topUp").ifPresent(other -> {
+            inputs.addAll(ChainEnds.of(Optional.of(other), "share"));
+            inputs.addAll(oilLeaves(other));
+        });
         Explanation kinematic = ChainEnds.link(
                 "kinematicViscosity",
                 Kind.KINEMATIC_VISCOSITY,
@@ -125,6 +127,16 @@ final class PointExplainer {
                 ChainEnds.link("density", Kind.DENSITY, oil.density(at), ChainEnds.of(Optional.of(section), "density"));
         return ChainEnds.link(
                 "dynamicViscosity", Kind.DYNAMIC_VISCOSITY, oil.dynamicViscosity(at), List.of(kinematic, density));
+    }
+
+    private static List<Explanation> oilLeaves(Section oil) {
+        List<Explanation> leaves = new ArrayList<>();
+        for (Section point : oil.sections("points")) {
+            leaves.addAll(ChainEnds.of(Optional.of(point), "temperature", "kinematic", "dynamic"));
+        }
+        leaves.addAll(ChainEnds.of(oil.section("coldPoint"), "temperature", "kinematic", "dynamic"));
+        leaves.addAll(ChainEnds.of(Optional.of(oil), "viscosityIndex"));
+        return leaves;
     }
 
     /** Parts to which the valve that opens first is parallel. */
@@ -165,7 +177,32 @@ final class PointExplainer {
         return parts;
     }
 
+    /** What was read or stood in of a part. */
     private List<Explanation> partLeaves(FilterPart part) {
+        List<Explanation> leaves = new ArrayList<>(readLeaves(part));
+        leaves.addAll(
+                switch (part) {
+                    case INLET_HOLES -> stoodIn("basePlate.inletHoles");
+                    case ANTI_DRAIN_FLAP -> stoodIn("antiDrainFlap");
+                    case CAN_ANNULUS -> stoodIn("outside", "element");
+                    case PLEAT_PACK -> List.of();
+                    case TUBE_OPENINGS -> stoodIn("centerTube.holes", "centerTube.wallThickness");
+                    case CENTER_TUBE -> stoodIn("centerTube.insideDiameter");
+                    case OUTLET_BORE -> stoodIn("basePlate.outletBore");
+                });
+        return leaves;
+    }
+
+    /** Values that stood in below some paths of the sheet. */
+    private List<Explanation> stoodIn(String... paths) {
+        return resolved.assumptions().stream()
+                .filter(one -> one.value().written().isEmpty())
+                .filter(one -> Arrays.stream(paths).anyMatch(path -> one.path().startsWith(sheet.path() + "." + path)))
+                .map(ChainEnds::assumed)
+                .toList();
+    }
+
+    private List<Explanation> readLeaves(FilterPart part) {
         Optional<Section> plate = sheet.section("basePlate");
         Optional<Section> tube = sheet.section("centerTube");
         return switch (part) {

@@ -8,6 +8,7 @@ import org.coldpleat.model.loading.BlockingLaw;
 import org.coldpleat.model.loading.service.DutyCycle;
 import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.resolve.candidate.BuiltCandidate;
+import org.coldpleat.model.resolve.candidate.CapacityBuilder;
 import org.coldpleat.model.verdict.service.ServiceAnalyzer;
 import org.coldpleat.model.verdict.service.ServiceResult;
 import org.coldpleat.shared.casefile.Section;
@@ -65,7 +66,7 @@ final class ServiceExplainer {
                 ChainEnds.of(medium.flatMap(one -> one.section("capacity")), "mass", "perArea", "area"));
         inputs.addAll(ChainEnds.of(medium.flatMap(one -> one.section("capacity")), "terminalPressureDrop", "atFlow"));
         inputs.add(ChainEnds.link("blockingExponent", Kind.RATIO, law.exponent(), List.of()));
-        double perArea = ratio >= 1 ? law.massPerArea(ratio) : Double.NaN;
+        double perArea = ratio >= 1 ? law.massPerArea(CapacityBuilder.mediumRatio(candidate, ratio)) : Double.NaN;
         return ChainEnds.link("dirtHeld", Kind.MASS, perArea * candidate.pack().effectiveArea(), inputs);
     }
 }

@@ -9,7 +9,7 @@ import org.coldpleat.model.valve.SpringValve;
  * @param present whether there is such a valve
  * @param flowRate oil through it [m3/s]
  * @param pressureDifference what its faces see [Pa]; without a valve, what one there would see
- * @param openingPressure [Pa]; infinite without a valve
+ * @param openingPressure [Pa], or that at which it shuts while friction holds it open; infinite without a valve
  * @param fullLiftPressure at which the lid reaches its stop [Pa]; infinite without a valve
  * @param liftShare lift over the largest lift [0..1]; 0 without a valve
  */
@@ -25,7 +25,8 @@ public record ValveState(
                 valve.isPresent(),
                 flowRate,
                 pressureDifference,
-                valve.map(SpringValve::openingPressure).orElse(Double.POSITIVE_INFINITY),
+                valve.map(one -> one.hangingLift() > 0 ? one.shutsAt() : one.openingPressure())
+                        .orElse(Double.POSITIVE_INFINITY),
                 valve.map(SpringValve::fullLiftPressure).orElse(Double.POSITIVE_INFINITY),
                 valve.map(one -> one.lift(pressureDifference) / one.maximumLift())
                         .orElse(0.0));

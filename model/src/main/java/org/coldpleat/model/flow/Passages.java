@@ -60,6 +60,20 @@ public final class Passages {
         return AdditiveLaw.laminarOnly(8 * length / (Math.PI * annulusBracket(outerRadius, innerRadius)));
     }
 
+    /**
+     * Times the flow of a narrow annulus grows when its core sits off the middle, at the same pressure difference:
+     * {@code 1 + 1.5 e^2} [1].
+     *
+     * @param eccentricity e, distance of the axes over the gap [1], 0 to 1
+     */
+    @Source(
+            "Piercy, Hooper, Winny 1933, Phil. Mag. 15; White, Viscous Fluid Flow, narrow eccentric annulus; from memory")
+    @Validity("gap small against the radius; laminar")
+    public static double offCenterGain(double eccentricity) {
+        Require.within("eccentricity", eccentricity, 0, 1, "1");
+        return 1 + 1.5 * eccentricity * eccentricity;
+    }
+
     /** Narrow gaps cancel catastrophically in the exact bracket, so below 2 % of the radius its series is used. */
     private static double annulusBracket(double ro, double ri) {
         double gap = ro - ri;

@@ -28,7 +28,9 @@ public enum TypicalCapacity {
     /** Cellulose with synthetic fibers, 8 to 20 mg/cm2. */
     BLEND(0.08, 0.20),
     /** Glass micro-fiber, 15 to 35 mg/cm2. */
-    GLASS(0.15, 0.35);
+    GLASS(0.15, 0.35),
+    /** Of no known family, 5 to 35 mg/cm2. */
+    ANY(0.05, 0.35);
 
     /** mg/cm2 in a kg/m2. */
     private final double low;

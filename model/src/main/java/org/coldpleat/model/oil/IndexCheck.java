@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.coldpleat.model.oil.OilResolver.Point;
+import org.coldpleat.model.oil.curve.WaltherCurve;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
 import org.coldpleat.shared.quantity.Shown;

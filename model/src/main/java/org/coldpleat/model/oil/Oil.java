@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import org.coldpleat.model.oil.curve.ViscosityCurve;
 
 /**
  * An oil ready to compute with.
@@ -56,7 +57,7 @@ public record Oil(
     /** Kinematic viscosity [m2/s] at a temperature [K]. */
     public double kinematicViscosity(double temperature) {
         double central = curve.kinematicViscosity(temperature);
-        return shift == 0 ? central : central * Math.exp(shift * band.lnSigma(temperature));
+        return shift == 0 ? central : central * Math.exp(band.moved(shift, temperature));
     }
 
     /** Dynamic viscosity [Pa s] at a temperature [K]. */
@@ -79,19 +80,22 @@ public record Oil(
         return heat.conductivity(temperature);
     }
 
-    /** Standard uncertainty of ln(nu) [1] at a temperature [K]. */
+    /**
+     * Standard uncertainty of ln(nu) [1] at a temperature [K]: half the distance from one standard deviation on the thin
+     * side to one on the thick side. The sides themselves are in {@link #band}.
+     */
     public double viscositySpread(double temperature) {
-        return band.lnSigma(temperature);
+        return (band.thicker(temperature) + band.thinner(temperature)) / 2;
     }
 
     /** Relative slope of the kinematic viscosity, d(ln nu)/dT [1/K], at a temperature [K]. */
     public double logSlope(double temperature) {
-        return curve.logSlope(temperature) + shift * band.slope(temperature);
+        return curve.logSlope(temperature) + band.movedSlope(shift, temperature);
     }
 
     /**
      * The same oil with its viscosity moved off the central curve by a number of standard deviations, the same at every
-     * temperature: {@code nu exp(z viscositySpread(T))}. Counts from the central curve, not from this oil.
+     * temperature, of the side it is moved to. Counts from the central curve, not from this oil.
      */
     public Oil shifted(double z) {
         return new Oil(name, curve, density, heat, pourPoint, anchors, band, z);

@@ -6,7 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.coldpleat.model.oil.grade.HotGrade;
+import org.coldpleat.model.oil.grade.IsoGrade;
 import org.coldpleat.model.oil.grade.SaeGrade;
+import org.coldpleat.model.oil.grade.ViscosityGrade;
 import org.coldpleat.model.oil.grade.WinterGrade;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
@@ -17,6 +19,7 @@ import org.coldpleat.shared.source.Source;
 
 /** Findings about an oil: at a temperature it is used at, and against its stated grade. */
 public final class OilNotices {
+    private static final double TEMPERATURE_40 = 313.15;
     private static final double TEMPERATURE_100 = 373.15;
 
     /** Distance above the pour point within which flow is doubtful [K]. */
@@ -35,15 +38,14 @@ public final class OilNotices {
     public static List<Notice> at(Oil oil, double temperature) {
         List<Notice> notices = new ArrayList<>();
         if (oil.isBelowAnchors(temperature)) {
-            double factor = Math.exp(COVERAGE_95 * oil.viscositySpread(temperature));
             notices.add(Notice.of(
                     "oil.extrapolated",
                     Severity.WARNING,
                     place(oil),
                     new Amount(Look.PLAIN_TEMPERATURE, temperature),
                     new Amount(Look.PLAIN_TEMPERATURE, oil.lowestAnchor()),
-                    new Amount(Look.PLAIN_RATIO, 1 / factor),
-                    new Amount(Look.PLAIN_RATIO, factor)));
+                    lowest95(oil, temperature),
+                    highest95(oil, temperature)));
         }
         if (Oil.isOutsideDomain(temperature)) {
             notices.add(Notice.of(
@@ -74,12 +76,49 @@ public final class OilNotices {
      * <p>The cranking limit is held against the curve only while that is the plain line through warm points: a curve with
      * a low-shear cold anchor rightly lies above the high-shear limit for oils with much polymer.
      */
-    public static List<Notice> againstGrade(Oil oil, SaeGrade grade) {
+    public static List<Notice> againstGrade(Oil oil, ViscosityGrade grade) {
+        return grade instanceof SaeGrade sae ? againstSae(oil, sae) : againstIso(oil, (IsoGrade) grade);
+    }
+
+    /**
+     * What came of two oils poured together.
+     *
+     * @param blend the two as one
+     * @param added the oil poured in
+     * @param share volume share of it [1]
+     */
+    public static Notice blended(Oil blend, Oil added, double share) {
+        return Notice.of(
+                "oil.blended",
+                Severity.INFO,
+                place(blend),
+                new Amount(Look.PERCENT, share),
+                Shown.word(added.name()),
+                new Amount(Look.KINEMATIC, blend.kinematicViscosity(TEMPERATURE_40)),
+                new Amount(Look.KINEMATIC, blend.kinematicViscosity(TEMPERATURE_100)));
+    }
+
+    private static List<Notice> againstSae(Oil oil, SaeGrade grade) {
         List<Notice> notices = new ArrayList<>();
         viscosity100(oil, grade).ifPresent(notices::add);
         grade.winter().flatMap(winter -> cranking(oil, grade, winter)).ifPresent(notices::add);
         grade.winter().flatMap(winter -> pumping(oil, grade, winter)).ifPresent(notices::add);
         return List.copyOf(notices);
+    }
+
+    private static List<Notice> againstIso(Oil oil, IsoGrade grade) {
+        double viscosity = oil.kinematicViscosity(TEMPERATURE_40);
+        if (grade.holds(viscosity)) {
+            return List.of();
+        }
+        boolean thin = viscosity < grade.minViscosity40();
+        return List.of(Notice.of(
+                thin ? "oil.grade.tooThinWarm" : "oil.grade.tooThickWarm",
+                Severity.WARNING,
+                place(oil),
+                Shown.word(grade.label()),
+                new Amount(Look.KINEMATIC, viscosity),
+                new Amount(Look.KINEMATIC, thin ? grade.minViscosity40() : grade.maxViscosity40())));
     }
 
     private static Optional<Notice> viscosity100(Oil oil, SaeGrade grade) {
@@ -107,7 +146,9 @@ public final class OilNotices {
         }
         double viscosity = oil.dynamicViscosity(winter.crankingTemperature());
         double ratio = viscosity / winter.crankingLimit();
-        if (ratio >= LEAST_CRANKING_RATIO && ratio <= GREATEST_CRANKING_RATIO) {
+        // an oil far below the limit would be of the next colder grade, if there is one
+        double least = winter.isColdest() ? 0 : LEAST_CRANKING_RATIO;
+        if (ratio >= least && ratio <= GREATEST_CRANKING_RATIO) {
             return Optional.empty();
         }
         return Optional.of(Notice.of(
@@ -134,6 +175,16 @@ public final class OilNotices {
                 new Amount(Look.DYNAMIC, viscosity),
                 new Amount(Look.PLAIN_TEMPERATURE, winter.pumpingTemperature()),
                 new Amount(Look.DYNAMIC, winter.pumpingLimit())));
+    }
+
+    /** Factor on the viscosity at the thin end of its band at a temperature [K]. */
+    static Amount lowest95(Oil oil, double temperature) {
+        return new Amount(Look.PLAIN_RATIO, Math.exp(oil.band().moved(-COVERAGE_95, temperature)));
+    }
+
+    /** Factor on the viscosity at the thick end of its band at a temperature [K]. */
+    static Amount highest95(Oil oil, double temperature) {
+        return new Amount(Look.PLAIN_RATIO, Math.exp(oil.band().moved(COVERAGE_95, temperature)));
     }
 
     static String place(Oil oil) {

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import org.coldpleat.model.oil.OilResult.Refused;
 import org.coldpleat.model.oil.OilResult.Resolved;
-import org.coldpleat.model.oil.grade.SaeGrade;
+import org.coldpleat.model.oil.curve.BiasedWaltherCurve;
+import org.coldpleat.model.oil.curve.ColdAnchoredCurve;
+import org.coldpleat.model.oil.curve.ViscosityCurve;
 import org.coldpleat.model.oil.grade.TypicalOil;
 import org.coldpleat.model.oil.grade.TypicalOils;
 import org.coldpleat.shared.notice.Notice;
@@ -14,12 +16,11 @@ import org.coldpleat.shared.notice.Severity;
 import org.coldpleat.shared.quantity.Amount;
 import org.coldpleat.shared.quantity.Look;
 import org.coldpleat.shared.quantity.Shown;
-import org.coldpleat.shared.source.Provenance;
 
 /**
  * Makes an {@link Oil} from what a user knows.
  *
- * <p>The Walther line goes through the two hottest low-shear points. The coldest of any further low-shear points becomes
+ * <p>The Walther line of the class of the oil goes through the two hottest low-shear points. The coldest of any further low-shear points becomes
  * the cold anchor of a Vogel curve; only if there is none does the coldest high-shear reading take its place. Points left
  * over are reported with their distance from the curve. A single warm point and a viscosity index make two points;
  * an index beside two warm points is held against them.
@@ -31,9 +32,6 @@ public final class OilResolver {
 
     /** From here on a point is a warm one, of which an index makes two [K]: 20 degrees C. */
     private static final double WARM = 293.15;
-
-    private static final double TEMPERATURE_40 = 313.15;
-    private static final double TEMPERATURE_100 = 373.15;
 
     private OilResolver() {}
 
@@ -80,8 +78,15 @@ public final class OilResolver {
                     new Amount(Look.DENSITY, stated),
                     Shown.word(typical.orElseThrow().grade())));
         }
+        if (spec.base().isPresent() && spec.hint().isMultigrade()) {
+            notices.add(Notice.of(
+                    "oil.baseUnused",
+                    Severity.INFO,
+                    "oil " + spec.name(),
+                    Shown.word(spec.grade().orElseThrow().label())));
+        }
         return spec.anchors().isEmpty()
-                ? gradeOnly(spec, typical.orElseThrow(), density, notices)
+                ? GradeOil.resolve(spec, typical.orElseThrow(), density, notices)
                 : fromPoints(spec, density, notices);
     }
 
@@ -98,37 +103,6 @@ public final class OilResolver {
         }
         OilFault fault = spec.anchors().isEmpty() ? OilFault.NOTHING_KNOWN : OilFault.DENSITY_MISSING;
         return Optional.of(new Refused(fault, List.of(), List.of()));
-    }
-
-    private static OilResult gradeOnly(OilSpec spec, TypicalOil typical, MpmsDensity density, List<Notice> notices) {
-        SaeGrade grade = spec.grade().orElseThrow();
-        List<Anchor> anchors = List.of(
-                new Anchor(
-                        Anchor.Method.KINEMATIC,
-                        TEMPERATURE_40,
-                        typical.viscosity40(),
-                        typical.lnSigma(),
-                        Provenance.TYPICAL),
-                new Anchor(
-                        Anchor.Method.KINEMATIC,
-                        TEMPERATURE_100,
-                        typical.viscosity100(),
-                        typical.lnSigma(),
-                        Provenance.TYPICAL));
-        WaltherCurve curve =
-                WaltherCurve.through(TEMPERATURE_40, typical.viscosity40(), TEMPERATURE_100, typical.viscosity100());
-        ViscosityBand band = Spreads.ofGrade(grade, typical.lnSigma());
-        Oil oil = new Oil(spec.name(), curve, density, CragoeHeat.of(density), spec.pourPoint(), anchors, band, 0);
-        notices.add(
-                Notice.of("oil.gradeOnly", Severity.WARNING, OilNotices.place(oil), grade.label(), typical.source()));
-        spec.viscosityIndex()
-                .map(index -> Notice.of(
-                        "oil.indexUnused",
-                        Severity.INFO,
-                        OilNotices.place(oil),
-                        new Amount(Look.PLAIN_RATIO, index.value())))
-                .ifPresent(notices::add);
-        return new Resolved(oil, notices);
     }
 
     private static OilResult fromPoints(OilSpec spec, MpmsDensity density, List<Notice> notices) {
@@ -158,16 +132,17 @@ public final class OilResolver {
         if (coldFault.isPresent()) {
             return coldFault.get();
         }
+        ClassedLine line = ClassedLine.of(
+                new LinePair(low.temperature(), low.viscosity(), high.temperature(), high.viscosity()), spec.hint());
+        BiasedWaltherCurve warmCurve = line.curve();
         Optional<? extends ViscosityCurve> curve = cold.isEmpty()
-                ? Optional.of(
-                        WaltherCurve.through(low.temperature(), low.viscosity(), high.temperature(), high.viscosity()))
-                : ColdAnchoredCurve.through(
+                ? Optional.of(warmCurve)
+                : ColdAnchoredCurve.below(
+                        warmCurve,
                         cold.get().temperature(),
                         cold.get().viscosity(),
                         low.temperature(),
-                        low.viscosity(),
-                        high.temperature(),
-                        high.viscosity());
+                        high.temperature());
         if (curve.isEmpty()) {
             return PointCheck.refused(OilFault.COLD_POINT_UNFIT, List.of(cold.orElseThrow(), low, high));
         }
@@ -180,7 +155,7 @@ public final class OilResolver {
                 CragoeHeat.of(density),
                 spec.pourPoint(),
                 used.stream().map(Point::anchor).toList(),
-                Spreads.ofPoints(curve.get(), used),
+                Spreads.ofPoints(line, curve.get(), used),
                 0);
         addFindings(oil, spec, points, used, notices);
         return new Resolved(oil, notices);

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.coldpleat.model.oil.OilResolver.Point;
 import org.coldpleat.model.oil.OilResult.Refused;
+import org.coldpleat.model.oil.curve.WaltherScale;
 import org.coldpleat.shared.quantity.Amount;
 import org.coldpleat.shared.quantity.Look;
 import org.coldpleat.shared.quantity.Shown;

@@ -5,6 +5,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.coldpleat.model.numerics.BracketedRoot;
+import org.coldpleat.model.oil.curve.ViscosityCurve;
+import org.coldpleat.model.oil.curve.WaltherCurve;
+import org.coldpleat.model.oil.curve.WaltherScale;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Provenance;
 import org.coldpleat.shared.source.Source;
@@ -63,9 +66,13 @@ public record StatedIndex(double value, double standardUncertainty, Provenance p
         });
     }
 
-    /** Index of a line; empty if it is too thin for one. */
-    static OptionalDouble of(WaltherCurve line) {
-        return ViscosityIndex.of(line.kinematicViscosity(TEMPERATURE_40), line.kinematicViscosity(TEMPERATURE_100));
+    /** Index of a curve; empty if it is too thin for one, or leaves the scale between 40 and 100 degrees C. */
+    static OptionalDouble of(ViscosityCurve curve) {
+        double at40 = curve.kinematicViscosity(TEMPERATURE_40);
+        double at100 = curve.kinematicViscosity(TEMPERATURE_100);
+        return at40 <= WaltherScale.MAX_VISCOSITY && at100 >= ViscosityIndex.MIN_VISCOSITY
+                ? ViscosityIndex.of(at40, at100)
+                : OptionalDouble.empty();
     }
 
     private static Optional<WaltherCurve> line(double temperature, double viscosity, double index) {

@@ -2,6 +2,7 @@ package org.coldpleat.model.oil;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.coldpleat.model.oil.curve.WaltherScale;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 import org.coldpleat.shared.table.CsvTable;

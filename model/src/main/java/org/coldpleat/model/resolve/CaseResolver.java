@@ -3,12 +3,15 @@ package org.coldpleat.model.resolve;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.coldpleat.model.oil.Oil;
+import org.coldpleat.model.oil.OilNotices;
 import org.coldpleat.model.oil.OilResolver;
 import org.coldpleat.model.oil.OilResult;
 import org.coldpleat.model.resolve.candidate.CandidateBuilder;
 import org.coldpleat.model.resolve.candidate.CandidateCheck;
 import org.coldpleat.model.resolve.candidate.TestReport;
 import org.coldpleat.model.resolve.engine.EngineCheck;
+import org.coldpleat.model.resolve.engine.EngineCompletion;
 import org.coldpleat.model.resolve.engine.OilBuilder;
 import org.coldpleat.model.resolve.input.Inputs;
 import org.coldpleat.model.resolve.input.NamedTemperature;
@@ -16,6 +19,7 @@ import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.model.resolve.input.Problems;
 import org.coldpleat.shared.casefile.CaseDocument;
 import org.coldpleat.shared.casefile.Section;
+import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.NoticeText;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.quantity.UnitSystem;
@@ -32,11 +36,16 @@ public final class CaseResolver {
 
     private CaseResolver() {}
 
-    public static Resolution resolve(CaseDocument document, Optional<ResolvedCase> before) {
+    public static Resolution resolve(CaseDocument written, Optional<ResolvedCase> before) {
+        EngineCompletion.Completed completed = EngineCompletion.complete(written);
+        CaseDocument document = completed.document();
         Section root = document.root();
         Problems problems = new Problems(document.file());
         Section oil = root.section("oil").orElseThrow();
-        Optional<OilResult.Resolved> made = checkOil(oil, problems);
+        Optional<OilResult.Resolved> made = checkOil(oil, problems)
+                .flatMap(main -> oil.section("topUp")
+                        .map(other -> checkOil(other, problems).map(added -> blended(main, added, other)))
+                        .orElse(Optional.of(main)));
         root.section("engine")
                 .ifPresent(engine -> EngineCheck.check(engine, made.map(OilResult.Resolved::oil), problems));
         for (Section sheet : root.sections("candidates")) {
@@ -50,7 +59,7 @@ public final class CaseResolver {
         double from = value(range, "from", DEFAULT_FROM);
         double to = value(range, "to", DEFAULT_TO);
         ResolvedCase resolved = new ResolvedCase(
-                document,
+                completed,
                 from,
                 to,
                 named(range),
@@ -97,6 +106,16 @@ public final class CaseResolver {
         return Optional.of((OilResult.Resolved) result);
     }
 
+    /** Two sound oils as one, with what was found about both. */
+    private static OilResult.Resolved blended(OilResult.Resolved main, OilResult.Resolved added, Section topUp) {
+        Measured share = Inputs.shared().folded(topUp, "share").orElseThrow();
+        Oil oil = OilBuilder.blend(main.oil(), added.oil(), share).oil();
+        List<Notice> notices = new ArrayList<>(main.notices());
+        notices.addAll(added.notices());
+        notices.add(OilNotices.blended(oil, added.oil(), share.value()));
+        return new OilResult.Resolved(oil, notices);
+    }
+
     private static Section anchorSection(Section oil, int position) {
         List<Section> points = oil.sections("points");
         return position < points.size()
@@ -131,9 +150,18 @@ public final class CaseResolver {
     }
 
     private static OperatingState operatingState(String setting, Section state, String drive) {
-        return new OperatingState(
+        OperatingState found = OperatingState.of(
                 setting,
                 state.text("name").orElseThrow(),
                 state.quantity(drive).orElseThrow().value());
+        return Optional.of(state)
+                .filter(one -> setting.equals(OperatingState.ENGINE))
+                .flatMap(one -> one.choice("metal"))
+                .map(metal -> new OperatingState(
+                        found.setting(),
+                        found.name(),
+                        found.drive(),
+                        metal.equals("running") ? OperatingState.Metal.RUNNING : OperatingState.Metal.SOAKED))
+                .orElse(found);
     }
 }

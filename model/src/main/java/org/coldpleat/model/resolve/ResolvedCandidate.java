@@ -23,6 +23,7 @@ import org.coldpleat.shared.quantity.Measured;
  */
 final class ResolvedCandidate {
     private final Section sheet;
+    private final boolean blockValve;
     private final int position;
     private final double coldest;
     private final BenchEvidence bench;
@@ -31,13 +32,14 @@ final class ResolvedCandidate {
     private final Map<String, Measured> values;
     private final List<Assumption> assumptions;
 
-    private ResolvedCandidate(Section sheet, int position, Oil oil, double coldest) {
+    private ResolvedCandidate(Section sheet, boolean blockValve, int position, Oil oil, double coldest) {
         this.sheet = sheet;
+        this.blockValve = blockValve;
         this.position = position;
         this.coldest = coldest;
         bench = bench(oil);
         Inputs inputs = Inputs.ofCandidate(position);
-        built = CandidateBuilder.candidate(sheet, inputs, bench, Optional.empty());
+        built = CandidateBuilder.candidate(sheet, blockValve, inputs, bench, Optional.empty());
         unknowns = inputs.unknowns();
         values = inputs.completed();
         assumptions = inputs.assumptions();
@@ -46,17 +48,24 @@ final class ResolvedCandidate {
     /**
      * A candidate of a case.
      *
+     * @param blockValve true if the engine has a bypass valve in its block
      * @param coldest temperature for which a leak is scaled [K]
      * @param before the candidate in that place of another case; taken where its sheet says the same and either case
      *     would evaluate its tests alike
      * @param sameOil true if both cases have the same oil
      */
     static ResolvedCandidate of(
-            Section sheet, int position, Oil oil, double coldest, Optional<ResolvedCandidate> before, boolean sameOil) {
+            Section sheet,
+            boolean blockValve,
+            int position,
+            Oil oil,
+            double coldest,
+            Optional<ResolvedCandidate> before,
+            boolean sameOil) {
         boolean tested = sheet.section("tests").isPresent();
-        return before.filter(one -> one.sheet.saysSame(sheet))
+        return before.filter(one -> one.sheet.saysSame(sheet) && one.blockValve == blockValve)
                 .filter(one -> !tested || (sameOil && one.coldest == coldest))
-                .orElseGet(() -> new ResolvedCandidate(sheet, position, oil, coldest));
+                .orElseGet(() -> new ResolvedCandidate(sheet, blockValve, position, oil, coldest));
     }
 
     /**
@@ -69,7 +78,8 @@ final class ResolvedCandidate {
             return BenchEvidence.NONE;
         }
         Inputs inputs = Inputs.ofCandidate(position);
-        BuiltCandidate best = CandidateBuilder.candidate(sheet, inputs, BenchEvidence.NONE, Optional.empty());
+        BuiltCandidate best =
+                CandidateBuilder.candidate(sheet, blockValve, inputs, BenchEvidence.NONE, Optional.empty());
         return BenchReader.read(
                 sheet,
                 Inputs.ofCandidate(position),
@@ -86,6 +96,7 @@ final class ResolvedCandidate {
                 .filter(unknown -> !unknown.path().equals(medium))
                 .map(unknown -> CandidateBuilder.candidate(
                         sheet,
+                        blockValve,
                         Inputs.ofCandidate(position)
                                 .movingAgain(
                                         Map.of(
@@ -102,7 +113,11 @@ final class ResolvedCandidate {
     /** The candidate with some unknowns moved: path to value [SI]. */
     BuiltCandidate moving(Map<String, Double> moved) {
         return CandidateBuilder.candidate(
-                sheet, Inputs.ofCandidate(position).movingAgain(moved, values), bench, Optional.of(built.evidence()));
+                sheet,
+                blockValve,
+                Inputs.ofCandidate(position).movingAgain(moved, values),
+                bench,
+                Optional.of(built.evidence()));
     }
 
     BenchEvidence bench() {

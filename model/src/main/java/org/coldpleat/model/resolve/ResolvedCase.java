@@ -9,12 +9,14 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.coldpleat.model.resolve.candidate.BenchEvidence;
 import org.coldpleat.model.resolve.candidate.BuiltCandidate;
+import org.coldpleat.model.resolve.engine.EngineCompletion;
 import org.coldpleat.model.resolve.engine.SharedModel;
 import org.coldpleat.model.resolve.input.Assumption;
 import org.coldpleat.model.resolve.input.NamedTemperature;
 import org.coldpleat.model.resolve.input.OperatingState;
 import org.coldpleat.model.resolve.input.Unknown;
 import org.coldpleat.model.typical.DefaultSpreads;
+import org.coldpleat.model.typical.TypicalEngine;
 import org.coldpleat.shared.casefile.CaseDocument;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.notice.Notice;
@@ -25,7 +27,7 @@ import org.coldpleat.shared.quantity.Measured;
  * can be built anew with some unknowns moved, and hands parts that stay as they are on to the case of a changed document.
  */
 public final class ResolvedCase {
-    private final CaseDocument document;
+    private final EngineCompletion.Completed completed;
     private final double from;
     private final double to;
     private final List<NamedTemperature> named;
@@ -50,7 +52,7 @@ public final class ResolvedCase {
     private record InPlace(int position, Changed by) {}
 
     private ResolvedCase(ResolvedCase as, InPlace place) {
-        document = as.document;
+        completed = as.completed;
         from = as.from;
         to = as.to;
         named = as.named;
@@ -69,30 +71,35 @@ public final class ResolvedCase {
 
     /** @param before a case with much the same document, of which every part is taken that says the same; empty for none */
     ResolvedCase(
-            CaseDocument document,
+            EngineCompletion.Completed completed,
             double from,
             double to,
             List<NamedTemperature> named,
             List<OperatingState> operatingStates,
             List<Notice> oilNotices,
             Optional<ResolvedCase> before) {
-        this.document = document;
+        this.completed = completed;
         this.from = from;
         this.to = to;
         this.named = List.copyOf(named);
         this.operatingStates = List.copyOf(operatingStates);
         this.oilNotices = List.copyOf(oilNotices);
-        shared = ResolvedShared.of(document.root(), before.map(one -> one.shared));
+        shared = ResolvedShared.of(document().root(), before.map(one -> one.shared));
         model = shared.model();
         boolean sameOil = before.map(one -> one.shared.hasOilOf(shared)).orElse(false);
         List<ResolvedCandidate> parts = new ArrayList<>();
         List<Assumption> assumed = new ArrayList<>(shared.assumptions());
-        List<Section> sheets = document.root().sections("candidates");
+        boolean blockValve = document()
+                .root()
+                .section("engine")
+                .map(engine -> engine.has("blockBypass"))
+                .orElse(false);
+        List<Section> sheets = document().root().sections("candidates");
         for (int i = 0; i < sheets.size(); i++) {
             int position = i;
             Optional<ResolvedCandidate> there =
                     before.filter(one -> position < one.own.size()).map(one -> one.own.get(position));
-            parts.add(ResolvedCandidate.of(sheets.get(i), i, shared.oil(), coldestNamed(), there, sameOil));
+            parts.add(ResolvedCandidate.of(sheets.get(i), blockValve, i, shared.oil(), coldestNamed(), there, sameOil));
             assumed.addAll(parts.get(i).assumptions());
         }
         own = List.copyOf(parts);
@@ -139,9 +146,14 @@ public final class ResolvedCase {
         return own.get(position).built();
     }
 
-    /** The document this case was made from. */
+    /** The document this case was made from, with what stands in. */
     public CaseDocument document() {
-        return document;
+        return completed.document();
+    }
+
+    /** The row of the table of typical engines behind each value that stands in, by the path of the value. */
+    public Map<String, TypicalEngine.Row> standIns() {
+        return completed.standIns();
     }
 
     /**
@@ -150,28 +162,28 @@ public final class ResolvedCase {
      */
     public Map<String, Measured> understood() {
         Map<String, Measured> understood = new LinkedHashMap<>();
-        document.quantities().forEach((path, value) -> understood.put(path, DefaultSpreads.complete(path, value)));
+        document().quantities().forEach((path, value) -> understood.put(path, DefaultSpreads.complete(path, value)));
         return Collections.unmodifiableMap(understood);
     }
 
-    /** Title of the case. */
+    /** Title of the case; the name of its file if it has none. */
     public String title() {
-        return document.root().text("title").orElse("");
+        return document().title();
     }
 
     /** True if the case says that its data are invented. */
     public boolean isInvented() {
-        return document.root().flag("invented").orElse(false);
+        return document().root().flag("invented").orElse(false);
     }
 
     /** What tells one case file from another: a digest of the whole text. */
     public String digest() {
-        return document.digest();
+        return document().digest();
     }
 
     /** The bench sheet of a candidate as written. */
     public Section sheet(int position) {
-        return document.root().sections("candidates").get(position);
+        return document().root().sections("candidates").get(position);
     }
 
     /** Names of the candidates, in the order of the case. */

@@ -5,6 +5,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.coldpleat.model.certainty.CaseConfidence;
 import org.coldpleat.model.certainty.ConfidenceResult;
+import org.coldpleat.model.certainty.EngineProfile;
+import org.coldpleat.model.certainty.EngineProfiler;
 import org.coldpleat.model.certainty.measurement.EvidenceReport;
 import org.coldpleat.model.certainty.measurement.EvidenceWriter;
 import org.coldpleat.model.certainty.measurement.PlanWriter;
@@ -108,7 +110,7 @@ public final class Simulation {
      */
     public static Run<PointResult> pointAtFlow(
             ResolvedCase resolved, String candidate, double flow, double temperature) {
-        return point(resolved, candidate, new OperatingState(OperatingState.FLOW_STAND, "", flow), temperature);
+        return point(resolved, candidate, OperatingState.of(OperatingState.FLOW_STAND, "", flow), temperature);
     }
 
     private static Run<PointResult> point(
@@ -131,6 +133,16 @@ public final class Simulation {
      */
     public static Run<ConfidenceResult> confidence(ResolvedCase resolved, int draws, long seed) {
         return progress -> CaseConfidence.run(resolved, draws, seed, progress);
+    }
+
+    /**
+     * What a case takes its engine for, and what is worth asking the owner; empty if the kind of the engine is not told, it
+     * has no cold idle, or no valve acts on the first candidate.
+     */
+    public static Optional<Run<EngineProfile>> engineProfile(ResolvedCase resolved) {
+        return EngineProfiler.isPossible(resolved)
+                ? Optional.of(progress -> Optional.of(EngineProfiler.profile(resolved)))
+                : Optional.empty();
     }
 
     /** What the start of a case can be asked; empty if it has none. */

@@ -31,7 +31,7 @@ public final class MapWriter {
         double[][] share = new double[TEMPERATURES][DRIVES];
         BuiltCandidate candidate = resolved.candidates().get(position);
         boolean whole = new Counted(progress, DRIVES).each(DRIVES, j -> {
-            OperatingState state = new OperatingState(setting, "", drive[j]);
+            OperatingState state = OperatingState.of(setting, "", drive[j]);
             StateSolver solver = new StateModel(resolved.shared(), candidate.filter(), state).solver();
             for (int i = TEMPERATURES - 1; i >= 0; i--) {
                 share[i][j] = solver.at(temperature[i]) ? solver.bypassShare() : Double.NaN;

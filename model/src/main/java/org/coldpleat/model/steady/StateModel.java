@@ -21,6 +21,7 @@ public final class StateModel {
     private final FilterAssembly heldShut;
     private final Optional<EngineCircuit> circuit;
     private final double drive;
+    private final double metalLead;
 
     public StateModel(SharedModel shared, FilterAssembly own, OperatingState operatingState) {
         oil = shared.oil();
@@ -32,10 +33,12 @@ public final class StateModel {
             circuit = Optional.of(
                     new EngineCircuit(engine.pump(), engine.reliefs(), filter.law(), engine.gallery(), oil));
             drive = operatingState.drive() * engine.pumpTurns();
+            metalLead = engine.metalLead(operatingState.metal());
         } else {
             filter = own;
             circuit = Optional.empty();
             drive = operatingState.drive();
+            metalLead = 0;
         }
         heldShut = heldShut(filter);
     }
@@ -80,6 +83,11 @@ public final class StateModel {
     /** Speed of the pump [rev/s], or flow of the stand [m3/s]. */
     double drive() {
         return drive;
+    }
+
+    /** How much warmer than the oil the metal around the bearings is [K]. */
+    double metalLead() {
+        return metalLead;
     }
 
     /** Solves at one temperature after another. */

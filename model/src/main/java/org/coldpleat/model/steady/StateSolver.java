@@ -49,7 +49,7 @@ public final class StateSolver {
     public boolean at(double oil) {
         temperature = oil;
         if (circuit.isPresent()) {
-            status = circuit.get().solve(model.drive(), oil);
+            status = circuit.get().solve(model.drive(), oil, oil + model.metalLead());
             fluid = circuit.get().fluid();
         } else {
             fluid = model.oil().at(oil);

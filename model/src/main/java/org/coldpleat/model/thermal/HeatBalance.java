@@ -10,8 +10,10 @@ package org.coldpleat.model.thermal;
  * @param toOil stated heat to the oil
  * @param oilLoss from the oil to the air
  * @param metalLoss from the metal to the air
+ * @param coolantLoss from the coolant to the air
  * @param storedInOil by the oil
  * @param storedInMetal by the metal
+ * @param storedInCoolant by the coolant
  * @param storedInElement by the element and its oil
  */
 public record HeatBalance(
@@ -21,8 +23,10 @@ public record HeatBalance(
         double toOil,
         double oilLoss,
         double metalLoss,
+        double coolantLoss,
         double storedInOil,
         double storedInMetal,
+        double storedInCoolant,
         double storedInElement) {
     /** Heat supplied. */
     public double supplied() {
@@ -31,9 +35,9 @@ public record HeatBalance(
 
     /** Heat not accounted for over the greater of heat supplied and heat lost [1]. */
     public double residual() {
-        double lost = oilLoss + metalLoss;
+        double lost = oilLoss + metalLoss + coolantLoss;
         double scale = Math.max(Math.abs(supplied()), Math.abs(lost));
-        double miss = supplied() - lost - storedInOil - storedInMetal - storedInElement;
+        double miss = supplied() - lost - storedInOil - storedInMetal - storedInCoolant - storedInElement;
         return miss == 0 ? 0 : Math.abs(miss) / scale;
     }
 }

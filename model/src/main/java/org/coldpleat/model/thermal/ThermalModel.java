@@ -1,11 +1,12 @@
 package org.coldpleat.model.thermal;
 
+import java.util.Optional;
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
 
 /**
- * Heat of a starting engine in three masses: oil of the sump, metal that carries the heat of combustion, and what the
+ * Heat of a starting engine in three masses, and a fourth if it has coolant: oil of the sump, metal that carries the heat of combustion, and what the
  * filter element holds. The oil takes the pump work, the bearing films' friction (less what they pass to the metal), heat
  * of the phase, and what the metal gives; the element is flushed by the oil that goes through the medium and so keeps its
  * temperature while it is bypassed.
@@ -13,6 +14,8 @@ import org.coldpleat.shared.source.Validity;
  * <p>Balances, h the enthalpy of the oil:
  * {@code m cp dTo/dt = Wpump + Wfilm - Wfilm,metal + Woil + UAmo (Tm - To) - UAoa (To - Ta) - Wel},
  * {@code Cm dTm/dt = Wmetal + Wfilm,metal - UAmo (Tm - To) - UAma (Tm - Ta)},
+ * with coolant {@code Cc dTc/dt = xc Wmetal + UAmc (Tm - Tc) - UAoc (Tc - To) - s(Tc) UArad (Tc - Ta)}, and its terms in the
+ * two others,
  * {@code (me cp + Cs) dTe/dt = Wel = rho q_flush [h(To) - h(Te)]}.
  *
  * @param oilMass oil in sump and galleries, without the element's [kg], above 0
@@ -22,9 +25,11 @@ import org.coldpleat.shared.source.Validity;
  * @param bypassFlush share of the element's bypass flow that flushes the can as well [1], 0 to 1; 0 for a valve at the
  *     thread end, towards 1 for a dome valve fed through the annulus
  * @param metalToOil UAmo [W/K], at least 0
+ * @param metalToOilSpeed pump speed at which it holds [rev/s]; it grows with the speed to the power 0.7. 0 for a constant
  * @param oilLoss UAoa from the oil to the air [W/K], at least 0
  * @param metalLoss UAma from the metal to the air [W/K], at least 0
  * @param ambient Ta [K], above 0
+ * @param coolant coolant, if there is any; what combustion heats is then the coolant and the metal
  */
 @Source("lumped heat balances, textbook; derived here")
 @Validity("each mass well mixed; conductances constant; oil of the gallery counted with the sump; dissipation in the "
@@ -36,9 +41,14 @@ public record ThermalModel(
         double elementHeatCapacity,
         double bypassFlush,
         double metalToOil,
+        double metalToOilSpeed,
         double oilLoss,
         double metalLoss,
-        double ambient) {
+        double ambient,
+        Optional<Coolant> coolant) {
+    @Source("turbulent heat transfer goes with about the 0.7th to 0.8th power of the flow, textbook")
+    private static final double SPEED_EXPONENT = 0.7;
+
     public ThermalModel {
         Require.positive("oilMass", oilMass, "kg");
         Require.positive("metalHeatCapacity", metalHeatCapacity, "J/K");
@@ -46,6 +56,7 @@ public record ThermalModel(
         Require.notNegative("elementHeatCapacity", elementHeatCapacity, "J/K");
         Require.within("bypassFlush", bypassFlush, 0, 1, "1");
         Require.notNegative("metalToOil", metalToOil, "W/K");
+        Require.notNegative("metalToOilSpeed", metalToOilSpeed, "rev/s");
         Require.notNegative("oilLoss", oilLoss, "W/K");
         Require.notNegative("metalLoss", metalLoss, "W/K");
         Require.positive("ambient", ambient, "K");
@@ -53,6 +64,31 @@ public record ThermalModel(
             throw new IllegalArgumentException(
                     "elementHeatCapacity must be 0 J/K when elementVolume is 0 m3, was " + elementHeatCapacity);
         }
+    }
+
+    /** Without coolant, whatever the speed. */
+    public ThermalModel(
+            double oilMass,
+            double metalHeatCapacity,
+            double elementVolume,
+            double elementHeatCapacity,
+            double bypassFlush,
+            double metalToOil,
+            double oilLoss,
+            double metalLoss,
+            double ambient) {
+        this(
+                oilMass,
+                metalHeatCapacity,
+                elementVolume,
+                elementHeatCapacity,
+                bypassFlush,
+                metalToOil,
+                0,
+                oilLoss,
+                metalLoss,
+                ambient,
+                Optional.empty());
     }
 
     /** Oil and metal only; the element has the temperature of the oil. */
@@ -75,9 +111,16 @@ public record ThermalModel(
                 elementHeatCapacity,
                 bypassFlush,
                 metalToOil,
+                metalToOilSpeed,
                 oilLoss,
                 metalLoss,
-                temperature);
+                temperature,
+                coolant);
+    }
+
+    /** UAmo at a pump speed [rev/s], in [W/K]. */
+    public double metalToOilAt(double speed) {
+        return metalToOilSpeed == 0 ? metalToOil : metalToOil * Math.pow(speed / metalToOilSpeed, SPEED_EXPONENT);
     }
 
     /** Whether the element has a temperature of its own. */

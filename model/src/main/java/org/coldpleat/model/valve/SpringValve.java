@@ -21,6 +21,9 @@ import org.coldpleat.shared.source.Validity;
  * the opening pressure, the second just below full lift; the error is at most 0.015 % of the opening pressure and of the
  * full lift, and a valve below its opening pressure passes its leak and nothing else.
  *
+ * <p>Friction holds a lid that has opened: on its way up it follows the balance from pc, on its way down that from the
+ * closing pressure, and between the two it rests where it is, {@code x = max(up, min(hangingLift, down))}.
+ *
  * <p>Worked example: d 12 mm, k 1.5 N/mm, pc 100 kPa, lift 3 mm, Cd 0.62, 24 mm2/s, 860 kg/m3: 78.4 L/min at 150 kPa.
  *
  * @param openingPressure pc [Pa], above 0: spring preload over seat area
@@ -32,11 +35,14 @@ import org.coldpleat.shared.source.Validity;
  * @param port bore or windows in series; {@link AdditiveLaw#NONE} when wide
  * @param leak laminar leak of the shut valve, flow times viscosity over pressure difference [m3], at least 0
  * @param flowForceFactor z [1], 0 to 1; 0 is no flow force, 0-0.3 is the range for flat lids
- * @param closingPressure [Pa], at most the opening pressure: where a valve that has opened shuts again
+ * @param closingPressure [Pa], at most the opening pressure: where a valve that has opened shuts again; 0 as the opening
+ *     pressure
+ * @param hangingLift lift at which friction holds the lid [m], 0 to the maximum lift; 0 for one that comes from its seat
  */
 @Source(
         "force balance and curtain: fluid-power textbooks, e.g. Merritt 1967, Hydraulic Control Systems; slit resistance derived here")
-@Validity("steady state; lid stays parallel to its seat; friction enters only as the closing pressure")
+@Validity(
+        "steady state; lid stays parallel to its seat; friction is the difference of opening and closing pressure, the same at every lift")
 public record SpringValve(
         double openingPressure,
         double seatDiameter,
@@ -47,7 +53,8 @@ public record SpringValve(
         AdditiveLaw port,
         double leak,
         double flowForceFactor,
-        double closingPressure)
+        double closingPressure,
+        double hangingLift)
         implements FlowLaw, PilotedLaw {
     /** Width of the rounded corners over the opening pressure and over the full lift [1]. */
     private static final double ROUNDING = 1e-3;
@@ -68,6 +75,33 @@ public record SpringValve(
         Require.notNegative("leak", leak, "m3");
         Require.within("flowForceFactor", flowForceFactor, 0, 1, "1");
         Require.within("closingPressure", closingPressure, 0, openingPressure, "Pa");
+        Require.within("hangingLift", hangingLift, 0, maximumLift, "m");
+    }
+
+    /** A valve that comes from its seat. */
+    public SpringValve(
+            double openingPressure,
+            double seatDiameter,
+            double springRate,
+            double maximumLift,
+            double curtainWidthFactor,
+            double dischargeCoefficient,
+            AdditiveLaw port,
+            double leak,
+            double flowForceFactor,
+            double closingPressure) {
+        this(
+                openingPressure,
+                seatDiameter,
+                springRate,
+                maximumLift,
+                curtainWidthFactor,
+                dischargeCoefficient,
+                port,
+                leak,
+                flowForceFactor,
+                closingPressure,
+                0);
     }
 
     /**
@@ -96,17 +130,30 @@ public record SpringValve(
 
     /** The same valve set to another opening pressure [Pa]; the closing pressure keeps its ratio to it. */
     public SpringValve withOpeningPressure(double pressure) {
-        return with(pressure, closingPressure / openingPressure * pressure);
+        return with(pressure, closingPressure / openingPressure * pressure, hangingLift);
     }
 
-    /** The valve once it has opened: friction now holds it open down to the closing pressure. */
+    /** The valve on its way down from its stop: friction holds it open down to the closing pressure. */
     public SpringValve afterOpening() {
-        return closingPressure == openingPressure || closingPressure == 0
-                ? this
-                : with(closingPressure, closingPressure);
+        return hangingAt(maximumLift);
     }
 
-    private SpringValve with(double opening, double closing) {
+    /** The valve with a lid that friction holds at a lift [m]. */
+    public SpringValve hangingAt(double lift) {
+        return hasFriction() ? with(openingPressure, closingPressure, Math.min(lift, maximumLift)) : this;
+    }
+
+    /** Whether the lid shuts at a lower pressure than it opens. */
+    public boolean hasFriction() {
+        return shutsAt() < openingPressure;
+    }
+
+    /** Pressure difference at which a lid that has opened shuts again [Pa]. */
+    public double shutsAt() {
+        return closingPressure == 0 ? openingPressure : closingPressure;
+    }
+
+    private SpringValve with(double opening, double closing, double hanging) {
         return new SpringValve(
                 opening,
                 seatDiameter,
@@ -117,7 +164,8 @@ public record SpringValve(
                 port,
                 leak,
                 flowForceFactor,
-                closing);
+                closing,
+                hanging);
     }
 
     /** Seat area [m2]. */
@@ -125,9 +173,9 @@ public record SpringValve(
         return Math.PI * seatDiameter * seatDiameter / 4;
     }
 
-    /** Whether the valve is open at a pressure difference [Pa]: the difference exceeds the opening pressure. */
+    /** Whether the valve is open at a pressure difference [Pa]: it exceeds the opening pressure, or that at which it shuts. */
     public boolean isOpen(double pressureDifference) {
-        return pressureDifference > openingPressure;
+        return pressureDifference > (hangingLift > 0 ? shutsAt() : openingPressure);
     }
 
     /** Lift [m] at a pressure difference [Pa], from 0 to the maximum lift. */
@@ -138,7 +186,10 @@ public record SpringValve(
     /** Pressure difference at which the spring balance reaches the maximum lift [Pa]; infinite if flow force forbids it. */
     public double fullLiftPressure() {
         double reach = seatArea() - flowForceRate() * maximumLift;
-        return reach > 0 ? (seatArea() * openingPressure + springRate * maximumLift) / reach : Double.POSITIVE_INFINITY;
+        return reach > 0
+                ? (seatArea() * (hangingLift == maximumLift ? shutsAt() : openingPressure) + springRate * maximumLift)
+                        / reach
+                : Double.POSITIVE_INFINITY;
     }
 
     @Override
@@ -163,14 +214,22 @@ public record SpringValve(
     @Override
     public Piloted at(double opening, double driving, Fluid fluid) {
         double seep = leak / fluid.dynamicViscosity();
-        double y = opening - openingPressure;
-        double rounding = ROUNDING * openingPressure;
-        double ramp = Corner.ramp(y, rounding);
-        if (ramp == 0) {
+        double stiffness = springRate + flowForceRate() * driving;
+        double free = seatArea() * ramp(opening, openingPressure) / stiffness;
+        double byOpening = seatArea() * rampSlope(opening, openingPressure) / stiffness;
+        double byDriving = -free * flowForceRate() / stiffness;
+        if (hangingLift > 0) {
+            double down = seatArea() * ramp(opening, shutsAt()) / stiffness;
+            if (Math.min(down, hangingLift) > free) {
+                boolean rests = down > hangingLift;
+                free = rests ? hangingLift : down;
+                byOpening = rests ? 0 : seatArea() * rampSlope(opening, shutsAt()) / stiffness;
+                byDriving = rests ? 0 : -free * flowForceRate() / stiffness;
+            }
+        }
+        if (free == 0) {
             return new Piloted(seep * driving, 0, seep);
         }
-        double stiffness = springRate + flowForceRate() * driving;
-        double free = seatArea() * ramp / stiffness;
         double limit = countedLift();
         double counted = Corner.cappedSlope(free, limit, ROUNDING * limit);
         double lift = capped(free, limit);
@@ -178,14 +237,24 @@ public record SpringValve(
         FlowWithSlope fixed = slit.passage(lift, driving, fluid);
         double byLift = slit.byLift(lift, fixed, fluid) * counted;
         return new Piloted(
-                seep * driving + fixed.flowRate(),
-                byLift * seatArea() * Corner.slope(y, rounding) / stiffness,
-                seep + fixed.slope() - byLift * free * flowForceRate() / stiffness);
+                seep * driving + fixed.flowRate(), byLift * byOpening, seep + fixed.slope() + byLift * byDriving);
     }
 
     private double freeLift(double pressureDifference) {
-        double y = Corner.ramp(pressureDifference - openingPressure, ROUNDING * openingPressure);
-        return y == 0 ? 0 : seatArea() * y / (springRate + flowForceRate() * pressureDifference);
+        double perPressure = seatArea() / (springRate + flowForceRate() * pressureDifference);
+        double up = perPressure * ramp(pressureDifference, openingPressure);
+        return hangingLift == 0
+                ? up
+                : Math.max(up, Math.min(hangingLift, perPressure * ramp(pressureDifference, shutsAt())));
+    }
+
+    /** How far a pressure [Pa] lies above the one from which the lid lifts, its corner rounded [Pa]. */
+    private double ramp(double pressure, double from) {
+        return Corner.ramp(pressure - from, ROUNDING * openingPressure);
+    }
+
+    private double rampSlope(double pressure, double from) {
+        return Corner.slope(pressure - from, ROUNDING * openingPressure);
     }
 
     private static double capped(double free, double limit) {

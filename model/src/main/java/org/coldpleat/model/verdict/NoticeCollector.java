@@ -128,12 +128,12 @@ final class NoticeCollector {
                 .orElseThrow();
     }
 
+    /** Reading over opening pressure of a relief valve from which the valve may have been open [1]. */
+    private static final double NEAR_RELIEF = 0.85;
+
     private static void gallery(ResolvedCase resolved, Set<Notice> notices) {
+        resolved.document().root().section("engine").ifPresent(engine -> reading(engine, notices));
         resolved.shared().engine().ifPresent(engine -> {
-            if (engine.gallery().bearings().conductance() > 0
-                    && engine.gallery().bearings().friction() == 0) {
-                notices.add(Notice.of("engine.filmAtOilTemperature", Severity.WARNING, ""));
-            }
             engine.laminarShare()
                     .ifPresent(share ->
                             notices.add(Notice.of("engine.laminarShare", Severity.INFO, "", Amount.percent(share))));
@@ -141,6 +141,25 @@ final class NoticeCollector {
                 notices.add(Notice.of("engine.noRelief", Severity.CAUTION, ""));
             }
         });
+    }
+
+    private static void reading(Section engine, Set<Notice> notices) {
+        Optional<Measured> read = engine.section("gallery")
+                .flatMap(gallery -> gallery.section("hotReading"))
+                .flatMap(reading -> reading.quantity("pressure"));
+        for (Section relief : engine.sections("reliefValves")) {
+            Optional<Measured> opening = relief.quantity("openingPressure");
+            if (read.isPresent()
+                    && opening.isPresent()
+                    && read.get().value() > NEAR_RELIEF * opening.get().value()) {
+                notices.add(Notice.of(
+                        "engine.readingNearRelief",
+                        Severity.WARNING,
+                        "",
+                        Amount.pressure(read.get().value()),
+                        Amount.pressure(opening.get().value())));
+            }
+        }
     }
 
     private static void valves(ResolvedCase resolved, Set<Notice> notices) {

@@ -26,7 +26,7 @@ class BearingFilmTest {
         }
     };
 
-    private static final Bearings BEARINGS = new Bearings(4e-12, 5e-8, 0.2, 8, 0.4);
+    private static final Bearings BEARINGS = new Bearings(4e-12, 5e-8, 0.2, 8, 0.5);
 
     private static double viscosity(double temperature) {
         return 0.3 * Math.exp(-0.03 * (temperature - SUMP));
@@ -38,7 +38,7 @@ class BearingFilmTest {
 
     private static BearingFilm film(Bearings bearings, Lubricant oil, double speed) {
         BearingFilm film = new BearingFilm(bearings, oil);
-        film.enter(SUMP, oil.at(SUMP), speed);
+        film.enter(SUMP, oil.at(SUMP), speed, SUMP);
         return film;
     }
 
@@ -54,12 +54,15 @@ class BearingFilmTest {
             BearingFilm film = solved(pressure);
             double mu = viscosity(film.filmTemperature());
             double flow = pressure * 4e-12 / mu + SIDE;
-            double rise = (film.filmTemperature() - SUMP) / 0.4;
+            double n = 8 / (870 * 1900 * flow);
+            double e1 = -Math.expm1(-n) / n;
+            double rise = (film.filmTemperature() - SUMP) * e1 / ((1 - e1) / n);
             double omega = 2 * Math.PI * SPEED;
             double heat = mu * 0.2 * omega * omega + pressure * flow;
             assertEquals(flow, film.flow, 1e-12 * flow);
             assertEquals(mu, film.viscosity, 1e-12 * mu);
-            assertEquals(heat, (870 * 1900 * flow + 8) * rise, 1e-10 * heat);
+            assertEquals(heat, 870 * 1900 * flow * rise + film.toMetal(), 1e-10 * heat);
+            assertEquals(8 * (film.filmTemperature() - SUMP), film.toMetal(), 1e-10 * heat);
             assertTrue(film.miss() <= 1e-13);
             assertTrue(rise > 10);
         }
@@ -90,12 +93,26 @@ class BearingFilmTest {
     }
 
     @Test
-    void searchBeginsAtTheStatedFilmButNotBelowTheSump() {
+    void searchBeginsAtTheStatedFilm() {
         BearingFilm film = film(BEARINGS);
         film.startAt(330 - SUMP);
         assertEquals(330, film.filmTemperature());
-        film.startAt(280 - SUMP);
-        assertEquals(SUMP, film.filmTemperature());
+    }
+
+    @Test
+    void metalWarmsOrCoolsTheFilmAndHoldsItInTheEnd() {
+        double colder = Double.NEGATIVE_INFINITY;
+        for (double metal : new double[] {260, 290, SUMP, 320, 360}) {
+            BearingFilm film = new BearingFilm(BEARINGS, OIL);
+            film.enter(SUMP, OIL.at(SUMP), SPEED, metal);
+            film.look(100e3, SIDE, true);
+            assertTrue(film.converged && film.filmTemperature() > colder);
+            colder = film.filmTemperature();
+            BearingFilm held = new BearingFilm(new Bearings(4e-12, 5e-8, 0.2, 1e9, 0.5), OIL);
+            held.enter(SUMP, OIL.at(SUMP), SPEED, metal);
+            held.look(100e3, SIDE, true);
+            assertEquals(metal, held.filmTemperature(), 1e-4);
+        }
     }
 
     @Test

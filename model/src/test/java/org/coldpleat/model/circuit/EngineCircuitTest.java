@@ -104,8 +104,8 @@ class EngineCircuitTest {
         double omega = 2 * Math.PI * 30;
         double heat =
                 OIL.at(film).dynamicViscosity() * 0.3 * omega * omega + point.bearingPressure() * point.bearingFlow();
-        double carried = (870 * 1900 * point.bearingFlow() + 5) * (film - 320) / 0.5;
-        assertEquals(heat, carried, 1e-9 * heat);
+        assertEquals(heat, warming(point.bearingFlow()) * (film - 320), 1e-9 * heat);
+        assertEquals(5 * (film - 320), point.filmToMetal(), 1e-9 * heat);
         double pressed = point.bearingPressure() / 2e11 / OIL.at(film).dynamicViscosity();
         assertEquals(pressed + 2e-8 * 30, point.bearingFlow(), 1e-9 * point.bearingFlow());
     }
@@ -114,7 +114,7 @@ class EngineCircuitTest {
     void hotReadingIsReproducedByTheGalleryMadeFromIt() {
         Pump pump = Pump.unlimited(8e-6, 2e-12);
         GalleryFromHotReading reading = new GalleryFromHotReading(
-                250e3, 363, 30, 2.1e-4, 0.6, JETS.one(), 100e3, 1e7, new Bearings(0, 2e-8, 0.3, 5, 0.5));
+                250e3, 363, 30, 2.1e-4, 0.6, JETS.one(), 100e3, 1e7, 0, new Bearings(0, 2e-8, 0.3, 5, 0.5));
         GalleryFromHotReading.Resolved resolved = reading.resolve(OIL);
         assertTrue(resolved.laminarShare() > 0 && resolved.laminarShare() < 1);
         // a pump without filter and slip that delivers the stated flow must show the stated gauge pressure
@@ -144,7 +144,7 @@ class EngineCircuitTest {
         };
         for (int i = 0; i < flowShare.length; i++) {
             GalleryFromHotReading reading = new GalleryFromHotReading(
-                    300e3, 363, 20, 2e-4, flowShare[i], Openings.hole(1.5e-3, 3e-3, 0.61), 0, 0, Bearings.NONE);
+                    300e3, 363, 20, 2e-4, flowShare[i], Openings.hole(1.5e-3, 3e-3, 0.61), 0, 0, 0, Bearings.NONE);
             assertEquals(dropShare[i], reading.resolve(hot).laminarShare(), 0.005);
         }
     }
@@ -156,13 +156,20 @@ class EngineCircuitTest {
         double film = point.filmTemperature();
         double omega = 2 * Math.PI * 30;
         double heat = OIL.at(film).dynamicViscosity() * 2 * omega * omega;
-        assertEquals(heat, (870 * 1900 * point.filterFlow() + 5) * (film - 300) / 0.5, 1e-9 * heat);
+        assertEquals(heat, warming(point.filterFlow()) * (film - 300), 1e-9 * heat);
         assertTrue(film > 301);
+    }
+
+    /** Heat [W] that warms films by a kelvin at a flow, with 5 W/K to metal as warm as the sump: rho cp q/h. */
+    private static double warming(double flow) {
+        double capacityFlow = 870 * 1900 * flow;
+        double n = 5 / capacityFlow;
+        return capacityFlow * n / (1 + Math.expm1(-n) / n);
     }
 
     private static GalleryFromHotReading reading(double bearingShare, Bearings habits) {
         return new GalleryFromHotReading(
-                250e3, 363, 30, 2.1e-4, bearingShare, AdditiveLaw.laminarOnly(3e12), 0, 1e8, habits);
+                250e3, 363, 30, 2.1e-4, bearingShare, AdditiveLaw.laminarOnly(3e12), 0, 1e8, 0, habits);
     }
 
     @Test
@@ -211,13 +218,13 @@ class EngineCircuitTest {
         double mu = OIL.at(363).dynamicViscosity();
         double pressure = 250e3 - mu * 1e8 * 2.1e-4;
         double omega = 2 * Math.PI * 30;
-        // (rho cp q + UA) (T - 363)/f = mu S omega^2 + p q: the film found by halving
+        // the film that its heat warms, found by halving
         double low = 363;
         double high = 500;
         for (int i = 0; i < 80; i++) {
             double film = (low + high) / 2;
             double heat = OIL.at(film).dynamicViscosity() * 0.3 * omega * omega + pressure * 1.26e-4;
-            if (heat > (870 * 1900 * 1.26e-4 + 5) * (film - 363) / 0.5) {
+            if (heat > warming(1.26e-4) * (film - 363)) {
                 low = film;
             } else {
                 high = film;

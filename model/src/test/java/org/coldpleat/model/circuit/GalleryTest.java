@@ -47,7 +47,7 @@ class GalleryTest {
         assertEquals(5 * MAIN.conductance() + 4 * rod.conductance(), all.conductance(), 1e-25);
         assertEquals(5 * MAIN.sideFlow(20e-3), all.sideFlow(), 1e-20);
         assertEquals(5 * MAIN.friction() + 4 * rod.friction(), all.friction(), 1e-12);
-        assertEquals(12, all.heatLoss());
+        assertEquals(12, all.metalConductance());
         assertEquals(0.4, all.filmPosition());
     }
 
@@ -57,7 +57,7 @@ class GalleryTest {
         assertEquals(4e-12, sum.conductance(), 1e-27);
         assertEquals(3e-8, sum.sideFlow(), 1e-22);
         assertEquals(0.4, sum.friction(), 1e-15);
-        assertEquals(7, sum.heatLoss());
+        assertEquals(7, sum.metalConductance());
         assertEquals(0.5, sum.filmPosition());
     }
 

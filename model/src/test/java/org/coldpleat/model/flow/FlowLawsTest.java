@@ -41,4 +41,12 @@ class FlowLawsTest {
         IllegalArgumentException e = assertThrows(IllegalArgumentException.class, () -> Openings.hole(-1, 0, 0.6));
         assertEquals("diameter must be finite and above 0 m, was -1.0", e.getMessage());
     }
+
+    /** At e = 1 the narrow annulus passes 2.5 times as much; in the middle nothing changes. */
+    @Test
+    void offCenterCoreLetsMorePass() {
+        assertEquals(1, Passages.offCenterGain(0));
+        assertEquals(1.375, Passages.offCenterGain(0.5), 1e-15);
+        assertEquals(2.5, Passages.offCenterGain(1), 1e-15);
+    }
 }

@@ -8,10 +8,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.coldpleat.model.oil.grade.ColdTest;
 import org.coldpleat.model.oil.grade.HotGrade;
+import org.coldpleat.model.oil.grade.IsoGrade;
 import org.coldpleat.model.oil.grade.SaeGrade;
 import org.coldpleat.model.oil.grade.SaeJ300;
 import org.coldpleat.model.oil.grade.TypicalOil;
 import org.coldpleat.model.oil.grade.TypicalOils;
+import org.coldpleat.model.oil.grade.ViscosityGrade;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,7 +21,17 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class GradeTest {
     @ParameterizedTest
-    @CsvSource({"5W-30,5W-30", "5w30,5W-30", "SAE 5W-30,5W-30", "SAE 30,30", "30,30", "10W,10W", "15W/40,15W-40"})
+    @CsvSource({
+        "5W-30,5W-30",
+        "5w30,5W-30",
+        "SAE 5W-30,5W-30",
+        "SAE 30,30",
+        "30,30",
+        "10W,10W",
+        "15W/40,15W-40",
+        "sae 10w,10W",
+        "0w16,0W-16"
+    })
     void gradesAreReadAsTheTradeWritesThem(String written, String label) {
         assertEquals(label, SaeGrade.parse(written).orElseThrow().label());
     }
@@ -30,12 +42,72 @@ class GradeTest {
         assertTrue(SaeGrade.parse(written).isEmpty());
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "ISO VG 46,ISO VG 46",
+        "iso vg46,ISO VG 46",
+        "ISO-VG 100,ISO VG 100",
+        "VG 32,ISO VG 32",
+        "ISO 68,ISO VG 68"
+    })
+    void isoGradesAreReadAsTheTradeWritesThem(String written, String label) {
+        assertEquals(label, ViscosityGrade.parse(written).orElseThrow().label());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"ISO VG 45", "VG", "ISO VG 46-68", "46"})
+    void whatTheSeriesLacksIsNoGrade(String written) {
+        assertTrue(ViscosityGrade.parse(written).isEmpty());
+    }
+
     @Test
-    void everyTypicalOilIsOfItsGrade() {
-        for (TypicalOil oil : TypicalOils.all()) {
-            SaeGrade grade = SaeGrade.parse(oil.grade()).orElseThrow();
-            assertEquals(Optional.of(oil), TypicalOils.of(grade));
-            assertTrue(grade.hot().orElseThrow().holds(oil.viscosity100()), oil.grade());
+    void anIsoGradeReachesTenPercentToEitherSide() {
+        IsoGrade grade = IsoGrade.parse("ISO VG 46").orElseThrow();
+        assertTrue(grade.holds(41.4e-6) && grade.holds(50.6e-6));
+        assertTrue(!grade.holds(41.3e-6) && !grade.holds(50.7e-6));
+    }
+
+    @Test
+    void onlyAGradeOfTwoHalvesIsAMultigrade() {
+        assertTrue(ViscosityGrade.parse("5W-30").orElseThrow().isMultigrade());
+        for (String single : List.of("5W", "SAE 30", "ISO VG 46")) {
+            assertTrue(!ViscosityGrade.parse(single).orElseThrow().isMultigrade(), single);
+        }
+    }
+
+    @Test
+    void everyTypicalOilLiesInsideTheLimitsOfItsGrade() {
+        for (TypicalOil row : TypicalOils.all()) {
+            ViscosityGrade grade = ViscosityGrade.parse(row.grade()).orElseThrow();
+            assertEquals(Optional.of(row), TypicalOils.of(grade));
+            if (grade instanceof IsoGrade iso) {
+                assertTrue(iso.holds(row.viscosity40()), row.grade());
+            } else {
+                inside((SaeGrade) grade, row);
+            }
+        }
+    }
+
+    private static void inside(SaeGrade grade, TypicalOil row) {
+        assertTrue(grade.hot().stream().allMatch(hot -> hot.holds(row.viscosity100())), row.grade());
+        Oil oil = OilResolver.resolve(OilSpec.ofGrade("typical", grade)).orThrow();
+        grade.winter().ifPresent(winter -> {
+            assertTrue(row.viscosity100() >= winter.minViscosity100(), row.grade());
+            assertTrue(oil.dynamicViscosity(winter.pumpingTemperature()) < winter.pumpingLimit(), row.grade());
+        });
+    }
+
+    @Test
+    void twoStandardDeviationsOfATypicalOilReachTheEdgesOfItsHotGradeButNotFarBeyond() {
+        for (TypicalOil row : TypicalOils.all()) {
+            Optional<HotGrade> hot = SaeGrade.parse(row.grade()).flatMap(SaeGrade::hot);
+            if (hot.isPresent()) {
+                double range =
+                        Math.log(hot.get().limitViscosity100() / hot.get().minViscosity100());
+                // an even spread over the range has a standard deviation of the range over 3.46
+                assertTrue(row.lnSigma() >= 0.7 * range / Math.sqrt(12), row.grade());
+                assertTrue(row.lnSigma() <= 0.6 * range, row.grade());
+            }
         }
     }
 

@@ -12,7 +12,7 @@ import java.util.ResourceBundle;
 import org.coldpleat.model.oil.Anchor.Method;
 import org.coldpleat.model.oil.OilResult.Refused;
 import org.coldpleat.model.oil.OilResult.Resolved;
-import org.coldpleat.model.oil.grade.SaeGrade;
+import org.coldpleat.model.oil.grade.ViscosityGrade;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.quantity.Shown;
 import org.coldpleat.shared.source.Provenance;
@@ -148,12 +148,45 @@ class OilResolverTest {
     }
 
     @Test
-    void gradeOnlyIsMarkedAndBandedByAFactorOfTwoAtThePumpingTemperature() {
+    void gradeOnlyIsMarkedAndHasTheBandOfAnUnknownClass() {
         Resolved result = resolved(OilSpec.ofGrade("o", grade("10W-30")));
         assertTrue(codes(result.notices()).contains("oil.gradeOnly"));
-        double factor = Math.exp(1.96 * result.oil().viscositySpread(-30 + K));
-        // the rule gives 2.0, the spread between oils of a grade a little more
-        assertEquals(2.03, factor, 0.04);
+        // half-width 0.03 + 0.36 at 0 degrees C, and 0.08 between oils of the grade
+        double halfWidth = Math.hypot(Math.log(1.03) + 0.36, 1.96 * 0.08);
+        assertEquals(halfWidth, 1.96 * result.oil().viscositySpread(K), 1e-3);
+        assertEquals(63.2e-6, result.oil().kinematicViscosity(40 + K), 1e-12);
+    }
+
+    @Test
+    void aSingleGradeOfStatedBaseHasTheBandOfItsClass() {
+        Oil unknown = resolved(OilSpec.ofGrade("o", grade("SAE 30"))).oil();
+        Oil mineral = resolved(OilSpec.ofGrade("o", grade("SAE 30")).withBase(OilBase.MINERAL))
+                .oil();
+        assertTrue(mineral.viscositySpread(-20 + K) < 0.7 * unknown.viscositySpread(-20 + K));
+        assertTrue(mineral.kinematicViscosity(-20 + K) < unknown.kinematicViscosity(-20 + K));
+    }
+
+    @Test
+    void anIsoGradeIsAGradeToo() {
+        Resolved result = resolved(OilSpec.ofGrade("o", grade("ISO VG 46")));
+        assertEquals(46e-6, result.oil().kinematicViscosity(40 + K), 1e-12);
+        assertEquals(
+                List.of("oil.grade.tooThickWarm"),
+                codes(OilNotices.againstGrade(resolved(spec(WARM, HOT)).oil(), grade("ISO VG 46"))));
+        assertEquals(
+                List.of("oil.grade.tooThinWarm"),
+                codes(OilNotices.againstGrade(resolved(spec(WARM, HOT)).oil(), grade("ISO VG 100"))));
+        assertEquals(List.of(), codes(OilNotices.againstGrade(result.oil(), grade("ISO VG 46"))));
+    }
+
+    @Test
+    void theBaseOfAMultigradeIsSaidToBeUnused() {
+        OilSpec multigrade = spec(WARM, HOT).withGrade(grade("0W-40"));
+        Resolved said = resolved(multigrade.withBase(OilBase.SYNTHETIC));
+        assertEquals(List.of("oil.baseUnused"), codes(said.notices()));
+        assertEquals(
+                resolved(multigrade).oil().kinematicViscosity(-30 + K),
+                said.oil().kinematicViscosity(-30 + K));
     }
 
     @Test
@@ -161,7 +194,7 @@ class OilResolverTest {
         assertEquals(OilFault.NOTHING_KNOWN, refused(OilSpec.ofPoints("o")).fault());
         assertEquals(
                 OilFault.NO_TYPICAL_OIL,
-                refused(OilSpec.ofGrade("o", grade("25W-60"))).fault());
+                refused(OilSpec.ofGrade("o", grade("25W-40"))).fault());
     }
 
     @Test
@@ -193,8 +226,8 @@ class OilResolverTest {
         assertEquals(List.of(), codes(OilNotices.at(anchored, -40 + K)));
     }
 
-    private static SaeGrade grade(String text) {
-        return SaeGrade.parse(text).orElseThrow();
+    private static ViscosityGrade grade(String text) {
+        return ViscosityGrade.parse(text).orElseThrow();
     }
 
     @Test

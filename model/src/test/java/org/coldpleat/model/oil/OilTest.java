@@ -25,12 +25,12 @@ class OilTest {
     }
 
     @Test
-    void spreadFollowsTheWorkingRuleBelowTwoWarmPoints() {
+    void spreadOfAMultigradeFollowsTheRuleOfItsClass() {
         // points good to 0.24 % add a little to the rule, most of it in the cold
-        assertEquals(1.03, factor95(PLAIN, 60), 0.003);
-        assertEquals(1.15, factor95(PLAIN, 0), 0.01);
-        assertEquals(1.41, factor95(PLAIN, -20), 0.01);
-        assertEquals(2.0, factor95(PLAIN, -40), 0.01);
+        assertEquals(Math.log(1.03), Math.log(factor95(PLAIN, 60)), 0.003);
+        assertEquals(Math.log(1.03) + 0.20, Math.log(factor95(PLAIN, 0)), 0.002);
+        assertEquals(Math.log(1.03) + 0.45, Math.log(factor95(PLAIN, -20)), 0.003);
+        assertEquals(Math.log(1.03) + 0.80, Math.log(factor95(PLAIN, -40)), 0.004);
     }
 
     @Test

@@ -6,6 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.coldpleat.model.Cases;
+import org.coldpleat.model.oil.Oil;
+import org.coldpleat.model.oil.OilBlend;
+import org.coldpleat.model.oil.OilResolver;
+import org.coldpleat.model.oil.OilSpec;
+import org.coldpleat.model.oil.grade.SaeGrade;
 import org.coldpleat.model.run.Simulation;
 import org.coldpleat.shared.casefile.CaseProblem;
 import org.coldpleat.shared.casefile.reading.CaseReader;
@@ -73,6 +78,41 @@ class CaseResolverTest {
         String text = candidate("    medium: {statedArea: 900 cm2, resistance: 3e7 1/m}\n")
                 .replace("density: 841 kg/m3", "density: 700 kg/m3");
         assertOnly("oil.fault.densityOutOfRange", text);
+    }
+
+    @Test
+    void anotherOilPouredInMakesABlend() {
+        String plain = candidate("    medium: {statedArea: 900 cm2, resistance: 3e7 1/m}\n");
+        String mixed = plain.replace("density: 841 kg/m3", "density: 841 kg/m3\n  topUp: {grade: 15W-40, share: 20 %}");
+        Oil before = Cases.resolve(plain).shared().oil().oil();
+        ResolvedCase resolved = Cases.resolve(mixed);
+        Oil after = resolved.shared().oil().oil();
+        Oil added = OilResolver.resolve(
+                        OilSpec.ofGrade("15W-40", SaeGrade.parse("15W-40").orElseThrow()))
+                .orThrow();
+        double expected = new OilBlend(before, added, 0.2, 0).oil().kinematicViscosity(273.15);
+        assertEquals(expected, after.kinematicViscosity(273.15), 1e-12);
+        assertTrue(after.kinematicViscosity(273.15) > 1.1 * before.kinematicViscosity(273.15));
+        assertTrue(
+                resolved.oilNotices().stream().anyMatch(notice -> notice.code().equals("oil.blended")));
+    }
+
+    @Test
+    void faultsOfTheOilPouredInPointAtItsLine() {
+        String text = candidate("    medium: {statedArea: 900 cm2, resistance: 3e7 1/m}\n")
+                .replace("density: 841 kg/m3", "density: 841 kg/m3\n  topUp: {grade: SAE 45, share: 20 %}");
+        assertOnly("oil.fault.nothingKnown", text);
+        assertEquals("oil.topUp", problems(text).get(0).field());
+    }
+
+    @Test
+    void theBaseOfAnOilDecidesItsColdEnd() {
+        String plain = candidate("    medium: {statedArea: 900 cm2, resistance: 3e7 1/m}\n")
+                .replace("grade: 0W-20", "grade: ISO VG 46");
+        Oil unknown = Cases.resolve(plain).shared().oil().oil();
+        String stated = plain.replace("density: 841", "base: synthetic\n  density: 841");
+        Oil synthetic = Cases.resolve(stated).shared().oil().oil();
+        assertEquals(-0.08, Math.log(synthetic.kinematicViscosity(273.15) / unknown.kinematicViscosity(273.15)), 1e-9);
     }
 
     @Test

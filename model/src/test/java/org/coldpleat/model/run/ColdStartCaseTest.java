@@ -54,6 +54,7 @@ class ColdStartCaseTest {
                   gallery:
                     passages:
                       - {name: gap, kind: bearing, bore: 6 mm, length: 100 mm, count: 1}
+                    film: none
                   states:
                     - {name: idle, speed: 900 rpm}
                     - {name: fast, speed: 2400 rpm}
@@ -67,10 +68,15 @@ class ColdStartCaseTest {
     private static String candidate(String name, double pack, String more) {
         return String.format(Locale.ROOT, """
                   - name: %s
+                    outside: {present: false}
+                    basePlate: {inletHoles: {present: false}, outletBore: {present: false}}
                     antiDrainFlap: {present: false}
+                    centerTube: {present: false}
+                    pleats: {present: false}
                     bypass: {position: base, openingPressure: 80 kPa, seatDiameter: 14 mm, springRate: 3 N/mm, maximumLift: 4 mm}
                     medium: {statedArea: 1000 cm2 ± 0.001 cm2, resistance: %.6e 1/m}
-                %s""", name, 0.1 * pack, more);
+                %s""", name, 0.1 * pack, more)
+                .replace(more.contains("outside:") ? "    outside: {present: false}\n" : "\0", "");
     }
 
     private static final String WARMING = """

@@ -27,6 +27,7 @@ class EngineCaseTest {
                   gallery:
                     passages:
                       - {name: gap, kind: bearing, bore: 6 mm, length: 100 mm, count: 1}
+                    film: none
                 %s  states:
                     - {name: idle, speed: 900 rpm}
                 candidates:
@@ -36,7 +37,11 @@ class EngineCaseTest {
     private static String candidate(double psi, String bypass) {
         return """
                   - name: One
+                    outside: {present: false}
+                    basePlate: {inletHoles: {present: false}, outletBore: {present: false}}
                     antiDrainFlap: {present: false}
+                    centerTube: {present: false}
+                    pleats: {present: false}
                     bypass: {%s}
                     medium: {statedArea: 1000 cm2 ± 0.001 cm2, resistance: %.6e 1/m}
                 """.formatted(bypass, psi * 0.1);
@@ -85,6 +90,7 @@ class EngineCaseTest {
                     - {name: relief, senses: outlet, openingPressure: 490 kPa}
                   gallery:
                     hotReading: {pressure: 300 kPa, temperature: 90 °C, speed: 3000 rpm, flow: 20 L/min, bearingShare: 100 %%}
+                    film: none
                   states:
                     - {name: idle, speed: 900 rpm}
                 candidates:

@@ -22,8 +22,7 @@ class SettingsTest {
     private static final double ICE = 273.15;
     private static final double AREA = 2 * 55 * 0.014 * 0.060;
     private static final double RESISTANCE = 0.0008 / 2.2e-11;
-    private static final String TALLER =
-            Cases.mediumOnly("Plain", "16.25 psi").replace("height: 60 mm", "height: 72 mm");
+    private static final String TALLER = Cases.mediumOnly("Plain", "16.25 psi").replace("924 cm2", "1108.8 cm2");
 
     /** A stand whose filter opens at a temperature with a setting of 16.25 psi, the middle of 12 and 22 in logarithms. */
     private static ResolvedCase standOpeningAt(double celsius, String candidate) {

@@ -46,10 +46,13 @@ class SizingTest {
                 temperatures: {from: -40 °C, to: 120 °C}
                 candidates:
                   - name: Pack
+                    outside: {present: false}
+                    basePlate: {inletHoles: {present: false}, outletBore: {present: false}}
                     antiDrainFlap: {present: false}
+                    centerTube: {present: false}
                     bypass: {position: dome, openingPressure: %s kPa, seatDiameter: 15 mm, springRate: 1.8 N/mm, maximumLift: 3 mm}
                     element: {outsideDiameter: 68 mm, insideDiameter: 34 mm, length: %s mm}
-                    pleats: {count: %s, height: %s mm}
+                    pleats: {count: %s, height: %s mm, buriedPerEnd: 0 mm}
                     medium:
                       family: blend
                       strip: {length: %s mm, width: %s mm}

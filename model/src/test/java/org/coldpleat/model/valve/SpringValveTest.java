@@ -71,8 +71,28 @@ class SpringValveTest {
 
     @Test
     void frictionHoldsAnOpenedValveDownToTheClosingPressure() {
-        assertEquals(70e3, WITH_FORCE.afterOpening().openingPressure());
+        assertEquals(70e3, WITH_FORCE.afterOpening().shutsAt());
+        assertTrue(WITH_FORCE.afterOpening().isOpen(75e3));
+        assertFalse(WITH_FORCE.isOpen(75e3));
         assertTrue(WITH_FORCE.afterOpening().flowRate(75e3, HOT) > WITH_FORCE.flowRate(75e3, HOT));
+    }
+
+    @Test
+    void lidRestsBetweenTheWayUpAndTheWayDown() {
+        double up = WITH_FORCE.lift(100e3);
+        SpringValve hanging = WITH_FORCE.hangingAt(up);
+        // higher: on along the way up; lower: at rest until the way down has come to this lift
+        assertEquals(WITH_FORCE.lift(120e3), hanging.lift(120e3), 1e-15);
+        assertEquals(up, hanging.lift(100e3), 1e-15);
+        assertEquals(up, hanging.lift(95e3), 1e-15);
+        assertEquals(WITH_FORCE.afterOpening().lift(75e3), hanging.lift(75e3), 1e-15);
+        assertEquals(0, hanging.lift(69e3));
+        assertTrue(hanging.lift(75e3) < up && hanging.lift(75e3) > 0);
+        double h = 1;
+        for (double pressure : new double[] {75e3, 95e3, 120e3}) {
+            double numeric = (hanging.flowRate(pressure + h, HOT) - hanging.flowRate(pressure - h, HOT)) / (2 * h);
+            assertEquals(numeric, hanging.flowSlope(pressure, HOT), 1e-6 * numeric);
+        }
     }
 
     @Test
@@ -193,11 +213,12 @@ class SpringValveTest {
     }
 
     @Test
-    void openedValveKeepsAllButItsOpeningPressure() {
+    void openedValveHangsAtItsStop() {
         SpringValve valve = plate(3e-3, 0.7, Openings.hole(9e-3, 2e-3, 0.7), 1e-16, 0.3);
         SpringValve opened = valve.afterOpening();
-        assertEquals(90e3, opened.openingPressure());
-        assertEquals(90e3, opened.closingPressure());
+        assertEquals(100e3, opened.openingPressure());
+        assertEquals(90e3, opened.shutsAt());
+        assertEquals(3e-3, opened.hangingLift());
         assertEquals(valve.seatArea(), opened.seatArea());
         assertEquals(0.3, opened.flowForceFactor());
         assertEquals(opened, opened.afterOpening());

@@ -17,11 +17,28 @@ import org.coldpleat.shared.quantity.Measured;
  * @param startTrace logged oil temperatures of a start, from the case itself or the file it names; empty without a log
  */
 public record CaseDocument(String file, String digest, Section root, List<LoggedTemperature> startTrace) {
+    private static final String UNNAMED = "case";
+
     public CaseDocument {
         Objects.requireNonNull(file, "file");
         Objects.requireNonNull(digest, "digest");
         Objects.requireNonNull(root, "root");
         startTrace = List.copyOf(startTrace);
+    }
+
+    /** Title of the case: as written, else the name of its file without folder and extension; a plain word without a file. */
+    public String title() {
+        return root.text("title").orElseGet(() -> {
+            String name = file.substring(1 + Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')));
+            int point = name.lastIndexOf('.');
+            String bare = point > 0 ? name.substring(0, point) : name;
+            return bare.isBlank() ? UNNAMED : bare;
+        });
+    }
+
+    /** The same file, understood in more detail. */
+    public CaseDocument withRoot(Section other) {
+        return new CaseDocument(file, digest, other, startTrace);
     }
 
     /** Every quantity by its full path, in the order of the file. */

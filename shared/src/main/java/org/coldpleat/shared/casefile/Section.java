@@ -167,6 +167,28 @@ public final class Section {
         return written.column();
     }
 
+    /** What the catalog says of a key. */
+    public String description(String key) {
+        return node(key).description();
+    }
+
+    /** The same section with other entries. */
+    Section with(Map<String, Entry> others) {
+        others.keySet().forEach(this::node);
+        return new Section(place, written, schema, others);
+    }
+
+    /** A section without entries below this one, of what the catalog has at a key: a section or an item of a list. */
+    Section blank(Place at, String key) {
+        SchemaNode below = node(key);
+        return new Section(at, written, below.items().orElse(below), Map.of());
+    }
+
+    /** What stands in the file for this section. */
+    Tree tree() {
+        return written;
+    }
+
     private Optional<Entry> find(String key, SchemaNode.Type type) {
         Given known = given.get(key);
         SchemaNode node = known == null || known.node() == null ? node(key) : known.node();

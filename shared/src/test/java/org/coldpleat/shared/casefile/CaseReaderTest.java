@@ -107,6 +107,25 @@ class CaseReaderTest {
         assertTrue(reading.document().isPresent(), () -> all(reading));
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "Ridge hut.yaml, Ridge hut",
+        "cases/hut.v2.yml, hut.v2",
+        "C:\\cases\\hut.yaml, hut",
+        "hut, hut",
+        "'', case"
+    })
+    void aCaseWithoutTitleAndVersionIsCalledLikeItsFile(String file, String title) {
+        String bare = HEAD.replace("formatVersion: 1\n", "").replace("title: Invented\n", "");
+        CaseReading reading = CaseReader.read(file, bare);
+        assertEquals(
+                title,
+                reading.document()
+                        .orElseThrow(() -> new AssertionError(all(reading)))
+                        .title());
+        assertEquals("Invented", good(HEAD).title());
+    }
+
     @Test
     void proseIsLeftAsItIs() {
         String story = "story: |\n  seen: [1] the can\n  thickness: [2, 3] mm\nnotes: see [4] there\n";

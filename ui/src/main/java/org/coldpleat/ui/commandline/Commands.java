@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.coldpleat.ui.commandline.casefile.CheckCommand;
+import org.coldpleat.ui.commandline.casefile.NewCommand;
 import org.coldpleat.ui.commandline.casefile.SheetsCommand;
 import org.coldpleat.ui.commandline.coldstart.ColdStartCommand;
 import org.coldpleat.ui.commandline.compare.CompareCommand;
 import org.coldpleat.ui.commandline.confidence.ConfidenceCommand;
+import org.coldpleat.ui.commandline.engine.EngineCommand;
 import org.coldpleat.ui.commandline.evidence.EvidenceCommand;
 import org.coldpleat.ui.commandline.evidence.PlanCommand;
 import org.coldpleat.ui.commandline.explain.ExplainCommand;
@@ -30,6 +32,8 @@ import org.coldpleat.ui.service.CaseService;
 record Commands(CaseService service, Console console, Predicate<Optional<Path>> window) {
     /** Their names in the order of the help text. */
     static final List<String> NAMES = List.of(
+            "new",
+            "engine",
             "compare",
             "table",
             "point",
@@ -54,6 +58,8 @@ record Commands(CaseService service, Console console, Predicate<Optional<Path>> 
     /** The command with one of the names. */
     Object command(String name) {
         return switch (name) {
+            case "new" -> NewCommand.of(service, console);
+            case "engine" -> new EngineCommand(service, console);
             case "compare" -> new CompareCommand(service, console);
             case "table" -> new TableCommand(service, console);
             case "point" -> new PointCommand(service, console);

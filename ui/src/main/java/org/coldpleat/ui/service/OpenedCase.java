@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.coldpleat.model.certainty.ConfidenceResult;
+import org.coldpleat.model.certainty.EngineProfile;
 import org.coldpleat.model.certainty.measurement.EvidenceReport;
 import org.coldpleat.model.certainty.measurement.TestPlan;
 import org.coldpleat.model.change.CandidateChange;
@@ -162,6 +163,11 @@ public class OpenedCase {
     /** How sure the answers are. */
     public Run<ConfidenceResult> confidence(int draws, long seed) {
         return keep(Simulation.confidence(resolved, draws, seed), "confidence", draws, seed);
+    }
+
+    /** What the engine is taken for, and what is worth asking its owner; empty if its kind is not told. */
+    public Optional<Run<EngineProfile>> engineProfile() {
+        return Simulation.engineProfile(resolved).map(run -> keep(run, "engineProfile"));
     }
 
     /** Service life of all candidates up to a running time [s], that of the case if empty; empty without a duty. */

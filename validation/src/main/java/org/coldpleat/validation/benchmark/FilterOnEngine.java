@@ -86,7 +86,8 @@ public record FilterOnEngine(EngineCircuit circuit, FilterAssembly filter) {
     public OpeningFinder.Ratio ratioAt(double speed) {
         FilterSolver split = filter.solver();
         CircuitSolver solver = circuit.solver(split);
-        return temperature ->
-                solver.solve(speed, temperature).isAnswer() && split.converged() ? split.leadingRatio() : Double.NaN;
+        return temperature -> solver.solve(speed, temperature, temperature).isAnswer() && split.converged()
+                ? split.leadingRatio()
+                : Double.NaN;
     }
 }

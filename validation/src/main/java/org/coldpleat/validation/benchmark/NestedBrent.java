@@ -153,10 +153,12 @@ public final class NestedBrent {
         UnivariateFunction balance = film -> {
             double filmViscosity = circuit.lubricant().at(film).dynamicViscosity();
             double flow = side + bearings.conductance() * pressure / filmViscosity;
-            double outlet = (film - temperature) / bearings.filmPosition();
-            return filmViscosity * bearings.friction() * omega * omega
-                    + pressure * flow
-                    - (density * capacity * flow + bearings.heatLoss()) * outlet;
+            double freed = filmViscosity * bearings.friction() * omega * omega + pressure * flow;
+            double n = bearings.metalConductance() / (density * capacity * flow);
+            double e1 = n < 1e-5 ? 1 - n / 2 + n * n / 6 : -Math.expm1(-n) / n;
+            double h = n < 1e-5 ? 0.5 - n / 6 + n * n / 24 : (1 - e1) / n;
+            double mean = bearings.filmPosition() * e1 + (1 - bearings.filmPosition()) * (2 * h - e1);
+            return freed - density * capacity * flow / mean * (film - temperature);
         };
         filmTemperature = pressure == 0 && side == 0 ? temperature : root(balance, temperature, 600);
         return side

@@ -165,6 +165,8 @@ record SyntheticTeardown(String truth, Map<String, Double> moved, String reading
                 Locale.ROOT,
                 """
                   - name: %s
+                    outside: {present: false}
+                    basePlate: {inletHoles: {present: false}, outletBore: {present: false}}
                     antiDrainFlap: {present: false}
                     bypass: {position: dome, openingPressure: %s, seatDiameter: %s, springRate: %s, maximumLift: %s}
                     centerTube: {insideDiameter: %s, wallThickness: 0.4 mm, length: %s, holes: {count: 50, diameter: 4 mm}}

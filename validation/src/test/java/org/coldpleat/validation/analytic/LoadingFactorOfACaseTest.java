@@ -37,13 +37,18 @@ class LoadingFactorOfACaseTest {
                     - {senses: outlet, openingPressure: 490 kPa}
                   gallery:
                     hotReading: {pressure: %.6f kPa, temperature: 90 °C, speed: 3000 rpm, bearingShare: 1}
+                    film: none
                   states:
                     - {name: idle, speed: 900 rpm}
                     - {name: running, speed: 3000 rpm}
                 temperatures: {from: -30 °C, to: 120 °C}
                 candidates:
                   - name: Gray can
+                    outside: {present: false}
+                    basePlate: {inletHoles: {present: false}, outletBore: {present: false}}
                     antiDrainFlap: {present: false}
+                    centerTube: {present: false}
+                    pleats: {present: false}
                     bypass: {position: dome, openingPressure: 157 kPa}
                     medium:
                       family: cellulose

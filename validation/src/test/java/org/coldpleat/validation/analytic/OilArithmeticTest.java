@@ -1,10 +1,10 @@
 package org.coldpleat.validation.analytic;
 
-import org.coldpleat.model.oil.ColdAnchoredCurve;
 import org.coldpleat.model.oil.CragoeHeat;
 import org.coldpleat.model.oil.MpmsDensity;
 import org.coldpleat.model.oil.ViscosityIndex;
-import org.coldpleat.model.oil.WaltherCurve;
+import org.coldpleat.model.oil.curve.ColdAnchoredCurve;
+import org.coldpleat.model.oil.curve.WaltherCurve;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;
 import org.junit.jupiter.api.Test;

@@ -8,10 +8,15 @@ import java.util.List;
 import java.util.Random;
 import org.coldpleat.model.oil.Anchor;
 import org.coldpleat.model.oil.Oil;
+import org.coldpleat.model.oil.OilBase;
 import org.coldpleat.model.oil.OilResolver;
 import org.coldpleat.model.oil.OilResult;
 import org.coldpleat.model.oil.OilSpec;
-import org.coldpleat.model.oil.WaltherCurve;
+import org.coldpleat.model.oil.StatedIndex;
+import org.coldpleat.model.oil.curve.WaltherCurve;
+import org.coldpleat.model.oil.grade.TypicalOil;
+import org.coldpleat.model.oil.grade.TypicalOils;
+import org.coldpleat.model.oil.grade.ViscosityGrade;
 import org.coldpleat.shared.source.Provenance;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;
@@ -41,6 +46,74 @@ class OilShapeTest {
                     viscosity = next;
                     density = oil.density(temperature);
                 }
+            }
+        }
+    }
+
+    /** Every pair of 40 and 100 C with an index, by each class that may be stated, and at the edges of the draws. */
+    @Test
+    void viscosityFallsForAllPairsOfViscosityAndIndex() {
+        int pairs = 0;
+        for (double kv40 = 2; kv40 <= 500; kv40 *= 1.25) {
+            for (double index = 80; index <= 300; index += 10) {
+                OilSpec spec = OilSpec.ofPoints("pair", point(40, kv40 * 1e-6))
+                        .withDensity(870, 15 + K)
+                        .withViscosityIndex(new StatedIndex(index, 0.5, Provenance.MAKER));
+                for (OilSpec stated : List.of(spec, spec.withBase(OilBase.SYNTHETIC), spec.withBase(OilBase.MINERAL))) {
+                    if (OilResolver.resolve(stated) instanceof OilResult.Resolved resolved) {
+                        pairs++;
+                        fallsEverywhere(resolved.oil());
+                    }
+                }
+            }
+        }
+        // an index needs 2 mm2/s at 100 C, which the thinnest oils do not have
+        assertTrue(pairs > 1200, "too few pairs: " + pairs);
+    }
+
+    @Test
+    void viscosityFallsForTypicalOilsOfAllGrades() {
+        for (TypicalOil row : TypicalOils.all()) {
+            fallsEverywhere(OilResolver.resolve(OilSpec.ofGrade(
+                            "typical", ViscosityGrade.parse(row.grade()).orElseThrow()))
+                    .orThrow());
+        }
+    }
+
+    @Test
+    void viscosityFallsForOilsOfTwoColdPoints() {
+        int oils = 0;
+        for (Oil warm : oils()) {
+            if (warm.anchors().size() > 2 || oils == 200) {
+                continue;
+            }
+            oils++;
+            for (double[] pair : new double[][] {{-40, -20}, {-20, 0}, {0, 15}, {0, 20}, {0, 100}, {20, 30}}) {
+                fallsEverywhere(OilResolver.resolve(OilSpec.ofPoints(
+                                        "cold",
+                                        point(pair[0], warm.kinematicViscosity(pair[0] + K)),
+                                        point(pair[1], warm.kinematicViscosity(pair[1] + K)))
+                                .withDensity(870, 15 + K))
+                        .orThrow());
+            }
+        }
+        assertEquals(200, oils);
+    }
+
+    private static Anchor point(double celsius, double viscosity) {
+        return Anchor.of(Anchor.Method.KINEMATIC, celsius + K, viscosity, Provenance.MAKER);
+    }
+
+    private static void fallsEverywhere(Oil central) {
+        for (double z : new double[] {-3.5, -1.96, 0, 1.96, 3.5}) {
+            Oil oil = central.shifted(z);
+            double viscosity = Double.POSITIVE_INFINITY;
+            for (double t = -40; t <= 150; t += 1) {
+                double next = oil.kinematicViscosity(t + K);
+                double before = viscosity;
+                double at = t;
+                assertTrue(next > 0 && next < before, () -> oil + " at " + at);
+                viscosity = next;
             }
         }
     }

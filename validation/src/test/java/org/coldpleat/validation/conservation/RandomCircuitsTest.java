@@ -80,7 +80,7 @@ class RandomCircuitsTest {
             CircuitSolver solver = engine.circuit().solver(split);
             double before = Double.NaN;
             for (double warmer = 0; warmer <= 40; warmer += 10) {
-                solver.solve(engine.speed(), engine.temperature() + warmer);
+                solver.solve(engine.speed(), engine.temperature() + warmer, engine.temperature() + warmer);
                 OperatingPoint point = solver.point();
                 boolean plain = point.status() == SolveStatus.CONVERGED
                         && !split.state().isBypassOpen()

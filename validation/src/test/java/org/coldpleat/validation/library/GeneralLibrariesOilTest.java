@@ -2,7 +2,7 @@ package org.coldpleat.validation.library;
 
 import org.coldpleat.model.oil.MpmsDensity;
 import org.coldpleat.model.oil.ViscosityIndex;
-import org.coldpleat.model.oil.WaltherCurve;
+import org.coldpleat.model.oil.curve.WaltherCurve;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -4,7 +4,7 @@ import org.coldpleat.model.oil.Anchor;
 import org.coldpleat.model.oil.Oil;
 import org.coldpleat.model.oil.OilResolver;
 import org.coldpleat.model.oil.OilSpec;
-import org.coldpleat.model.oil.WaltherCurve;
+import org.coldpleat.model.oil.curve.WaltherCurve;
 import org.coldpleat.shared.source.Provenance;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;

@@ -98,11 +98,6 @@ class MeasuredLubricantsTest {
                 .expected(measured, "Pa s")
                 .computed(predicted)
                 .withinRelative(tolerance, "two printed digits alone are 10 % at 0 °C; 3 % of the line at 15 °C");
-        check("cold viscosity of engine oil AD00697 in the band of its line")
-                .at(celsius + " °C")
-                .expected(measured, "Pa s")
-                .computed(predicted)
-                .bandOfLogarithm(1.96 * oil.viscositySpread(celsius + K), "95 % band stated with the line");
     }
 
     private static ExternalCheck check(String quantity) {

@@ -1,7 +1,7 @@
 package org.coldpleat.validation.published;
 
 import org.coldpleat.model.oil.MpmsDensity;
-import org.coldpleat.model.oil.WaltherCurve;
+import org.coldpleat.model.oil.curve.WaltherCurve;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;
 import org.coldpleat.validation.reference.BarusPressure;

@@ -1,6 +1,6 @@
 package org.coldpleat.validation.published;
 
-import org.coldpleat.model.oil.WaltherCurve;
+import org.coldpleat.model.oil.curve.WaltherCurve;
 import org.coldpleat.validation.checks.ExternalCheck;
 import org.coldpleat.validation.checks.Topic;
 import org.junit.jupiter.api.Test;

@@ -12,6 +12,7 @@ import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.resolve.input.Assumption;
 import org.coldpleat.model.resolve.input.Inputs;
 import org.coldpleat.model.resolve.input.Unknown;
+import org.coldpleat.model.thermal.Coolant;
 import org.coldpleat.model.thermal.TemperatureTrace;
 import org.coldpleat.shared.casefile.LoggedTemperature;
 import org.coldpleat.shared.casefile.Section;
@@ -40,6 +41,12 @@ final class StartBuilder {
             "oilToAmbient", new double[] {0.4, 2.5});
 
     private static final double LITER = 1e-3;
+
+    /** Thermostat begins to open [K], 82 degrees C, and takes so much to be open [K]. */
+    @Source("workshop manuals, from notes: opens at 82 to 90, open at 95 to 105 degrees C")
+    private static final double THERMOSTAT_OPENS = 355.15;
+
+    private static final double THERMOSTAT_WAY = 13;
 
     /** Share of the room inside a can that oil fills [1]. */
     @Source("common practice, no source: steel, medium and caps take 10 to 20 %")
@@ -92,6 +99,7 @@ final class StartBuilder {
 
     private Built build() {
         double from = inputs.valueOr(start, "from", resolved.coldestNamed());
+        double metalFrom = inputs.valueOr(start, "metalFrom", from);
         double ambient = inputs.valueOr(start, "ambient", from);
         double hot = inputs.valueOr(start, "hot", COMMON_HOT);
         double gallery = inputs.valueOr(start, "galleryVolume", 0);
@@ -114,6 +122,11 @@ final class StartBuilder {
         if (trace.isEmpty() && !heated) {
             notices.add(Notice.of("start.noCombustion", Severity.WARNING, "start"));
         }
+        heat.coolant()
+                .filter(coolant -> schedules.values().stream()
+                        .flatMap(List::stream)
+                        .anyMatch(phase -> !coolant.holds(phase.toMetal() + phase.toOil(), ambient)))
+                .ifPresent(coolant -> notices.add(Notice.of("start.overheats", Severity.CAUTION, "start")));
         boolean dome = resolved.candidates().stream()
                 .anyMatch(one -> one.filter().elementValve().isPresent()
                         && one.filter().elementValveLocation() == BypassLocation.DOME);
@@ -122,8 +135,8 @@ final class StartBuilder {
         List<HoldUp> holdUps = holdUps();
         unknowns.putAll(inputs.unknowns());
         assumptions.addAll(0, inputs.assumptions());
-        StartModel model =
-                new StartModel(from, from, ambient, hot, gallery, heat, heats, schedules, trace, flush, holdUps);
+        StartModel model = new StartModel(
+                from, metalFrom, from, ambient, hot, gallery, heat, heats, schedules, trace, flush, holdUps);
         return new Built(model, notices, unknowns, assumptions);
     }
 
@@ -163,7 +176,7 @@ final class StartBuilder {
 
     /** Stands where a logged temperature makes the oil's balance idle; no number of it is used. */
     private static StartModel.Heat ofLog() {
-        return new StartModel.Heat(LITER, 1, 0, 0, 0);
+        return new StartModel.Heat(LITER, 1, 0, 0, 0, 0, Optional.empty());
     }
 
     private StartModel.Heat heat(Section thermal) {
@@ -176,7 +189,21 @@ final class StartBuilder {
                 metal,
                 valueOrTypical(thermal, "oilToMetal", Kind.HEAT_CONDUCTANCE, oil),
                 valueOrTypical(thermal, "metalToAmbient", Kind.HEAT_CONDUCTANCE, oil),
-                valueOrTypical(thermal, "oilToAmbient", Kind.HEAT_CONDUCTANCE, oil));
+                valueOrTypical(thermal, "oilToAmbient", Kind.HEAT_CONDUCTANCE, oil),
+                inputs.valueOr(thermal, "oilToMetalSpeed", 0),
+                thermal.section("coolant").map(this::coolant));
+    }
+
+    private Coolant coolant(Section section) {
+        double opens = inputs.valueOr(section, "opens", THERMOSTAT_OPENS);
+        return new Coolant(
+                inputs.value(section, "heatCapacity").orElseThrow(),
+                Math.min(1, inputs.valueOr(section, "combustionShare", 1)),
+                inputs.value(section, "toMetal").orElseThrow(),
+                inputs.valueOr(section, "toOil", 0),
+                inputs.value(section, "radiator").orElseThrow(),
+                opens,
+                opens + THERMOSTAT_WAY);
     }
 
     /** A value as stated; where it is asked for or left out, a typical one stands in. */

@@ -4,12 +4,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.coldpleat.model.thermal.Coolant;
 import org.coldpleat.model.thermal.TemperatureTrace;
 
 /**
  * The start of a case in computing form.
  *
  * @param from temperature of oil, metal and filter before the start [K]
+ * @param metalFrom temperature of metal and coolant before the start [K]
  * @param filledAt temperature at which the stated volume of oil was there [K]; the charge stays the same from wherever a
  *     start is made
  * @param ambient [K]
@@ -24,6 +26,7 @@ import org.coldpleat.model.thermal.TemperatureTrace;
  */
 public record StartModel(
         double from,
+        double metalFrom,
         double filledAt,
         double ambient,
         double hot,
@@ -42,13 +45,17 @@ public record StartModel(
      * @param oilToMetal [W/K]
      * @param metalToAmbient [W/K]
      * @param oilToAmbient [W/K]
+     * @param oilToMetalSpeed engine speed at which oilToMetal holds [rev/s]; 0 for any
+     * @param coolant coolant, if there is any
      */
     record Heat(
             double oilVolume,
             double metalHeatCapacity,
             double oilToMetal,
             double metalToAmbient,
-            double oilToAmbient) {}
+            double oilToAmbient,
+            double oilToMetalSpeed,
+            Optional<Coolant> coolant) {}
 
     /**
      * One phase.
@@ -69,6 +76,6 @@ public record StartModel(
     /** The same start from another temperature and with other air [K]. */
     public StartModel withTemperatures(double start, double air) {
         return new StartModel(
-                start, filledAt, air, hot, galleryVolume, heat, heats, schedules, trace, domeFlush, holdUps);
+                start, start, filledAt, air, hot, galleryVolume, heat, heats, schedules, trace, domeFlush, holdUps);
     }
 }

@@ -157,7 +157,7 @@ public final class StartPlan {
         StartModel.Phase longest = phases(model()).stream()
                 .max((a, b) -> Double.compare(a.duration(), b.duration()))
                 .orElseThrow();
-        return new OperatingState(OperatingState.ENGINE, longest.state(), longest.speed());
+        return OperatingState.of(OperatingState.ENGINE, longest.state(), longest.speed());
     }
 
     /** Whether any bypass valve acts on a candidate. */
@@ -172,7 +172,7 @@ public final class StartPlan {
      */
     public StartUpSpec spec(SharedModel shared, BuiltCandidate candidate, int position, StartModel model) {
         FilterAssembly filter = candidate.filter();
-        StateModel mounted = new StateModel(shared, filter, new OperatingState(OperatingState.ENGINE, "", 0));
+        StateModel mounted = new StateModel(shared, filter, OperatingState.of(OperatingState.ENGINE, "", 0));
         EngineCircuit circuit = mounted.circuit().orElseThrow();
         EngineModel engine = shared.engine().orElseThrow();
         HoldUp holdUp = model.holdUps().get(position);
@@ -185,9 +185,11 @@ public final class StartPlan {
                 holdUp.solidHeat(),
                 dome ? model.domeFlush() : 0,
                 heat.oilToMetal(),
+                heat.oilToMetalSpeed() * engine.pumpTurns(),
                 heat.oilToAmbient(),
                 heat.metalToAmbient(),
-                model.ambient());
+                model.ambient(),
+                heat.coolant());
         List<StartPhase> phases = phases(model).stream()
                 .map(phase -> new StartPhase(
                         phase.duration(), phase.speed() * engine.pumpTurns(), phase.toMetal(), phase.toOil()))
@@ -200,6 +202,7 @@ public final class StartPlan {
                 model.trace(),
                 schedule,
                 model.from(),
+                model.metalFrom(),
                 model.galleryVolume(),
                 model.hot(),
                 schedule.duration(),

@@ -5,7 +5,7 @@ import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
 import java.util.ArrayList;
 import java.util.List;
 import org.coldpleat.model.loading.BlockingLaw;
-import org.coldpleat.model.loading.CaptureEstimate;
+import org.coldpleat.model.loading.CaptureCurve;
 import org.coldpleat.model.loading.SizeClasses;
 import org.coldpleat.model.loading.TestDust;
 import org.coldpleat.model.loading.sump.Leak;
@@ -43,10 +43,9 @@ public final class MultiPassWriter {
 
     /** True if the sheet says what such a test needs. */
     public static boolean isPossible(ResolvedCase resolved, int position) {
-        Section sheet = resolved.sheet(position);
-        return CapacityBuilder.blocking(sheet, resolved.candidates().get(position))
-                        .isPresent()
-                && CapacityBuilder.capture(sheet).isPresent();
+        return CapacityBuilder.blocking(
+                        resolved.sheet(position), resolved.candidates().get(position))
+                .isPresent();
     }
 
     public static MultiPassReport run(ResolvedCase resolved, int position, Leak leak) {
@@ -54,7 +53,7 @@ public final class MultiPassWriter {
         BuiltCandidate candidate = resolved.candidates().get(position);
         CapacityBuilder.Blocking blocking =
                 CapacityBuilder.blocking(sheet, candidate).orElseThrow();
-        CaptureEstimate capture = CapacityBuilder.capture(sheet).orElseThrow();
+        CapacityBuilder.Capture capture = CapacityBuilder.capture(sheet);
         var test = sheet.section("medium").flatMap(medium -> medium.section("capacity"));
         double flow = test.flatMap(one -> one.quantity("atFlow"))
                 .map(Measured::value)
@@ -68,7 +67,7 @@ public final class MultiPassWriter {
                 .orElse(CapacityBuilder.TYPICAL_END_RATIO * clean);
         double held = blocking.law().massPerArea(CapacityBuilder.mediumRatio(candidate, terminal / clean));
         BlockingLaw element = BlockingLaw.reaching(blocking.law().exponent(), held, terminal / clean);
-        MultiPassSetup setup = setup(element, capture, candidate, flow, clean, terminal, leak);
+        MultiPassSetup setup = setup(element, capture.estimate().likely(), candidate, flow, clean, terminal, leak);
         double capacity = element.capacity(candidate.pack().effectiveArea(), clean, terminal);
         double expected = capacity / setup.injectionRate();
         MultiPassResult result = MultiPassTest.run(setup, 2 * expected / STEPS, LONGEST);
@@ -108,17 +107,14 @@ public final class MultiPassWriter {
 
     private static MultiPassSetup setup(
             BlockingLaw law,
-            CaptureEstimate capture,
+            CaptureCurve capture,
             BuiltCandidate candidate,
             double flow,
             double clean,
             double terminal,
             Leak leak) {
         SizeClasses classes = TestDust.A3.sizes().classes(CLASSES);
-        double[] efficiency = new double[CLASSES];
-        for (int i = 0; i < CLASSES; i++) {
-            efficiency[i] = capture.likely().efficiency(classes.middle(i));
-        }
+        double[] efficiency = capture.efficiencies(classes);
         return new MultiPassSetup(
                 classes,
                 TestDust.A3.sizes().shares(classes),

@@ -2,7 +2,6 @@ package org.coldpleat.model.loading.service;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.coldpleat.model.loading.CaptureEstimate;
 import org.coldpleat.model.resolve.ResolvedCase;
 import org.coldpleat.model.resolve.candidate.CapacityBuilder;
 import org.coldpleat.shared.casefile.Section;
@@ -23,9 +22,8 @@ public record Loading(double horizon, ServiceCourse course) {
     public static Optional<Loading> of(ResolvedCase resolved, int position, double horizon) {
         Section sheet = resolved.sheet(position);
         Optional<CapacityBuilder.Blocking> blocking = CapacityBuilder.blocking(sheet, resolved.measured(position));
-        Optional<CaptureEstimate> capture = CapacityBuilder.capture(sheet);
         Optional<DutyCycle> cycle = DutyCycle.of(resolved).map(one -> one.withHorizon(horizon));
-        if (blocking.isEmpty() || capture.isEmpty() || cycle.isEmpty()) {
+        if (blocking.isEmpty() || cycle.isEmpty()) {
             return Optional.empty();
         }
         ServiceModel model = new ServiceModel(resolved, position, cycle.get());
@@ -33,7 +31,7 @@ public record Loading(double horizon, ServiceCourse course) {
                 horizon,
                 ServiceLife.run(model.plan(
                         blocking.get().law(),
-                        capture.get().likely(),
+                        CapacityBuilder.capture(sheet).estimate().likely(),
                         model.openingRatio(cycle.get().running(), cycle.get().oilTemperature())))));
     }
 

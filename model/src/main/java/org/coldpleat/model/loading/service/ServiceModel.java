@@ -17,7 +17,7 @@ import org.coldpleat.model.steady.StateSolver;
 /** One candidate in the service of its case: flows for any load, and the plan to integrate. Work object of one thread. */
 public final class ServiceModel {
     /** Size classes of the dirt [1]. */
-    static final int CLASSES = 20;
+    static final int CLASSES = 40;
 
     /** Width to which the logarithm of a resistance ratio is closed in [1]. */
     private static final BracketedRoot.Stop CLOSE = BracketedRoot.Stop.atWidth(1e-13);
@@ -96,10 +96,7 @@ public final class ServiceModel {
     /** What is to be integrated. */
     public ServicePlan plan(BlockingLaw law, CaptureCurve capture, OptionalDouble hotOpening) {
         SizeClasses classes = classes();
-        double[] efficiency = new double[classes.count()];
-        for (int i = 0; i < efficiency.length; i++) {
-            efficiency[i] = capture.efficiency(classes.middle(i));
-        }
+        double[] efficiency = capture.efficiencies(classes);
         double[] source = new DirtSource(cycle.dirtRate(), cycle.sizes()).rates(classes);
         return new ServicePlan(
                 classes,

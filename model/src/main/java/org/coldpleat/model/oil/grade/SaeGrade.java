@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
  * @param winter winter half
  * @param hot hot half
  */
-public record SaeGrade(Optional<WinterGrade> winter, Optional<HotGrade> hot) {
+public record SaeGrade(Optional<WinterGrade> winter, Optional<HotGrade> hot) implements ViscosityGrade {
     private static final Pattern WRITTEN = Pattern.compile("(?:SAE)?(?:(\\d+W)-?)?(\\d+)?");
 
     public SaeGrade {
@@ -36,9 +36,15 @@ public record SaeGrade(Optional<WinterGrade> winter, Optional<HotGrade> hot) {
     }
 
     /** The grade as the trade writes it: {@code 5W-30}, {@code 5W}, {@code 30}. */
+    @Override
     public String label() {
         String cold = winter.map(WinterGrade::name).orElse("");
         String warm = hot.map(HotGrade::name).orElse("");
         return cold.isEmpty() || warm.isEmpty() ? cold + warm : cold + "-" + warm;
+    }
+
+    @Override
+    public boolean isMultigrade() {
+        return winter.isPresent() && hot.isPresent();
     }
 }

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.coldpleat.shared.table.CsvTable;
 
-/** Typical new oils by grade, each row with its source and its band. */
+/** Typical oils by grade, each row with its source and its band. */
 public final class TypicalOils {
     private static final List<TypicalOil> ROWS = CsvTable.read(TypicalOils.class, "typical_oils.csv", TypicalOil::of);
 
@@ -16,7 +16,7 @@ public final class TypicalOils {
     }
 
     /** The typical oil of a grade, if the table has it. */
-    public static Optional<TypicalOil> of(SaeGrade grade) {
+    public static Optional<TypicalOil> of(ViscosityGrade grade) {
         return ROWS.stream().filter(row -> row.grade().equals(grade.label())).findFirst();
     }
 }

@@ -29,6 +29,11 @@ public record WinterGrade(
                 row.number("kv100_min") / 1e6);
     }
 
+    /** True for the coldest grade, 0W: an oil may pass its tests with ease and still be called no colder. */
+    public boolean isColdest() {
+        return name.equals("0W");
+    }
+
     /** True for 0W, 5W and 10W, which allow grade 40 a lower high-shear viscosity. */
     boolean isColdGrade() {
         return name.equals("0W") || name.equals("5W") || name.equals("10W");

@@ -20,6 +20,7 @@ import org.coldpleat.model.medium.AirViscosity;
 import org.coldpleat.model.resolve.candidate.BenchEvidence;
 import org.coldpleat.model.resolve.candidate.TestReport;
 import org.coldpleat.model.resolve.input.Inputs;
+import org.coldpleat.model.typical.TypicalFilter;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.notice.Notice;
 import org.coldpleat.shared.notice.Severity;
@@ -80,6 +81,8 @@ public final class BenchReader {
         Optional<Measured> fiber = tests.section("fiberSizing").flatMap(this::fiberSizing);
         gauges.ifPresent(this::report);
         tests.section("antiDrainLeak").ifPresent(section -> leak(section, oil, coldest));
+        tests.section("usedElement")
+                .ifPresent(section -> reports.add(UsedElement.report(section, inputs, oil, around, place)));
         return new BenchEvidence(rigs, sheets, hole, fiber, scale, reports);
     }
 
@@ -90,10 +93,14 @@ public final class BenchReader {
 
     /** Lowest pressure difference at which the bypass valve inside the filter may open [Pa]. */
     private OptionalDouble valveOpens() {
-        Optional<Measured> opening = sheet.section("bypass")
-                .filter(one -> one.has("openingPressure"))
-                .flatMap(one -> inputs.folded(one, "openingPressure"));
-        return opening.isPresent() ? OptionalDouble.of(opening.get().low()) : OptionalDouble.empty();
+        Optional<Section> bypass = sheet.section("bypass");
+        String position = bypass.flatMap(one -> one.choice("position")).orElse("dome");
+        if (position.equals("none") || position.equals("block")) {
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(bypass.flatMap(one -> inputs.folded(one, "openingPressure"))
+                .orElseGet(() -> TypicalFilter.of("bypass.openingPressure").measured())
+                .low());
     }
 
     private void airTest(RigParts around) {

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.coldpleat.model.evidence.EvidenceCombination;
 import org.coldpleat.model.filter.FilterAssembly;
-import org.coldpleat.model.filter.FilterPart;
 import org.coldpleat.model.pleat.PackModel;
 import org.coldpleat.model.pleat.PackSummary;
 import org.coldpleat.shared.notice.Notice;
@@ -18,13 +17,12 @@ import org.coldpleat.shared.notice.Notice;
  * @param packModel the pack for any resistance of the medium
  * @param grossArea unfolded medium, one side, after allowances [m2]
  * @param freeShare share of it that no cap or glue bead hides [1]
- * @param foldShare share of the strip that the folds take [1]; 0 if the strip was not measured
+ * @param foldShare share of the strip that the folds take [1]; 0 if it lies flat
  * @param mediumResistance [1/m]
  * @param evidence what the resistance rests on
  * @param thickness [m], if known
  * @param basisWeight [kg/m2], if known
  * @param solidity [1], if known
- * @param leftOut parts whose drop is not counted
  * @param notices findings
  */
 public record BuiltCandidate(
@@ -40,10 +38,8 @@ public record BuiltCandidate(
         OptionalDouble thickness,
         OptionalDouble basisWeight,
         OptionalDouble solidity,
-        List<FilterPart> leftOut,
         List<Notice> notices) {
     public BuiltCandidate {
-        leftOut = List.copyOf(leftOut);
         notices = List.copyOf(notices);
     }
 
@@ -62,7 +58,6 @@ public record BuiltCandidate(
                 thickness,
                 basisWeight,
                 solidity,
-                leftOut,
                 notices);
     }
 
@@ -89,7 +84,6 @@ public record BuiltCandidate(
                 times(thickness, thick),
                 times(basisWeight, thick),
                 solidity,
-                leftOut,
                 notices);
     }
 

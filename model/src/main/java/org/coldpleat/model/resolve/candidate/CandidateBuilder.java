@@ -9,13 +9,7 @@ import org.coldpleat.model.evidence.ResistanceEvidence;
 import org.coldpleat.model.filter.FilterAssembly;
 import org.coldpleat.model.filter.FilterPart;
 import org.coldpleat.model.medium.FiberFamily;
-import org.coldpleat.model.pleat.FlatPack;
 import org.coldpleat.model.pleat.PackCurve;
-import org.coldpleat.model.pleat.PackModel;
-import org.coldpleat.model.pleat.PleatClosure;
-import org.coldpleat.model.pleat.PleatEnds;
-import org.coldpleat.model.pleat.PleatGeometry;
-import org.coldpleat.model.pleat.PleatPack;
 import org.coldpleat.model.resolve.input.Inputs;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.notice.Notice;
@@ -24,16 +18,11 @@ import org.coldpleat.shared.notice.Severity;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.source.Provenance;
-import org.coldpleat.shared.source.Source;
 
 /** Makes a candidate from its bench sheet. */
 public final class CandidateBuilder {
     /** Path below a candidate under which the combined medium resistance is known as an unknown. */
     public static final String RESISTANCE = "medium.combinedResistance";
-
-    /** Strip length that each pleat loses in its two folds, in thicknesses [1]. */
-    @Source("derived here: edge shape factor of adjoining walls, 2-D Stokes-Brinkman runs")
-    private static final double FOLD_LOSS = 1.84;
 
     private CandidateBuilder() {}
 
@@ -43,24 +32,32 @@ public final class CandidateBuilder {
     /**
      * Builds a candidate.
      *
+     * @param blockValve true if the engine has a bypass valve in its block
      * @param bench what its tests gave
      * @param weighed what the medium resistance rests on in the build as written; empty for that build itself. Taken where
      *     this build moves the resistance and no test of the whole filter follows the geometry
      */
     public static BuiltCandidate candidate(
-            Section sheet, Inputs inputs, BenchEvidence bench, Optional<EvidenceCombination> weighed) {
+            Section sheet,
+            boolean blockValve,
+            Inputs inputs,
+            BenchEvidence bench,
+            Optional<EvidenceCombination> weighed) {
         String name = sheet.text("name").orElseThrow();
         List<Notice> notices = new ArrayList<>();
         Optional<Section> medium = sheet.section("medium");
         MediumBuilder builder =
                 medium.map(section -> new MediumBuilder(section, inputs, bench)).orElseThrow();
         Optional<Measured> thickness = builder.thickness();
-        AreaBuilder.Areas areas = AreaBuilder.areas(sheet, thickness, inputs, name);
+        PartReader parts = new PartReader(sheet, inputs);
+        AreaBuilder.Areas areas = AreaBuilder.areas(parts, thickness, name);
         notices.addAll(areas.notices());
-        Optional<Measured> basisWeight =
-                builder.basisWeight(OptionalDouble.of(areas.gross().value()));
-        PackModel packModel = pack(sheet, thickness, areas, inputs);
-        PackCurve curve = packModel.curve();
+        Optional<Measured> basisWeight = builder.basisWeight(OptionalDouble.of(areas.gross()));
+        FilterSizes sizes = new FilterSizes(parts, areas.gross(), thickness);
+        PackBuilder.Pack made =
+                parts.present("pleats") ? PackBuilder.pleated(parts, sizes, areas) : PackBuilder.flat(areas);
+        boolean usualPack = parts.asked() > 0;
+        PackCurve curve = made.model().curve();
         String resistancePath = sheet.path() + "." + RESISTANCE;
         MediumBuilder.Resistance known = weighed.filter(
                         one -> inputs.moves(resistancePath) && bench.rigs().isEmpty())
@@ -75,30 +72,30 @@ public final class CandidateBuilder {
                 : followed(known, weighed, resistancePath, inputs);
         var pack = curve.summary(resistance);
         notices.addAll(pack.notices(name));
-        FilterBuilder filterBuilder = new FilterBuilder(sheet, inputs, bench);
-        FilterAssembly filter = filterBuilder.build(pack.resistance());
-        if (!filterBuilder.leftOut().isEmpty()) {
-            notices.add(Notice.of("filter.partsLeftOut", Severity.WARNING, name, names(filterBuilder.leftOut())));
+        BypassPlace place = BypassPlace.of(sheet, blockValve);
+        place.notice(name).ifPresent(notices::add);
+        FilterBuilder filterBuilder = new FilterBuilder(parts, sizes, bench);
+        FilterAssembly filter = filterBuilder.build(pack.resistance(), place.location());
+        List<FilterPart> usual = new ArrayList<>(filterBuilder.usual());
+        if (usualPack) {
+            usual.add(0, FilterPart.PLEAT_PACK);
+        }
+        if (!usual.isEmpty()) {
+            notices.add(Notice.of("filter.partsUsual", Severity.WARNING, name, names(usual)));
         }
         return new BuiltCandidate(
                 name,
                 filter,
                 pack,
-                packModel,
-                areas.gross().value(),
-                areas.effective() / areas.gross().value(),
-                packModel instanceof PleatPack pleats
-                        ? foldShare(
-                                pleats.geometry().pleatCount(),
-                                pleats.geometry().thickness(),
-                                areas)
-                        : 0,
+                made.model(),
+                areas.gross(),
+                areas.effective() / areas.gross(),
+                made.foldShare(),
                 resistance,
                 evidence,
                 Inputs.number(thickness),
                 Inputs.number(basisWeight),
                 Inputs.number(builder.solidity(basisWeight, thickness)),
-                filterBuilder.leftOut(),
                 notices);
     }
 
@@ -154,60 +151,5 @@ public final class CandidateBuilder {
                 parts.stream()
                         .map(part -> NoticeText.text("part." + part.name(), List.of()))
                         .toList());
-    }
-
-    private static PackModel pack(Section sheet, Optional<Measured> thickness, AreaBuilder.Areas areas, Inputs inputs) {
-        Optional<Section> pleats = sheet.section("pleats");
-        Optional<Section> element = sheet.section("element");
-        if (pleats.isEmpty()
-                || element.isEmpty()
-                || thickness.isEmpty()
-                || areas.height().isEmpty()) {
-            return new FlatPack(areas.effective());
-        }
-        OptionalDouble count = inputs.value(pleats.get(), "count");
-        OptionalDouble outer = inputs.value(element.get(), "outsideDiameter");
-        OptionalDouble inner = inputs.value(element.get(), "insideDiameter");
-        double t = thickness.get().value();
-        if (count.isEmpty() || outer.isEmpty() || inner.isEmpty()) {
-            return new FlatPack(areas.effective());
-        }
-        PleatGeometry geometry = geometry(
-                pleats.get(), outer.getAsDouble() / 2, inner.getAsDouble() / 2, count.getAsDouble(), t, inputs);
-        PleatClosure closure = new PleatClosure(
-                inputs.constant("pleat.slipCoefficient"),
-                inputs.constant("pleat.inPlaneRatio"),
-                !pleats.get().flag("foldsSealed").orElse(false),
-                inputs.constant("pleat.gapFactor"));
-        return new PleatPack(
-                        geometry,
-                        (int) Math.round(count.getAsDouble()),
-                        areas.height().getAsDouble())
-                .withClosure(closure)
-                .withStatedArea(areas.effective() * (1 - foldShare(count.getAsDouble(), t, areas)));
-    }
-
-    private static double foldShare(double count, double thickness, AreaBuilder.Areas areas) {
-        return areas.stripLength().isPresent()
-                ? FOLD_LOSS * thickness * count / areas.stripLength().getAsDouble()
-                : 0;
-    }
-
-    private static PleatGeometry geometry(
-            Section pleats, double outer, double inner, double count, double thickness, Inputs inputs) {
-        OptionalDouble together = inputs.value(pleats, "downstreamGap");
-        if (together.isPresent()) {
-            return PleatGeometry.radialLegsTogether(
-                    outer, inner, count, thickness, together.getAsDouble(), PleatEnds.FOLDED);
-        }
-        return PleatGeometry.radial(
-                outer,
-                inner,
-                count,
-                thickness,
-                inputs.valueOr(pleats, "outerFoldWidth", 0),
-                inputs.valueOr(pleats, "innerFoldWidth", 0),
-                inputs.valueOr(pleats, "gapFloor", 0),
-                PleatEnds.FOLDED);
     }
 }

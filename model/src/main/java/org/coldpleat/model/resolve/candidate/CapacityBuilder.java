@@ -4,15 +4,22 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.coldpleat.model.loading.BlockingLaw;
+import org.coldpleat.model.loading.CaptureCurve;
 import org.coldpleat.model.loading.CaptureEstimate;
 import org.coldpleat.model.loading.RatingPair;
 import org.coldpleat.model.loading.TypicalCapacity;
 import org.coldpleat.model.pleat.PackCurve;
 import org.coldpleat.model.typical.DefaultSpreads;
+import org.coldpleat.model.typical.TypicalFilter;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.notice.Notice;
+import org.coldpleat.shared.notice.Severity;
+import org.coldpleat.shared.quantity.Amount;
+import org.coldpleat.shared.quantity.Look;
 import org.coldpleat.shared.quantity.Measured;
+import org.coldpleat.shared.quantity.Shown;
 import org.coldpleat.shared.source.Source;
 
 /** Blocking law and capture curve of a candidate from its sheet. */
@@ -24,6 +31,8 @@ public final class CapacityBuilder {
     /** Terminal over clean resistance at which a capacity per area is meant [1]. */
     @Source("common practice, no source")
     public static final double TYPICAL_END_RATIO = 8;
+
+    private static final double HALF = 0.5;
 
     /** Highest ratio looked for [1]. */
     private static final double HIGHEST_RATIO = 1e4;
@@ -40,7 +49,7 @@ public final class CapacityBuilder {
      */
     public record Blocking(BlockingLaw law, double lnSigma, boolean tested, List<Notice> notices) {}
 
-    /** The blocking law; empty if the sheet has neither a usable capacity nor a fiber family. */
+    /** The blocking law; empty if the clean element already takes more than the terminal pressure drop of its test. */
     public static Optional<Blocking> blocking(Section sheet, BuiltCandidate candidate) {
         Section medium = sheet.section("medium").orElseThrow();
         Optional<Section> capacity = medium.section("capacity");
@@ -65,17 +74,14 @@ public final class CapacityBuilder {
             BlockingLaw law = BlockingLaw.reaching(exponent, value.value(), TYPICAL_END_RATIO);
             return Optional.of(new Blocking(law, spread, false, notices));
         }
-        return medium.choice("family").map(family -> {
-            TypicalCapacity typical = switch (family) {
-                case "cellulose" -> TypicalCapacity.CELLULOSE;
-                case "blend" -> TypicalCapacity.BLEND;
-                default -> TypicalCapacity.GLASS;
-            };
-            notices.add(typical.notice(candidate.name()));
-            Measured value = typical.capacity();
-            return new Blocking(
-                    typical.law(exponent, TYPICAL_END_RATIO), Math.hypot(scatter, value.halfWidth()), false, notices);
-        });
+        TypicalCapacity typical =
+                medium.choice("family").map(FamilyWord::capacity).orElse(TypicalCapacity.ANY);
+        notices.add(typical.notice(candidate.name()));
+        return Optional.of(new Blocking(
+                typical.law(exponent, TYPICAL_END_RATIO),
+                Math.hypot(scatter, typical.capacity().halfWidth()),
+                false,
+                notices));
     }
 
     /** The law behind a test; empty if the clean element already takes more than the terminal pressure drop. */
@@ -111,9 +117,48 @@ public final class CapacityBuilder {
         return Math.exp(high);
     }
 
-    /** The capture curves that agree with the first two usable ratings; empty if the sheet has none. */
-    public static Optional<CaptureEstimate> capture(Section sheet) {
-        List<RatingPair> pairs = sheet.section("medium").orElseThrow().sections("ratings").stream()
+    /**
+     * What is known of the capture of a medium.
+     *
+     * @param estimate curves of capture over size
+     * @param halfCaught size of which the family commonly catches half [m], where the sheet has no rating
+     */
+    public record Capture(CaptureEstimate estimate, Optional<Measured> halfCaught) {
+        /** Curves at both ends of the band of what is typical, coarse first; empty where a rating is known. */
+        public List<CaptureCurve> ends() {
+            return halfCaught.stream()
+                    .flatMap(size -> Stream.of(size.high(), size.low()))
+                    .map(size ->
+                            CaptureEstimate.from(new RatingPair(size, HALF)).likely())
+                    .toList();
+        }
+
+        /** Findings about a candidate of a name, where results rest on particles down to a size [m]. */
+        public List<Notice> notices(String name, double finest) {
+            return halfCaught
+                    .map(size -> List.of(Notice.of(
+                            "service.captureTypical",
+                            Severity.WARNING,
+                            name,
+                            new Amount(Look.SIZE, size.value()),
+                            new Shown.Range(new Amount(Look.SIZE, size.low()), new Amount(Look.SIZE, size.high())))))
+                    .orElseGet(() -> estimate.notices(name, finest));
+        }
+    }
+
+    /** Capture by the first two usable ratings, else what is typical of the family, or of any if that is not known. */
+    public static Capture capture(Section sheet) {
+        Section medium = sheet.section("medium").orElseThrow();
+        return rated(medium).map(one -> new Capture(one, Optional.empty())).orElseGet(() -> {
+            Measured size = TypicalFilter.of(
+                            medium.choice("family").map(FamilyWord::halfCaught).orElse("medium.halfCaught.any"))
+                    .measured();
+            return new Capture(CaptureEstimate.from(new RatingPair(size.value(), HALF)), Optional.of(size));
+        });
+    }
+
+    private static Optional<CaptureEstimate> rated(Section medium) {
+        List<RatingPair> pairs = medium.sections("ratings").stream()
                 .filter(rating -> rating.quantity("size").isPresent())
                 .map(CapacityBuilder::pair)
                 .flatMap(Optional::stream)

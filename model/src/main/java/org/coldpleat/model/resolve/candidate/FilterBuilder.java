@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import org.coldpleat.model.filter.BypassLocation;
 import org.coldpleat.model.filter.FilterAssembly;
 import org.coldpleat.model.filter.FilterPart;
@@ -12,15 +13,16 @@ import org.coldpleat.model.flow.Openings;
 import org.coldpleat.model.flow.Passages;
 import org.coldpleat.model.flow.PressureDropLaw;
 import org.coldpleat.model.resolve.input.Inputs;
+import org.coldpleat.model.typical.TypicalFilter;
 import org.coldpleat.model.valve.FlapValve;
 import org.coldpleat.model.valve.SpringValve;
 import org.coldpleat.shared.casefile.Section;
-import org.coldpleat.shared.quantity.Kind;
-import org.coldpleat.shared.quantity.Measured;
-import org.coldpleat.shared.source.Provenance;
 import org.coldpleat.shared.source.Source;
 
-/** Makes everything of a filter but its pleat pack from a bench sheet. */
+/**
+ * Makes everything of a filter but its pleat pack from a bench sheet. A part that the sheet says nothing of is a usual one;
+ * it is absent only where the sheet says so.
+ */
 final class FilterBuilder {
     /** Leak of a shut flap, flow times viscosity over pressure [m3]. */
     @Source("US federal specification F-F-351F: 10 mL/h at 5.1 kPa and about 4 mPa s")
@@ -29,173 +31,171 @@ final class FilterBuilder {
     @Source("rubber is nearly incompressible; textbook value")
     private static final double RUBBER_POISSON = 0.49;
 
-    private final Section sheet;
+    /** Gap between pleat tips that reach the can and the can [m]: oil still passes between the tips. */
+    @Source("common practice, no source")
+    private static final double LEAST_GAP = 0.0002;
+
+    private final PartReader read;
+    private final FilterSizes sizes;
     private final Inputs inputs;
     private final BenchEvidence bench;
-    private final List<FilterPart> leftOut = new ArrayList<>();
+    private final List<FilterPart> usual = new ArrayList<>();
 
-    FilterBuilder(Section sheet, Inputs inputs, BenchEvidence bench) {
+    FilterBuilder(PartReader read, FilterSizes sizes, BenchEvidence bench) {
+        this.read = read;
+        this.sizes = sizes;
         this.bench = bench;
-        this.sheet = sheet;
-        this.inputs = inputs;
+        inputs = read.inputs();
     }
 
-    /** Parts the sheet says too little about; their drop is not counted. */
-    List<FilterPart> leftOut() {
-        return List.copyOf(leftOut);
+    /** Parts of which the sheet leaves something open, so that a usual size stands in. */
+    List<FilterPart> usual() {
+        return List.copyOf(usual);
     }
 
-    /** The filter around a pack of a resistance [1/m3], with the bypass valve inside it if it has one. */
-    FilterAssembly build(double packResistance) {
-        Optional<Section> bypass = sheet.section("bypass");
-        String position = bypass.flatMap(section -> section.choice("position")).orElse("none");
-        BypassLocation location = switch (position) {
-            case "base" -> BypassLocation.BASE;
-            case "dome" -> BypassLocation.DOME;
-            default -> BypassLocation.NONE;
-        };
-        Optional<SpringValve> valve = location == BypassLocation.NONE
-                ? Optional.empty()
-                : ValveBuilder.valve(
-                        bypass.orElseThrow(), inputs, inputs.constant("valve.flowForceFactor"), bench.scale());
+    /**
+     * The filter around a pack of a resistance [1/m3].
+     *
+     * @param location place of the bypass valve inside it
+     */
+    FilterAssembly build(double packResistance, BypassLocation location) {
+        boolean own = location == BypassLocation.BASE || location == BypassLocation.DOME;
+        Optional<SpringValve> valve = own ? Optional.of(valve()) : Optional.empty();
         return new FilterAssembly(
-                inletHoles(),
-                flap(),
-                annulus(),
+                curve(FilterPart.INLET_HOLES).orElseGet(() -> part(FilterPart.INLET_HOLES, this::inletHoles)),
+                curve(FilterPart.ANTI_DRAIN_FLAP).orElseGet(() -> part(FilterPart.ANTI_DRAIN_FLAP, this::flap)),
+                measured(FilterPart.CAN_ANNULUS)
+                        .map(AdditiveLaw::laminar)
+                        .orElseGet(() -> part(FilterPart.CAN_ANNULUS, this::annulus)),
                 packResistance,
-                tubeOpenings(),
-                centerTube(),
-                outletBore(),
+                measured(FilterPart.TUBE_OPENINGS).orElseGet(() -> part(FilterPart.TUBE_OPENINGS, this::tubeOpenings)),
+                measured(FilterPart.CENTER_TUBE).orElseGet(() -> part(FilterPart.CENTER_TUBE, this::centerTube)),
+                measured(FilterPart.OUTLET_BORE).orElseGet(() -> part(FilterPart.OUTLET_BORE, this::outletBore)),
                 valve,
-                valve.isPresent() ? location : BypassLocation.NONE,
+                own ? location : BypassLocation.NONE,
                 Optional.empty());
     }
 
-    private PressureDropLaw inletHoles() {
-        Optional<Section> plate = sheet.section("basePlate");
-        Optional<Section> holes = plate.flatMap(section -> section.section("inletHoles"));
-        if (holes.isEmpty() || !holes.get().has("count") || !holes.get().has("diameter")) {
-            return leaveOut(FilterPart.INLET_HOLES);
+    private Optional<AdditiveLaw> measured(FilterPart part) {
+        return PartCurve.of(read.sheet(), part, inputs);
+    }
+
+    private Optional<PressureDropLaw> curve(FilterPart part) {
+        return measured(part).map(law -> law);
+    }
+
+    private <T> T part(FilterPart part, Supplier<T> law) {
+        int before = read.asked();
+        T made = law.get();
+        if (read.asked() > before) {
+            usual.add(part);
         }
-        OptionalDouble own = inputs.value(holes.get(), "thickness");
-        double thickness = own.isPresent() ? own.getAsDouble() : inputs.valueOr(plate.get(), "thickness", 0);
-        return Openings.hole(inputs.value(holes.get(), "diameter").orElseThrow(), thickness, Openings.SHORT_TUBE)
-                .parallelOf(inputs.value(holes.get(), "count").orElseThrow());
+        return made;
+    }
+
+    private SpringValve valve() {
+        double flowForce = inputs.constant("valve.flowForceFactor");
+        return read.section("bypass")
+                .map(section -> ValveBuilder.valveOrUsual(section, inputs, flowForce, bench.scale()))
+                .orElseGet(() -> ValveBuilder.usual(read.sheet().path() + ".bypass", inputs, flowForce));
+    }
+
+    private PressureDropLaw inletHoles() {
+        String holes = "basePlate.inletHoles";
+        if (!read.present(holes)) {
+            return AdditiveLaw.NONE;
+        }
+        OptionalDouble own = read.stated(holes + ".thickness");
+        OptionalDouble plate = own.isPresent() ? own : read.stated("basePlate.thickness");
+        double thickness = plate.isPresent() ? plate.getAsDouble() : read.size(holes + ".thickness");
+        return Openings.hole(size(holes + ".diameter"), thickness, discharge(holes, Openings.SHORT_TUBE))
+                .parallelOf(read.size(holes + ".count"));
+    }
+
+    private double discharge(String part, double usual) {
+        return read.stated(part + ".dischargeCoefficient").orElse(usual);
+    }
+
+    /** A size that scales with the can. */
+    private double size(String path) {
+        OptionalDouble stated = read.stated(path);
+        return stated.isPresent() ? stated.getAsDouble() : read.size(path, sizes.can());
     }
 
     private PressureDropLaw flap() {
-        Optional<Section> flap = sheet.section("antiDrainFlap");
-        if (flap.isPresent() && !flap.get().flag("present").orElse(true)) {
+        if (!read.present("antiDrainFlap")) {
             return AdditiveLaw.NONE;
         }
-        if (flap.isEmpty()
-                || !flap.get().has("lipDiameter")
-                || !flap.get().has("freeLength")
-                || !flap.get().has("thickness")) {
-            return leaveOut(FilterPart.ANTI_DRAIN_FLAP);
-        }
-        Section lip = flap.get();
-        double freeLength = inputs.value(lip, "freeLength").orElseThrow();
+        double freeLength = read.size("antiDrainFlap.freeLength");
         double compliance = FlapValve.stripCompliance(
-                freeLength,
-                inputs.value(lip, "thickness").orElseThrow(),
-                orAssumed(lip, "modulus", Measured.factor(Kind.STRESS, 4e6, 0.3, Provenance.TYPICAL)),
-                RUBBER_POISSON);
-        double preload = orAssumed(
-                lip, "openingPressure", Measured.factor(Kind.PRESSURE_DIFFERENCE, 1200, 0.4, Provenance.TYPICAL));
-        double edge = Math.PI * inputs.value(lip, "lipDiameter").orElseThrow();
-        return new FlapValve(compliance, preload, freeLength / 2, edge, FLAP_LEAK);
-    }
-
-    private double orAssumed(Section section, String key, Measured typical) {
-        return inputs.measured(section, key)
-                .orElseGet(() -> inputs.assumed(section.pathOf(key), typical, "assumption.commonFlap"))
-                .value();
+                freeLength, read.size("antiDrainFlap.thickness"), read.size("antiDrainFlap.modulus"), RUBBER_POISSON);
+        double edge = Math.PI * size("antiDrainFlap.lipDiameter");
+        return new FlapValve(compliance, read.size("antiDrainFlap.openingPressure"), freeLength / 2, edge, FLAP_LEAK);
     }
 
     private double annulus() {
-        Optional<Section> outside = sheet.section("outside");
-        Optional<Section> element = sheet.section("element");
-        OptionalDouble inside = outside.map(this::canInside).orElse(OptionalDouble.empty());
-        OptionalDouble outer =
-                element.map(section -> inputs.value(section, "outsideDiameter")).orElse(OptionalDouble.empty());
-        OptionalDouble length =
-                element.map(section -> inputs.value(section, "length")).orElse(OptionalDouble.empty());
-        if (inside.isEmpty() || outer.isEmpty() || length.isEmpty() || inside.getAsDouble() <= outer.getAsDouble()) {
-            leaveOut(FilterPart.CAN_ANNULUS);
+        if (!read.present("outside")) {
             return 0;
         }
-        return Passages.annulus(inside.getAsDouble() / 2, outer.getAsDouble() / 2, length.getAsDouble())
-                .laminar();
-    }
-
-    private OptionalDouble canInside(Section outside) {
-        OptionalDouble stated = inputs.value(outside, "insideDiameter");
-        OptionalDouble diameter = inputs.value(outside, "diameter");
-        OptionalDouble wall = inputs.value(outside, "wallThickness");
-        if (stated.isPresent() || diameter.isEmpty() || wall.isEmpty()) {
-            return stated;
-        }
-        return OptionalDouble.of(diameter.getAsDouble() - 2 * wall.getAsDouble());
+        double element = sizes.elementOutside();
+        double bore = Math.max(sizes.canInside(), element + 2 * LEAST_GAP);
+        double off = Math.min(1, Math.max(0, read.stated("element.eccentricity").orElse(0)));
+        return Passages.annulus(bore / 2, element / 2, sizes.elementLength()).laminar() / Passages.offCenterGain(off);
     }
 
     private AdditiveLaw tubeOpenings() {
-        Optional<Section> tube = sheet.section("centerTube");
-        Optional<Section> holes = tube.flatMap(section -> section.section("holes"));
-        Optional<Section> louvers = tube.flatMap(section -> section.section("louvers"));
-        double wall =
-                tube.map(section -> inputs.valueOr(section, "wallThickness", 0)).orElse(0.0);
-        double open = 1
-                - tube.map(section -> inputs.valueOr(section, "coveredShare", 0))
-                        .orElse(0.0);
-        if (holes.isPresent() && holes.get().has("count") && holes.get().has("diameter")) {
-            return Openings.hole(inputs.value(holes.get(), "diameter").orElseThrow(), wall, Openings.SHARP_EDGE)
-                    .parallelOf(open * inputs.value(holes.get(), "count").orElseThrow());
+        if (!read.present("centerTube") || !read.present("centerTube.holes")) {
+            return AdditiveLaw.NONE;
         }
-        if (louvers.isPresent()
-                && louvers.get().has("count")
-                && louvers.get().has("length")
-                && louvers.get().has("width")) {
+        double wall = read.size("centerTube.wallThickness");
+        double open = 1 - read.stated("centerTube.coveredShare").orElse(0);
+        Optional<Section> louvers = read.section("centerTube.louvers");
+        if (louvers.isPresent() && read.section("centerTube.holes").isEmpty()) {
             return Openings.slot(
                             inputs.value(louvers.get(), "width").orElseThrow(),
                             inputs.value(louvers.get(), "length").orElseThrow(),
                             wall,
-                            Openings.SHARP_EDGE)
+                            discharge("centerTube.louvers", Openings.SHARP_EDGE))
                     .parallelOf(open * inputs.value(louvers.get(), "count").orElseThrow());
         }
-        return leaveOut(FilterPart.TUBE_OPENINGS);
+        double diameter = read.size("centerTube.holes.diameter");
+        OptionalDouble count = read.stated("centerTube.holes.count");
+        return Openings.hole(diameter, wall, discharge("centerTube.holes", Openings.SHARP_EDGE))
+                .parallelOf(open * (count.isPresent() ? count.getAsDouble() : usualHoles(diameter)));
+    }
+
+    private double usualHoles(double diameter) {
+        double tube = Math.PI * sizes.tube() * tubeLength();
+        return read.size("centerTube.holes.count", tube / (Math.PI / 4 * diameter * diameter));
+    }
+
+    private double tubeLength() {
+        OptionalDouble own = read.stated("centerTube.length");
+        return own.isPresent() ? own.getAsDouble() : sizes.elementLength();
     }
 
     private AdditiveLaw centerTube() {
-        Optional<Section> tube = sheet.section("centerTube");
-        OptionalDouble bore =
-                tube.map(section -> inputs.value(section, "insideDiameter")).orElse(OptionalDouble.empty());
-        OptionalDouble own =
-                tube.map(section -> inputs.value(section, "length")).orElse(OptionalDouble.empty());
-        OptionalDouble length = own.isPresent()
-                ? own
-                : sheet.section("element")
-                        .map(section -> inputs.value(section, "length"))
-                        .orElse(OptionalDouble.empty());
-        if (bore.isEmpty() || length.isEmpty()) {
-            return leaveOut(FilterPart.CENTER_TUBE);
-        }
-        return Passages.collectingTube(bore.getAsDouble(), length.getAsDouble());
+        return read.present("centerTube") ? Passages.collectingTube(sizes.tube(), tubeLength()) : AdditiveLaw.NONE;
     }
 
     private AdditiveLaw outletBore() {
-        Optional<Section> bore = sheet.section("basePlate").flatMap(section -> section.section("outletBore"));
-        if (bore.isEmpty() || !bore.get().has("diameter")) {
-            return leaveOut(FilterPart.OUTLET_BORE);
+        if (!read.present("basePlate.outletBore")) {
+            return AdditiveLaw.NONE;
         }
         return Openings.hole(
-                inputs.value(bore.get(), "diameter").orElseThrow(),
-                inputs.valueOr(bore.get(), "length", 0),
-                Openings.SHORT_TUBE);
+                outletDiameter(),
+                read.size("basePlate.outletBore.length"),
+                discharge("basePlate.outletBore", Openings.SHORT_TUBE));
     }
 
-    private AdditiveLaw leaveOut(FilterPart part) {
-        leftOut.add(part);
-        return AdditiveLaw.NONE;
+    private double outletDiameter() {
+        String path = "basePlate.outletBore.diameter";
+        Optional<Double> thread =
+                read.section("basePlate").flatMap(plate -> plate.text("thread")).flatMap(ThreadText::nominal);
+        if (read.stated(path).isPresent() || thread.isEmpty()) {
+            return size(path);
+        }
+        return read.usual(
+                path, TypicalFilter.of("basePlate.outletBore.boreOfThread").times(thread.get()));
     }
 }

@@ -38,16 +38,7 @@ final class MediumBuilder {
         this.medium = medium;
         this.bench = bench;
         this.inputs = inputs;
-        family = medium.choice("family").map(MediumBuilder::family);
-    }
-
-    private static FiberFamily family(String word) {
-        return switch (word) {
-            case "cellulose" -> FiberFamily.CELLULOSE;
-            case "blend" -> FiberFamily.BLEND;
-            case "glass" -> FiberFamily.GLASS_MICROFIBER;
-            default -> throw new IllegalArgumentException("unknown fiber family " + word);
-        };
+        family = medium.choice("family").map(FamilyWord::family);
     }
 
     /** Thickness [m]: read, or the typical one of the family where asked for, or where the pleats need one. */

@@ -8,11 +8,11 @@ import org.coldpleat.model.evidence.ValueCombination;
 import org.coldpleat.model.flow.AdditiveLaw;
 import org.coldpleat.model.flow.Openings;
 import org.coldpleat.model.resolve.input.Inputs;
+import org.coldpleat.model.typical.TypicalFilter;
 import org.coldpleat.model.valve.SpringValve;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
-import org.coldpleat.shared.source.Provenance;
 import org.coldpleat.shared.source.Source;
 
 /** Makes a bypass valve from its rows in a sheet. */
@@ -24,16 +24,6 @@ public final class ValveBuilder {
     /** Viscosity at which a leak is stated [Pa s]: hot oil. */
     @Source("common practice, no source")
     private static final double LEAK_VISCOSITY = 0.010;
-
-    /** Seat, spring rate and lift of a common valve, taken with a wide band where the sheet has none. */
-    @Source("common practice, no source")
-    private static final double COMMON_SEAT = 0.0145;
-
-    @Source("common practice, no source")
-    private static final double COMMON_SPRING_RATE = 1700;
-
-    @Source("common practice, no source")
-    private static final double COMMON_LIFT = 0.0028;
 
     private ValveBuilder() {}
 
@@ -52,40 +42,80 @@ public final class ValveBuilder {
         return members.isEmpty() ? Optional.empty() : Optional.of(ValueCombination.combine(kind, members));
     }
 
-    /** The valve of a section and of a scale test; empty if neither gives an opening pressure. */
-    public static Optional<SpringValve> valve(
+    /** The valve of a section and of a scale test; where neither gives an opening pressure, the usual one. */
+    static SpringValve valveOrUsual(
             Section section, Inputs inputs, double flowForceFactor, Optional<ScaleTest.Result> scale) {
-        Optional<Measured> opening = orScale(
-                section,
-                inputs,
-                "openingPressure",
-                Kind.PRESSURE_DIFFERENCE,
-                scale.flatMap(one -> one.opening().value()));
-        if (opening.isEmpty()) {
-            return Optional.empty();
-        }
-        double pressure = opening.get().value();
-        double seat = orCommon(section, inputs, "seatDiameter", Kind.LENGTH, COMMON_SEAT, 0.1);
+        return valve(section, inputs, flowForceFactor, scale)
+                .orElseGet(() -> valve(
+                        section,
+                        inputs,
+                        flowForceFactor,
+                        scale,
+                        inputs.following(
+                                section.pathOf("openingPressure"),
+                                TypicalFilter.of("bypass.openingPressure").measured(),
+                                "assumption.usualOpening")));
+    }
+
+    /** A usual valve, for a sheet that does not tell of one at a path. */
+    static SpringValve usual(String path, Inputs inputs, double flowForceFactor) {
+        double pressure = inputs.following(
+                path + ".openingPressure",
+                TypicalFilter.of("bypass.openingPressure").measured(),
+                "assumption.usualOpening");
+        return new SpringValve(
+                pressure,
+                usual(path, inputs, "seatDiameter"),
+                usual(path, inputs, "springRate"),
+                usual(path, inputs, "maximumLift"),
+                1,
+                SpringValve.CURTAIN_DISCHARGE,
+                AdditiveLaw.NONE,
+                0,
+                flowForceFactor,
+                pressure);
+    }
+
+    private static double usual(String path, Inputs inputs, String key) {
+        return inputs.following(
+                path + "." + key, TypicalFilter.of("bypass." + key).measured(), "assumption.commonValve");
+    }
+
+    /** The valve of a section and of a scale test; empty if neither gives an opening pressure. */
+    private static Optional<SpringValve> valve(
+            Section section, Inputs inputs, double flowForceFactor, Optional<ScaleTest.Result> scale) {
+        return orScale(
+                        section,
+                        inputs,
+                        "openingPressure",
+                        Kind.PRESSURE_DIFFERENCE,
+                        scale.flatMap(one -> one.opening().value()))
+                .map(opening -> valve(section, inputs, flowForceFactor, scale, opening.value()));
+    }
+
+    private static SpringValve valve(
+            Section section, Inputs inputs, double flowForceFactor, Optional<ScaleTest.Result> scale, double pressure) {
+        double seat = orUsual(section, inputs, "seatDiameter");
         double rate = orScale(
                         section, inputs, "springRate", Kind.SPRING_RATE, scale.flatMap(ScaleTest.Result::springRate))
                 .map(Measured::value)
-                .orElseGet(() -> orCommon(section, inputs, "springRate", Kind.SPRING_RATE, COMMON_SPRING_RATE, 0.4));
+                .orElseGet(() -> orUsual(section, inputs, "springRate"));
         double curtain = section.choice("form").filter("leaf"::equals).isPresent() ? LEAF_CURTAIN : 1;
         double lift = inputs.value(section, "maximumLift")
                 .orElseGet(() -> liftFromArea(section, inputs, curtain * Math.PI * seat));
         double leak = inputs.valueOr(section, "leak", 0) * LEAK_VISCOSITY / (pressure / 2);
         double closing = Math.min(pressure, closing(section, inputs, pressure, scale));
-        return Optional.of(new SpringValve(
+        return new SpringValve(
                 pressure,
                 seat,
                 rate,
                 lift,
                 curtain,
-                SpringValve.CURTAIN_DISCHARGE,
+                inputs.valueOr(section, "dischargeCoefficient", SpringValve.CURTAIN_DISCHARGE),
                 port(section, inputs),
                 leak,
                 flowForceFactor,
-                closing));
+                closing);
     }
 
     /** Stated value, or where the scale speaks too both put together as one unknown. */
@@ -114,25 +144,20 @@ public final class ValveBuilder {
     private static double liftFromArea(Section section, Inputs inputs, double edge) {
         return inputs.value(section, "fullFlowArea").isPresent()
                 ? inputs.value(section, "fullFlowArea").getAsDouble() / edge
-                : orCommon(section, inputs, "maximumLift", Kind.LENGTH, COMMON_LIFT, 0.25);
+                : usual(section.path(), inputs, "maximumLift");
     }
 
     private static AdditiveLaw port(Section section, Inputs inputs) {
         return inputs.value(section, "portDiameter").isPresent()
                 ? Openings.hole(
-                        inputs.value(section, "portDiameter").getAsDouble(),
-                        inputs.valueOr(section, "portLength", 0),
-                        Openings.SHARP_EDGE)
+                                inputs.value(section, "portDiameter").getAsDouble(),
+                                inputs.valueOr(section, "portLength", 0),
+                                inputs.valueOr(section, "portDischargeCoefficient", Openings.SHARP_EDGE))
+                        .parallelOf(inputs.valueOr(section, "portCount", 1))
                 : AdditiveLaw.NONE;
     }
 
-    private static double orCommon(
-            Section section, Inputs inputs, String key, Kind kind, double common, double lnSigma) {
-        return inputs.measured(section, key)
-                .orElseGet(() -> inputs.assumed(
-                        section.pathOf(key),
-                        Measured.factor(kind, common, lnSigma, Provenance.GUESSED),
-                        "assumption.commonValve"))
-                .value();
+    private static double orUsual(Section section, Inputs inputs, String key) {
+        return inputs.measured(section, key).map(Measured::value).orElseGet(() -> usual(section.path(), inputs, key));
     }
 }

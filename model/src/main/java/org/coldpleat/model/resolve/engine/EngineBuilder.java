@@ -28,11 +28,18 @@ public final class EngineBuilder {
         for (Section section : engine.sections("reliefValves")) {
             reliefs.add(relief(section, inputs));
         }
-        GalleryBuilder.Built gallery =
-                GalleryBuilder.gallery(engine.section("gallery").orElseThrow(), pump, turns, oil, inputs);
+        GalleryBuilder.Built gallery = GalleryBuilder.gallery(engine, pump, turns, oil, inputs);
         Optional<SpringValve> block =
                 engine.section("blockBypass").flatMap(section -> ValveBuilder.valve(section, inputs, 0));
-        return new EngineModel(pump, reliefs, gallery.gallery(), block, turns, gallery.laminarShare());
+        return new EngineModel(
+                pump,
+                reliefs,
+                gallery.gallery(),
+                block,
+                turns,
+                inputs.constant("engine.metalLeadSoaked"),
+                inputs.constant("engine.metalLeadRunning"),
+                gallery.laminarShare());
     }
 
     private static Pump pump(Section section, Lubricant oil, Inputs inputs) {

@@ -6,10 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.coldpleat.model.circuit.Bearings;
 import org.coldpleat.model.circuit.Gallery;
-import org.coldpleat.model.circuit.GalleryFromBearings;
-import org.coldpleat.model.circuit.GalleryFromBearings.BearingGroup;
 import org.coldpleat.model.circuit.GalleryFromHotReading;
-import org.coldpleat.model.circuit.GroovedBearing;
 import org.coldpleat.model.circuit.Pump;
 import org.coldpleat.model.circuit.Restrictor;
 import org.coldpleat.model.flow.AdditiveLaw;
@@ -27,7 +24,10 @@ import org.coldpleat.shared.source.Source;
 final class GalleryBuilder {
     /** Share of the oil that goes through bearings where it is asked for as typical [1]. */
     @Source("common practice, no source: 30 to 90 % from jet-rich to plain galleries")
-    private static final double[] TYPICAL_BEARING_SHARE = {0.3, 0.9};
+    private static final Measured TYPICAL_BEARING_SHARE = Measured.between(Kind.FRACTION, 0.3, 0.9, Provenance.TYPICAL);
+
+    /** Least share of the bearings that a draw may come to [1]. */
+    private static final double LEAST_BEARING_SHARE = 0.01;
 
     /** Bore and length of a jet where a hot reading states none [m]. */
     @Source("common practice, no source")
@@ -46,9 +46,10 @@ final class GalleryBuilder {
      */
     record Built(Gallery gallery, OptionalDouble laminarShare) {}
 
-    static Built gallery(Section section, Pump pump, double turns, Lubricant oil, Inputs inputs) {
+    static Built gallery(Section engine, Pump pump, double turns, Lubricant oil, Inputs inputs) {
+        Section section = engine.section("gallery").orElseThrow();
         double series = passageResistance(section, inputs);
-        Bearings bearings = bearings(section, turns, inputs);
+        Bearings bearings = FilmBuilder.bearings(section, pump.displacement() * turns, turns, inputs);
         Optional<Section> reading = section.section("hotReading");
         if (reading.isPresent()) {
             GalleryFromHotReading.Resolved resolved = hotReading(
@@ -71,7 +72,7 @@ final class GalleryBuilder {
                 bearings.conductance() + gaps,
                 bearings.sideFlow(),
                 bearings.friction(),
-                bearings.heatLoss(),
+                bearings.metalConductance(),
                 bearings.filmPosition());
         return new Built(new Gallery(series, all, restrictors), OptionalDouble.empty());
     }
@@ -88,18 +89,29 @@ final class GalleryBuilder {
                 orCommon(reading, "jetLength", COMMON_JET_LENGTH, inputs),
                 Openings.SHORT_TUBE);
         return new GalleryFromHotReading(
-                pressure, temperature, speed, flow, bearingShare(reading, inputs), jet, 0, series, habits);
+                pressure,
+                temperature,
+                speed,
+                flow,
+                bearingShare(reading, pump, turns, oil, inputs),
+                jet,
+                0,
+                series,
+                inputs.constant("engine.metalLeadAtReading"),
+                habits);
     }
 
-    private static double bearingShare(Section reading, Inputs inputs) {
-        double share = inputs.measured(reading, "bearingShare")
-                .orElseGet(() -> inputs.assumed(
-                        reading.pathOf("bearingShare"),
-                        Measured.between(
-                                Kind.FRACTION, TYPICAL_BEARING_SHARE[0], TYPICAL_BEARING_SHARE[1], Provenance.TYPICAL),
-                        "assumption.bearingShare"))
-                .value();
-        return Math.min(1, share);
+    private static double bearingShare(Section reading, Pump pump, double turns, Lubricant oil, Inputs inputs) {
+        Optional<Measured> stated = reading.quantity("bearingShare");
+        Optional<Measured> told =
+                TwoReadings.bearingShare(reading, pump, turns, oil, stated.orElse(TYPICAL_BEARING_SHARE));
+        double share = told.isPresent()
+                ? inputs.derived(reading.pathOf("bearingShare"), told.get())
+                : inputs.measured(reading, "bearingShare")
+                        .orElseGet(() -> inputs.assumed(
+                                reading.pathOf("bearingShare"), TYPICAL_BEARING_SHARE, "assumption.bearingShare"))
+                        .value();
+        return Math.min(1, Math.max(LEAST_BEARING_SHARE, share));
     }
 
     private static double orCommon(Section reading, String key, double common, Inputs inputs) {
@@ -126,43 +138,5 @@ final class GalleryBuilder {
     private static AdditiveLaw bore(Section passage, String bore, String length, Inputs inputs) {
         return Openings.hole(
                 inputs.value(passage, bore).orElseThrow(), inputs.valueOr(passage, length, 0), Openings.SHORT_TUBE);
-    }
-
-    /** Bearings with side flow and friction counted per turn of the pump. */
-    private static Bearings bearings(Section section, double turns, Inputs inputs) {
-        Optional<Section> film = section.section("film");
-        double heatLoss =
-                film.map(below -> inputs.valueOr(below, "heatLoss", 0)).orElse(0.0);
-        double stated =
-                film.map(below -> inputs.valueOr(below, "dissipation", 0)).orElse(0.0);
-        double weight = film.filter(below -> below.has("weight"))
-                .map(below -> inputs.value(below, "weight").orElseThrow())
-                .orElseGet(() -> inputs.constant("engine.filmWeight"));
-        List<BearingGroup> groups = new ArrayList<>();
-        for (Section bearing : section.sections("bearings")) {
-            groups.add(group(bearing, inputs));
-        }
-        Bearings geometry = groups.isEmpty()
-                ? new Bearings(0, 0, 0, heatLoss, weight)
-                : new GalleryFromBearings(0, groups, List.of(), heatLoss, weight)
-                        .resolve()
-                        .bearings();
-        double friction = stated > 0 ? stated : geometry.friction();
-        double sideFlow = geometry.sideFlow() + inputs.valueOr(section, "sideFlow", 0);
-        boolean known = friction > 0;
-        return new Bearings(
-                geometry.conductance(), sideFlow / turns, friction / (turns * turns), heatLoss, known ? weight : 0);
-    }
-
-    private static BearingGroup group(Section bearing, Inputs inputs) {
-        double land = inputs.value(bearing, "landLength").orElseThrow();
-        GroovedBearing one = new GroovedBearing(
-                inputs.value(bearing, "diameter").orElseThrow(),
-                inputs.value(bearing, "radialClearance").orElseThrow(),
-                land,
-                Math.min(0.98, inputs.valueOr(bearing, "eccentricity", 0.6)));
-        boolean pumps = bearing.flag("sideFlow").orElse(false);
-        double width = inputs.valueOr(bearing, "width", 2 * land);
-        return new BearingGroup(one, inputs.valueOr(bearing, "count", 1), pumps ? width : 0);
     }
 }

@@ -6,10 +6,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.coldpleat.model.oil.Anchor;
 import org.coldpleat.model.oil.Oil;
+import org.coldpleat.model.oil.OilBase;
+import org.coldpleat.model.oil.OilBlend;
 import org.coldpleat.model.oil.OilResolver;
 import org.coldpleat.model.oil.OilSpec;
 import org.coldpleat.model.oil.StatedIndex;
-import org.coldpleat.model.oil.grade.SaeGrade;
+import org.coldpleat.model.oil.grade.ViscosityGrade;
 import org.coldpleat.model.resolve.input.Inputs;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.quantity.Measured;
@@ -39,12 +41,25 @@ public final class OilBuilder {
                 Inputs.number(inputs.folded(oil, "densityTemperature")).orElse(DENSITY_TEMPERATURE),
                 Inputs.number(inputs.folded(oil, "pourPoint")),
                 grade(oil),
-                index(oil, inputs));
+                index(oil, inputs),
+                base(oil));
     }
 
-    /** The oil on its curve. */
+    /** The oil of a case on its curve, with what was poured into it. */
     public static Oil oil(Section section, Inputs inputs) {
-        return OilResolver.resolve(spec(section, inputs)).orThrow();
+        Oil main = OilResolver.resolve(spec(section, inputs)).orThrow();
+        return section.section("topUp")
+                .map(other -> blend(
+                                main,
+                                OilResolver.resolve(spec(other, inputs)).orThrow(),
+                                inputs.folded(other, "share").orElseThrow())
+                        .oil())
+                .orElse(main);
+    }
+
+    /** An oil with another one poured into it, of which the share [1] of the whole is known. */
+    public static OilBlend blend(Oil main, Oil added, Measured share) {
+        return new OilBlend(main, added, share.value(), share.standardUncertainty());
     }
 
     /** The oil moved off its curve by a number of standard deviations if the build moves it. */
@@ -52,8 +67,12 @@ public final class OilBuilder {
         return oil.shifted(inputs.constant("oil.coldCurve"));
     }
 
-    private static Optional<SaeGrade> grade(Section oil) {
-        return oil.text("grade").flatMap(SaeGrade::parse);
+    private static Optional<ViscosityGrade> grade(Section oil) {
+        return oil.text("grade").flatMap(ViscosityGrade::parse);
+    }
+
+    private static Optional<OilBase> base(Section oil) {
+        return oil.choice("base").map(word -> word.equals("synthetic") ? OilBase.SYNTHETIC : OilBase.MINERAL);
     }
 
     private static Optional<StatedIndex> index(Section oil, Inputs inputs) {

@@ -119,6 +119,18 @@ public final class Inputs {
         return take(path, value, code);
     }
 
+    /**
+     * A value that is not in the file but stands in for one and may follow other values of the build: what moves is the
+     * factor on it.
+     */
+    public double following(String path, Measured value, String code) {
+        Measured known = complete(path, value);
+        note(path, candidate, known, false);
+        noteAssumption(path, known, code);
+        Double to = moved.get(path);
+        return to == null ? value.value() : value.value() * to / known.value();
+    }
+
     /** Notes a stand-in value whose spread enters the result through another unknown. */
     public void noteAssumption(String path, Measured value, String code) {
         if (keepsLedger) {

@@ -13,7 +13,6 @@ import org.coldpleat.model.certainty.Variants;
 import org.coldpleat.model.circuit.ClosedForms;
 import org.coldpleat.model.circuit.Relief;
 import org.coldpleat.model.loading.BlockingLaw;
-import org.coldpleat.model.loading.CaptureEstimate;
 import org.coldpleat.model.loading.Iso4406;
 import org.coldpleat.model.loading.LoadingFactor;
 import org.coldpleat.model.loading.service.DutyCycle;
@@ -73,23 +72,21 @@ public final class ServiceAnalyzer {
     public ServiceResult.Candidate analyze() {
         var sheet = resolved.sheet(position);
         Optional<CapacityBuilder.Blocking> blocking = CapacityBuilder.blocking(sheet, resolved.measured(position));
-        if (blocking.isEmpty()) {
-            return notComputed(ServiceResult.Status.NO_CAPACITY, "service.noCapacity");
-        }
-        Optional<CaptureEstimate> capture = CapacityBuilder.capture(sheet);
-        if (capture.isEmpty()) {
-            return notComputed(ServiceResult.Status.NO_RATING, "service.noRating");
-        }
-        notices.addAll(blocking.get().notices());
-        notices.addAll(capture.get().notices(candidate.name(), cycle.sizes().finest()));
-        BlockingLaw middle = blocking.get().law();
-        law = Optional.of(middle);
-        double sigma = Math.hypot(blocking.get().lnSigma(), cycle.dirtLnSigma());
         OptionalDouble hotRatio = model.openingRatio(cycle.running(), cycle.oilTemperature());
         OptionalDouble coldRatio = cycle.starts()
                 .map(one -> model.openingRatio(one.operatingState(), one.winterStart()))
                 .orElse(OptionalDouble.empty());
-        ServicePlan plan = model.plan(middle, capture.get().likely(), hotRatio);
+        if (blocking.isEmpty()) {
+            return notComputed(hotRatio, coldRatio);
+        }
+        CapacityBuilder.Capture capture = CapacityBuilder.capture(sheet);
+        notices.addAll(blocking.get().notices());
+        notices.addAll(capture.notices(candidate.name(), cycle.sizes().finest()));
+        BlockingLaw middle = blocking.get().law();
+        law = Optional.of(middle);
+        double sigma = Math.hypot(
+                Math.hypot(blocking.get().lnSigma(), cycle.dirtLnSigma()), captureLnSigma(capture, middle, hotRatio));
+        ServicePlan plan = model.plan(middle, capture.estimate().likely(), hotRatio);
         double[] stops =
                 DoubleStream.concat(hotRatio.stream(), coldRatio.stream()).toArray();
         ServiceCourse course = ServiceLife.run(plan, stops);
@@ -135,11 +132,29 @@ public final class ServiceAnalyzer {
                 error);
     }
 
-    private ServiceResult.Candidate notComputed(ServiceResult.Status status, String code) {
-        notices.add(Notice.of(code, Severity.WARNING, candidate.name()));
-        ServiceResult.Factor none = new ServiceResult.Factor(OptionalDouble.empty(), OptionalDouble.empty());
+    /** Without a law of loading there are no hours; at which ratio the valve opens is known all the same. */
+    private ServiceResult.Candidate notComputed(OptionalDouble hotRatio, OptionalDouble coldRatio) {
+        notices.add(Notice.of("service.noCapacity", Severity.WARNING, candidate.name()));
         return new ServiceResult.Candidate(
-                candidate.name(), status, List.of(), Optional.empty(), Optional.empty(), none, none, 0, 0);
+                candidate.name(),
+                ServiceResult.Status.NO_CAPACITY,
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                new ServiceResult.Factor(hotRatio, closedHot()),
+                new ServiceResult.Factor(coldRatio, closedCold()),
+                0,
+                0);
+    }
+
+    /** Standard uncertainty that typical capture brings to the logarithm of the dirt an element takes in an hour [1]. */
+    private double captureLnSigma(CapacityBuilder.Capture capture, BlockingLaw middle, OptionalDouble hotRatio) {
+        double[] rates = capture.ends().stream()
+                .map(curve ->
+                        ServiceLife.run(model.plan(middle, curve, hotRatio)).last())
+                .mapToDouble(last -> last.retained() / last.time())
+                .toArray();
+        return rates.length == 0 ? 0 : Math.log(rates[1] / rates[0]) / (2 * COVERAGE_95);
     }
 
     private static BlockingLaw scaled(BlockingLaw law, double logFactor) {

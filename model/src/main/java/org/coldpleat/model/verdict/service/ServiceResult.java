@@ -33,10 +33,8 @@ public record ServiceResult(
         HORIZON,
         /** Computed until the element resisted thirty times its clean value. */
         ELEMENT_LIMIT,
-        /** Not computed: neither a usable capacity nor a fiber family. */
-        NO_CAPACITY,
-        /** Not computed: no rating that says what the medium catches. */
-        NO_RATING
+        /** Not computed: the clean element already takes more than its capacity test ended with. */
+        NO_CAPACITY
     }
 
     /**

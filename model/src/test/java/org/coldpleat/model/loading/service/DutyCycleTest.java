@@ -28,7 +28,11 @@ class DutyCycleTest {
                     - {name: running, speed: 3000 rpm}
                 candidates:
                   - name: Gray can
+                    outside: {present: false}
+                    basePlate: {inletHoles: {present: false}, outletBore: {present: false}}
                     antiDrainFlap: {present: false}
+                    centerTube: {present: false}
+                    pleats: {present: false}
                     bypass: {position: dome, openingPressure: 157 kPa}
                     medium:
                       family: cellulose

@@ -31,6 +31,7 @@ class BenchEvidenceTest {
         return Cases.stand("5 L/min") + """
                 candidates:
                   - name: A
+                    outside: {present: false}
                     antiDrainFlap: {present: false}
                     bypass: {position: dome, openingPressure: 14 to 18 psi, seatDiameter: 15.2 mm}
                     basePlate:
@@ -38,7 +39,7 @@ class BenchEvidenceTest {
                       inletHoles: {count: 8, diameter: 6.1 mm}
                       outletBore: {diameter: 17.5 mm, length: 16 mm}
                     centerTube: {insideDiameter: 31 mm, wallThickness: 0.4 mm, length: 60 mm, holes: {count: 64, diameter: 4.1 mm}}
-                    pleats: {count: 55, depth: 14 mm, height: 60 mm}
+                    pleats: {present: false, count: 55, depth: 14 mm, height: 60 mm}
                     medium: {thickness: 0.8 mm, basisWeight: 150 g/m2, fiberDensity: 1500 kg/m3%s}
                 %s
                 """.formatted(medium, tests);
@@ -313,6 +314,31 @@ class BenchEvidenceTest {
                 "formatVersion: 1\ntitle: Leak\n" + engine + candidate.substring(candidate.indexOf("candidates:"));
         assertEquals(0.8, refillDelay(sheet.formatted("30 h")), 0.8e-9);
         assertEquals(0.2, refillDelay(sheet.formatted("5 h")), 0.2e-9);
+    }
+
+    /** Made from the model: the drops of the filter with its pack as it is and three times as tight. */
+    @Test
+    void usedElementTellsItsLoadingFactor() {
+        ResolvedCase truth = Cases.resolve(filter(", resistance: 5e7 1/m", ""));
+        var filter = truth.candidates().get(0).filter().withoutBypass();
+        var oil = truth.shared().oil();
+        double flow = 10 / 6e4;
+        double fresh = filter.solve(flow, oil.at(333.15)).totalDrop();
+        double used = filter.withElementResistance(3 * filter.elementResistance())
+                .solve(flow, oil.at(333.15))
+                .totalDrop();
+        String text = String.format(
+                java.util.Locale.ROOT,
+                "    tests:%n      usedElement: {newDrop: %.6f Pa, usedDrop: %.6f Pa, flow: 10 L/min, temperature: 60 °C}%n",
+                fresh,
+                used);
+        var values = evidence(filter(", resistance: 5e7 1/m", text))
+                .test("usedElement")
+                .orElseThrow()
+                .values();
+        assertEquals(used / fresh, values.get(0).value().value(), 1e-6);
+        assertEquals(3, values.get(1).value().value(), 1e-6);
+        assertTrue(values.get(1).value().halfWidth() > values.get(0).value().halfWidth());
     }
 
     private static double refillDelay(String text) {

@@ -35,6 +35,7 @@ public final class FieldCatalog {
                     "pleats",
                     "medium",
                     "tests",
+                    "partCurves",
                     "photographs",
                     "construction"),
             "candidates.outside",

@@ -34,9 +34,7 @@ final class CandidateChecks {
         candidate
                 .section("pleats")
                 .ifPresent(pleats -> element.ifPresent(pack -> fits(pleats, "height", pack, "length")));
-        boolean pushed =
-                candidate.section("tests").map(tests -> tests.has("scaleTest")).orElse(false);
-        candidate.section("bypass").ifPresent(valve -> bypass(valve, blockValve, pushed));
+        candidate.section("bypass").ifPresent(valve -> bypass(valve, blockValve));
         new TestChecks(checks).check(candidate);
         candidate.section("medium").ifPresent(this::medium);
     }
@@ -70,7 +68,7 @@ final class CandidateChecks {
         }
     }
 
-    private void bypass(Section valve, boolean blockValve, boolean pushed) {
+    private void bypass(Section valve, boolean blockValve) {
         String position = valve.choice("position").orElse("");
         if (position.equals("none") || position.equals("block")) {
             List<String> given = new ArrayList<>(valve.keys());
@@ -83,14 +81,11 @@ final class CandidateChecks {
         if (position.equals("block") && !blockValve) {
             checks.atKey(valve, "position", "case.blockValveMissing");
         }
-        if ((position.equals("dome") || position.equals("base")) && !valve.has("openingPressure") && !pushed) {
-            checks.at(valve, "case.openingMissing", position);
-        }
         checks.closesBelowOpening(valve);
     }
 
     private void medium(Section medium) {
-        medium.section("capacity").ifPresent(capacity -> capacity(capacity, medium));
+        medium.section("capacity").ifPresent(this::capacity);
         medium.section("strip").ifPresent(this::strip);
         medium.section("airTest").ifPresent(test -> {
             boolean flowAndArea = test.has("flow") && test.has("area");
@@ -111,7 +106,7 @@ final class CandidateChecks {
         }
     }
 
-    private void capacity(Section capacity, Section medium) {
+    private void capacity(Section capacity) {
         if (capacity.has("mass") && capacity.has("perArea")) {
             checks.atKey(capacity, "perArea", "duty.capacityTwice");
         } else if (!capacity.has("mass") && !capacity.has("perArea")) {
@@ -119,9 +114,6 @@ final class CandidateChecks {
         } else if (capacity.has("mass")
                 && !(capacity.has("terminalPressureDrop") && capacity.has("atFlow") && capacity.has("viscosity"))) {
             checks.atKey(capacity, "mass", "duty.capacityIncomplete");
-        }
-        if (capacity.typicalAsked("perArea") && !medium.has("family")) {
-            checks.atKey(capacity, "perArea", "duty.capacityNoFamily");
         }
     }
 

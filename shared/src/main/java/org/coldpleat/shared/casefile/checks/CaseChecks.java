@@ -25,7 +25,10 @@ public final class CaseChecks {
         if (!root.has("flowStand") && !root.has("engine")) {
             problems.add(root.place().key("flowStand"), root.line(), root.column(), "case.noCircuit");
         }
-        root.section("oil").ifPresent(this::oil);
+        root.section("oil").ifPresent(oil -> {
+            oil(oil);
+            oil.section("topUp").ifPresent(this::oil);
+        });
         root.section("flowStand").ifPresent(stand -> uniqueNames(stand.sections("states")));
         root.section("engine").ifPresent(this::engine);
         root.section("temperatures").ifPresent(this::temperatures);
@@ -114,20 +117,28 @@ public final class CaseChecks {
 
     private void engine(Section engine) {
         uniqueNames(engine.sections("states"));
-        engine.sections("reliefValves").forEach(this::relief);
+        needed(engine, engine.has("kind") ? List.of("displacement") : List.of("pump", "gallery", "states"));
+        engine.sections("reliefValves").forEach(valve -> {
+            needed(valve, engine.has("kind") ? List.of() : List.of("senses", "openingPressure"));
+            relief(valve);
+        });
         engine.section("pump").ifPresent(pump -> {
             if (pump.has("displacement") && pump.has("deliveries")) {
                 atKey(pump, "deliveries", "case.pumpTwice");
-            } else if (!pump.has("displacement") && !pump.has("deliveries")) {
+            } else if (!pump.has("displacement") && !pump.has("deliveries") && !engine.has("kind")) {
                 at(pump, "case.pumpUnknown");
             } else if (pump.has("slip") && pump.has("deliveries")) {
                 atKey(pump, "slip", "case.slipWithDeliveries");
             }
         });
         engine.section("gallery").ifPresent(gallery -> {
-            if (!gallery.has("hotReading") && !gallery.has("passages") && !gallery.has("bearings")) {
+            if (!gallery.has("hotReading")
+                    && !gallery.has("passages")
+                    && !gallery.has("bearings")
+                    && !engine.has("kind")) {
                 at(gallery, "case.galleryUnknown");
             }
+            gallery.section("hotReading").ifPresent(reading -> needed(reading, readingOf(engine, reading)));
             passage(gallery);
         });
         engine.section("blockBypass").ifPresent(valve -> {
@@ -136,6 +147,28 @@ public final class CaseChecks {
             }
             closesBelowOpening(valve);
         });
+    }
+
+    /** What a hot reading cannot be without; that of a known kind of engine may tell jets alone. */
+    private static List<String> readingOf(Section engine, Section reading) {
+        if (!engine.has("kind")) {
+            return List.of("pressure", "temperature", "speed");
+        }
+        return reading.has("speed") || reading.has("temperature") || reading.has("minimum")
+                ? List.of("pressure")
+                : List.of();
+    }
+
+    private void needed(Section section, List<String> keys) {
+        keys.stream()
+                .filter(key -> !section.has(key))
+                .forEach(key -> problems.add(
+                        section.place().key(key),
+                        section.line(),
+                        section.column(),
+                        "key.missing",
+                        key,
+                        section.description(key)));
     }
 
     private void passage(Section gallery) {

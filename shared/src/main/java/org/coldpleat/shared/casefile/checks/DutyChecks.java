@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.coldpleat.shared.casefile.Months;
 import org.coldpleat.shared.casefile.Section;
+import org.coldpleat.shared.casefile.TypicalStates;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.quantity.NearestWord;
 
@@ -43,8 +44,12 @@ final class DutyChecks {
     private void state(Section section, Section root, String setting) {
         List<String> known = new ArrayList<>();
         root.section(setting)
-                .ifPresent(one -> one.sections("states")
-                        .forEach(state -> state.text("name").ifPresent(known::add)));
+                .ifPresent(one -> known.addAll(
+                        setting.equals("engine")
+                                ? TypicalStates.of(one)
+                                : one.sections("states").stream()
+                                        .flatMap(state -> state.text("name").stream())
+                                        .toList()));
         section.text("state").filter(name -> !known.contains(name)).ifPresent(name -> {
             Optional<String> near = NearestWord.to(name, known);
             String all = String.join(", ", known);

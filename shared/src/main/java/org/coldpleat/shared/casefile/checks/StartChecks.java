@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.coldpleat.shared.casefile.Section;
+import org.coldpleat.shared.casefile.TypicalStates;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.quantity.NearestWord;
 
@@ -23,17 +24,17 @@ final class StartChecks {
             checks.at(start, "start.noEngine");
         }
         List<String> states = new ArrayList<>();
-        engine.ifPresent(one ->
-                one.sections("states").forEach(state -> state.text("name").ifPresent(states::add)));
+        engine.map(TypicalStates::of).ifPresent(states::addAll);
         checks.uniqueNames(start.sections("schedules"));
         start.sections("schedules").forEach(schedule -> schedule(schedule, engine, states));
         temperatures(start, root);
         Optional<Section> trace = start.section("trace");
         trace.ifPresent(this::trace);
-        if (!start.has("trace") && !start.has("thermal")) {
+        boolean typical = engine.map(one -> one.has("kind")).orElse(false);
+        if (!start.has("trace") && !start.has("thermal") && !typical) {
             checks.at(start, "start.noHeat");
         }
-        start.section("thermal").ifPresent(thermal -> thermal(thermal, start.has("trace"), states));
+        start.section("thermal").ifPresent(thermal -> thermal(thermal, start.has("trace") || typical, states));
     }
 
     private void schedule(Section schedule, Optional<Section> engine, List<String> states) {

@@ -102,7 +102,7 @@ final class TestChecks {
         String position = candidate
                 .section("bypass")
                 .flatMap(valve -> valve.choice("position"))
-                .orElse("none");
+                .orElse("dome");
         if (!position.equals("dome") && !position.equals("base")) {
             checks.at(test, "case.scaleWithoutValve");
         }

@@ -125,7 +125,7 @@ public final class CaseWalker {
         return switch (schema.type()) {
             case QUANTITY -> quantities.entry(tree, schema, place, provenance);
             case SECTION -> {
-                if (tree instanceof Keys keys) {
+                if (SectionForms.plain(tree, schema) instanceof Keys keys) {
                     yield nothing.withSection(section(keys, schema, place, provenance, before.flatMap(Entry::section)));
                 }
                 wrongType(

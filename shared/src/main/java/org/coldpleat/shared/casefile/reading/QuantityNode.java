@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.coldpleat.shared.casefile.Entry;
 import org.coldpleat.shared.casefile.FileProblems;
 import org.coldpleat.shared.casefile.Place;
@@ -21,9 +22,11 @@ import org.coldpleat.shared.quantity.QuantityText;
 import org.coldpleat.shared.quantity.Spread;
 import org.coldpleat.shared.source.Provenance;
 
-/** Reads what stands in place of a quantity: a text, a list of readings, a group of keys, or the word typical. */
+/** Reads what stands in place of a quantity: a text, a list of readings, a group of keys, or the word typical or unknown. */
 public final class QuantityNode {
-    private static final String TYPICAL = "typical";
+    /** Words in place of a quantity that ask for what is usual. */
+    private static final Set<String> TYPICAL = Set.of("typical", "unknown");
+
     private final FileProblems problems;
 
     QuantityNode(FileProblems problems) {
@@ -46,7 +49,7 @@ public final class QuantityNode {
             Provenance provenance,
             Optional<String> note) {
         Entry nothing = Entry.empty(at);
-        if (text.strip().toLowerCase(Locale.ROOT).equals(TYPICAL)) {
+        if (TYPICAL.contains(text.strip().toLowerCase(Locale.ROOT))) {
             if (!schema.typicalOffered()) {
                 problems.add(place, at.line(), at.column(), "typical.notOffered");
                 return nothing;

@@ -112,6 +112,7 @@ class FieldCatalogTest {
                         "pleats",
                         "medium",
                         "tests",
+                        "partCurves",
                         "photographs",
                         "construction",
                         "notes"),

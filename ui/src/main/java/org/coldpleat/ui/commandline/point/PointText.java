@@ -65,8 +65,10 @@ final class PointText {
     private void parts(List<Part> parts) {
         section("point.parts");
         Table table = table();
+        boolean flows = parts.stream().anyMatch(part -> part.pressureDrop() != 0);
         for (Part part : parts) {
-            table.row(Texts.getOr("part." + part.name(), part.name()), pressure(part.pressureDrop()));
+            String drop = part.pressureDrop() == 0 && flows ? Texts.get("point.noPart") : pressure(part.pressureDrop());
+            table.row(Texts.getOr("part." + part.name(), part.name()), drop);
         }
         lines.addAll(table.lines());
     }

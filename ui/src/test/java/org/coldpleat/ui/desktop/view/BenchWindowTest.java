@@ -164,9 +164,6 @@ class BenchWindowTest {
         assertEquals(List.of(), probe.node("#state", ChoiceBox.class).getItems());
         press(robot, "#needs:oil");
         assertEquals("oil", probe.node("#sheets", ChoiceBox.class).getValue());
-        press(robot, "#needs:title");
-        assertEquals("field:title", stage.getScene().getFocusOwner().getId());
-        probe.type("#field:title", "Birch");
         assertFalse(probe.has("#needs:title"));
         press(robot, "#needs:candidates");
         assertEquals(1, bench().candidates().size());

@@ -14,7 +14,6 @@ import org.coldpleat.ui.service.Problem;
 public final class NeedsPane extends ScrollPane {
     /** Parts that a case cannot be without; each has words of its own for a case that is written from nothing. */
     private static final Map<String, String> PARTS = Map.of(
-            "title", "needs.title",
             "oil", "needs.oil",
             "candidates", "needs.candidates",
             "flowStand", "needs.flowStand");

@@ -1,6 +1,6 @@
-package org.coldpleat.model.oil;
+package org.coldpleat.model.oil.curve;
 
-/** Kinematic viscosity of one oil as a function of temperature, strictly falling over the domain of {@link Oil}. */
+/** Kinematic viscosity of one oil as a function of temperature, strictly falling from -40 to 150 degrees C. */
 public interface ViscosityCurve {
     /**
      * Kinematic viscosity.

@@ -1,4 +1,4 @@
-package org.coldpleat.model.oil;
+package org.coldpleat.model.oil.curve;
 
 import java.util.Optional;
 import org.coldpleat.shared.source.Source;

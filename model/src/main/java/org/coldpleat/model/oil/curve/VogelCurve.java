@@ -1,4 +1,4 @@
-package org.coldpleat.model.oil;
+package org.coldpleat.model.oil.curve;
 
 import java.util.Optional;
 import org.coldpleat.shared.quantity.Require;
@@ -24,6 +24,9 @@ public record VogelCurve(double a, double b, double c) implements ViscosityCurve
     /** Least distance between the coldest point and c [K]; common practice, no source. */
     public static final double MIN_DISTANCE = 30;
 
+    /** Cold end of the domain of an oil [K]: -40 degrees C. */
+    private static final double COLDEST = 233.15;
+
     private static final double TANGENT_DISTANCE = 20;
     private static final double MM2_PER_M2 = 1e6;
 
@@ -39,7 +42,7 @@ public record VogelCurve(double a, double b, double c) implements ViscosityCurve
      * The curve through three points in rising order of temperature; empty if no sound one exists.
      *
      * <p>Sound means b above 0 and c above 0, at least 30 K below the coldest point, and at least 30 K below the cold end
-     * of the domain of {@link Oil}, so that the curve has no pole in it.
+     * of the domain of an oil (-40 degrees C), so that the curve has no pole in it.
      *
      * @param temperature1 coldest [K]
      * @param viscosity1 [m2/s]
@@ -68,7 +71,7 @@ public record VogelCurve(double a, double b, double c) implements ViscosityCurve
         double warm = (y1 - y2) / (y2 - y3) * (temperature3 - temperature2);
         double c = (warm * temperature1 - cold * temperature3) / (warm - cold);
         double b = (y1 - y2) * (temperature1 - c) * (temperature2 - c) / cold;
-        double limit = Math.min(temperature1, Oil.MIN_TEMPERATURE) - MIN_DISTANCE;
+        double limit = Math.min(temperature1, COLDEST) - MIN_DISTANCE;
         if (!(c > 0 && c < limit && b > 0)) {
             return Optional.empty();
         }

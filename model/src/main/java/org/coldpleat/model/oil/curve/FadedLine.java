@@ -1,4 +1,4 @@
-package org.coldpleat.model.oil;
+package org.coldpleat.model.oil.curve;
 
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
@@ -17,8 +17,8 @@ import org.coldpleat.shared.source.Validity;
  */
 @Source("derived here")
 @Validity("from the cold anchor to the joint; at and above the joint the line itself")
-record FadedLine(WaltherCurve line, double joint, double cold, double lnMisfit) implements ViscosityCurve {
-    static FadedLine through(WaltherCurve line, double joint, double cold, double coldViscosity) {
+public record FadedLine(WaltherCurve line, double joint, double cold, double lnMisfit) implements ViscosityCurve {
+    public static FadedLine through(WaltherCurve line, double joint, double cold, double coldViscosity) {
         return new FadedLine(line, joint, cold, Math.log(coldViscosity / line.kinematicViscosity(cold)));
     }
 

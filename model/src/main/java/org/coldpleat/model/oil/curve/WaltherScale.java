@@ -1,4 +1,4 @@
-package org.coldpleat.model.oil;
+package org.coldpleat.model.oil.curve;
 
 import org.coldpleat.shared.quantity.Require;
 import org.coldpleat.shared.source.Source;
@@ -13,12 +13,12 @@ import org.coldpleat.shared.source.Validity;
  */
 @Source("ASTM D341-09(2015), equations for Z and its inverse (short form)")
 @Validity("n 0.21..2e7 mm2/s; goes on smoothly outside")
-final class WaltherScale {
+public final class WaltherScale {
     /** Lower end of the short form [m2/s], ASTM D341. */
-    static final double MIN_VISCOSITY = 0.21e-6;
+    public static final double MIN_VISCOSITY = 0.21e-6;
 
     /** Upper end of the chart [m2/s], ASTM D341. */
-    static final double MAX_VISCOSITY = 20.0;
+    public static final double MAX_VISCOSITY = 20.0;
 
     private static final double LN10 = Math.log(10);
     private static final double MM2_PER_M2 = 1e6;
@@ -34,7 +34,7 @@ final class WaltherScale {
     }
 
     /** W of a kinematic viscosity [m2/s]. */
-    static double scaled(double kinematicViscosity) {
+    public static double scaled(double kinematicViscosity) {
         return Math.log10(Math.log10(shifted(kinematicViscosity * MM2_PER_M2)));
     }
 
@@ -65,7 +65,7 @@ final class WaltherScale {
     }
 
     /** Refuses two points [K], [m2/s] outside the scale or of which the warmer one is not thinner. */
-    static void requireFalling(double temperature1, double viscosity1, double temperature2, double viscosity2) {
+    public static void requireFalling(double temperature1, double viscosity1, double temperature2, double viscosity2) {
         Require.positive("temperature", temperature1, "K");
         Require.positive("temperature", temperature2, "K");
         Require.within("kinematicViscosity", viscosity1, MIN_VISCOSITY, MAX_VISCOSITY, "m2/s");

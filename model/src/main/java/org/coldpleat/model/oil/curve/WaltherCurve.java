@@ -1,4 +1,4 @@
-package org.coldpleat.model.oil;
+package org.coldpleat.model.oil.curve;
 
 import org.coldpleat.shared.source.Source;
 import org.coldpleat.shared.source.Validity;
@@ -7,7 +7,7 @@ import org.coldpleat.shared.source.Validity;
  * Walther line {@code log10(log10 Z) = A - B log10 T}, T in kelvin and Z of {@link WaltherScale}.
  *
  * <p>Error against measured petroleum and synthetic oils fitted at 40 and 100 degrees C: about 3 % from 25 to 150
- * degrees C, 15 % at 0 degrees C, a factor of 0.5 to 2 at -40 degrees C ({@link ExtrapolationRule}).
+ * degrees C, 15 % at 0 degrees C, a factor of 0.5 to 2 at -40 degrees C ; what classes of oils do below 40 degrees C is in {@link BiasedWaltherCurve}.
  *
  * <p>Worked example: 404 mm2/s at 40 degrees C and 28 mm2/s at 100 degrees C give 132.13 mm2/s at 60 degrees C.
  *
