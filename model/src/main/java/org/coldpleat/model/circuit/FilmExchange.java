@@ -59,7 +59,7 @@ final class FilmExchange {
         double e1 = n < SMALL ? 1 - n / 2 + n * n / 6 - n * n * n / 24 : -Math.expm1(-n) / n;
         double h = n < SMALL ? 0.5 - n / 6 + n * n / 24 - n * n * n / 120 : (1 - e1) / n;
         double mixed = position * e1 + (1 - position) * (2 * h - e1);
-        double e1Slope = n < SMALL ? -0.5 + n / 3 - n * n / 8 + n * n * n / 30 : (Math.exp(-n) - e1) / n;
+        double e1Slope = n < SMALL ? -0.5 + n / 3 - n * n / 8 + n * n * n / 30 : (1 - n * e1 - e1) / n;
         double hSlope = n < SMALL ? -1.0 / 6 + n / 12 - n * n / 40 + n * n * n / 180 : (-e1Slope - h) / n;
         double mixedSlope = position * e1Slope + (1 - position) * (2 * hSlope - e1Slope);
         carried = capacityFlow / mixed;

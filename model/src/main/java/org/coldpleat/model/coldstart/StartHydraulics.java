@@ -119,6 +119,7 @@ final class StartHydraulics {
         double[] next = lids.clone();
         next[valve] = 0;
         hang(next);
+        kept.clear();
     }
 
     /** Lifts at which friction holds the lids of the element's valve and the block's [m]. */
@@ -143,7 +144,6 @@ final class StartHydraulics {
     /** Hangs the lids at lifts [m]. */
     void hang(double[] next) {
         if (Arrays.equals(next, lids)) {
-            kept.clear();
             return;
         }
         lids = next;

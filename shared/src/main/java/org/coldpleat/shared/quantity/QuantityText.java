@@ -13,9 +13,9 @@ import org.coldpleat.shared.source.Source;
 
 /**
  * Reads quantities the way people write them: {@code 1.45 in}, {@code 36.8 mm ± 0.2 mm}, {@code 36.8 mm ± 1 %},
- * {@code 12 to 15 psi}, {@code 2-3/8"}, {@code [36.7, 36.9, 36.8] mm}, {@code 60,5 mm}, {@code 0.76 mm (typical)}.
+ * {@code 150 kPa x/÷ 1.9}, {@code 12 to 15 psi}, {@code 2-3/8"}, {@code [36.7, 36.9, 36.8] mm}, {@code 60,5 mm}, {@code 0.76 mm (typical)}.
  *
- * <p>A range and a ± give a rectangular spread. No unit is ever guessed. Nothing here throws for bad text.
+ * <p>A range and a ± give a rectangular spread, x/÷ a log-normal one whose 95 % band lies within that factor. No unit is ever guessed. Nothing here throws for bad text.
  */
 public final class QuantityText {
     private static final Pattern MARK = Pattern.compile("\\s*\\(([A-Za-z]+)\\)$");
@@ -23,6 +23,7 @@ public final class QuantityText {
     private static final Pattern PLUS_MINUS = Pattern.compile("±|\\+\\s*/?\\s*-");
     private static final Pattern RANGE =
             Pattern.compile("(?<![A-Za-z])to(?![A-Za-z])|\\.{2,}|\u2026|[\u2013\u2014]|-(?=\\s*[+-]?\\s*[\\d.,])");
+    private static final Pattern FACTOR = Pattern.compile("[x×]\\s*/?\\s*÷|[x×]\\s*/(?=\\s*\\d)");
     private static final String PERCENT = "%";
 
     private QuantityText() {}
@@ -71,6 +72,11 @@ public final class QuantityText {
             return plusMinus(
                     first.value(), unit, half, body.substring(half.end()).strip(), kind, provenance, body);
         }
+        Matcher factor = FACTOR.matcher(body);
+        if (factor.find(first.end())) {
+            Unit unit = unit(body.substring(first.end(), factor.start()).strip(), kind, body);
+            return within(unit.toSi(first.value()), NumberText.at(body, factor.end()), kind, provenance, body);
+        }
         Matcher range = RANGE.matcher(body);
         if (range.find(first.end())) {
             NumberText second = NumberText.at(body, range.end());
@@ -90,6 +96,17 @@ public final class QuantityText {
         double value = unit(body.substring(first.end()).strip(), kind, body).toSi(first.value());
         whole(kind, value, body);
         return Measured.exact(kind, value, provenance);
+    }
+
+    /** A value known within a factor either way, as a 95 % band. */
+    private static Measured within(double value, NumberText factor, Kind kind, Provenance provenance, String body)
+            throws Misread {
+        boolean ends = body.substring(factor.end()).isBlank();
+        if (!(value > 0) || !(factor.value() > 1) || !ends || kind == Kind.TEMPERATURE) {
+            throw new Misread("quantity.factor", body);
+        }
+        whole(kind, value, body);
+        return Measured.factor(kind, value, Math.log(factor.value()) / COVERAGE_95, provenance);
     }
 
     private static Measured plusMinus(

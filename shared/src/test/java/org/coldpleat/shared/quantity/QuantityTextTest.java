@@ -326,4 +326,25 @@ class QuantityTextTest {
             assertTrue(reading.value().isPresent() != reading.problem().isPresent());
         }
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"150 kPa x/÷ 1.9", "150 kPa x/ 1.9", "150 kPa × / ÷ 1.9", "150 kPa x÷1.9 (typical)"})
+    void factorIsABandOfNinetyFiveInAHundred(String text) {
+        Measured value = read(text, Kind.GAUGE_PRESSURE);
+        assertEquals(150e3, value.value(), 1e-9);
+        assertEquals(Spread.LOG_NORMAL, value.spread());
+        assertEquals(150e3 * 1.9, value.high(), 1e-6);
+        assertEquals(150e3 / 1.9, value.low(), 1e-6);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"150 kPa x/÷ 0.9", "150 kPa x/÷ 1.9 kPa", "-150 kPa x/÷ 2"})
+    void factorThatIsNoneIsSaidToBeNone(String text) {
+        assertEquals("quantity.factor", problem(text, Kind.GAUGE_PRESSURE).code());
+    }
+
+    @Test
+    void temperaturesHaveNoFactor() {
+        assertEquals("quantity.factor", problem("10 °C x/÷ 2", Kind.TEMPERATURE).code());
+    }
 }

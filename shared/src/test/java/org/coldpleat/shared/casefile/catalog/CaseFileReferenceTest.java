@@ -31,6 +31,7 @@ class CaseFileReferenceTest {
             | form | meaning |
             | --- | --- |
             | `36.8 mm ± 0.2 mm`, `36.8 ± 0.2 mm`, `36.8 mm ± 1 %` | any value in the interval is as likely as any other |
+            | `150 kPa x/÷ 1.9`, `150 kPa x/ 1.9` | 95 of 100 lie between the value divided and multiplied by the factor |
             | `12 to 15 psi`, `12-15 psi` | the same, by its ends; a range on a box is an interval |
             | `[36.7, 36.9, 36.8] mm` | readings: the mean, and the 95 % band of the mean |
             | `0.76 mm (typical)` | where a value comes from: measured, printed, maker, published, typical, guessed |
