@@ -16,7 +16,8 @@ import org.coldpleat.shared.source.Validity;
                 + " on the logarithm of the ratio")
 @Validity(
         "draws whose curve differs from the unmoved one by a function that turns less than it changes between looks;"
-                + " agrees with the search on a grid to 1e-6 K over 80,000 draws of all demo cases but two, whose curves only touch the limit")
+                + " agrees with the search on a grid to 1e-6 K over 80,000 draws of all demo cases but two, whose curves only touch"
+        + " the limit")
 public final class GuidedOpening {
     private static final BracketedRoot.Stop STOP = BracketedRoot.Stop.atWidth(1e-7);
     private static final int MOST_LOOKS = 250;
