@@ -71,6 +71,9 @@ final class StartHydraulics {
         }
     }
 
+    /** Way of a lid over its largest lift from which its place is kept between events [1]. */
+    private static final double MOVED = 0.02;
+
     private final EngineCircuit engine;
     private final Lubricant lubricant;
     private final FilterAssembly shut;
@@ -127,18 +130,35 @@ final class StartHydraulics {
         return lids.clone();
     }
 
+    /** Whether a lid stands so far from where friction was told to hold it that it is to be told anew. */
+    boolean haveLidsMoved(Moment moment) {
+        double[] now = liftsAt(moment);
+        for (int i = 0; i < lids.length; i++) {
+            int which = i;
+            double most = valve(which).map(SpringValve::maximumLift).orElse(1.0);
+            if (Math.abs(now[i] - lids[i]) > MOVED * most) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Lets friction hold the lids where they are at a moment. */
     void settleLids(Moment moment) {
-        double[] next = lids.clone();
+        hang(liftsAt(moment));
+    }
+
+    private double[] liftsAt(Moment moment) {
+        double[] lifts = new double[lids.length];
         for (int i = 0; i < lids.length; i++) {
             double difference = moment.difference(i);
-            next[i] = open[i]
+            lifts[i] = open[i]
                     ? valve(i).filter(SpringValve::hasFriction)
                             .map(valve -> valve.lift(difference))
                             .orElse(0.0)
                     : 0;
         }
-        hang(next);
+        return lifts;
     }
 
     /** Hangs the lids at lifts [m]. */

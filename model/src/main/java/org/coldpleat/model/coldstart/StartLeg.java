@@ -54,6 +54,9 @@ final class StartLeg {
 
     int evaluations;
 
+    /** Whether the leg ends where a lid that friction holds turns, so that nothing of it needs keeping before. */
+    private boolean turnAwaited;
+
     StartLeg(StartEquations plant, List<StartSwitch> switches, List<StartSwitch.Bypass> valves) {
         this.plant = plant;
         this.switches = switches;
@@ -90,6 +93,7 @@ final class StartLeg {
         }
         for (StartSwitch.Bypass valve : valves) {
             if (plant.isRising(start, state, valve.which)) {
+                turnAwaited = true;
                 integrator.addEventDetector(new ZeroCrossing(
                         s -> plant.rise(s.getTime(), s.getPrimaryState(), valve.which), increasing -> Action.STOP));
             }
@@ -142,7 +146,9 @@ final class StartLeg {
             samples.add(sample(step.getInterpolatedState(from + i * (to - from) / parts)));
         }
         samples.add(sample(end));
-        plant.hydraulics().settleLids(moment(end));
+        if (!turnAwaited && plant.hydraulics().haveLidsMoved(moment(end))) {
+            plant.hydraulics().settleLids(moment(end));
+        }
     }
 
     private StartRun.Sample sample(ODEStateAndDerivative state) {

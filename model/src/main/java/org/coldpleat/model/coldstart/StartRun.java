@@ -157,6 +157,7 @@ final class StartRun {
         }
         time = end.getTime();
         state = end.getPrimaryState();
+        plant.hydraulics().settleLids(plant.at(time, state));
         for (SwingWatch.Swing swing : leg.swings()) {
             record.ratio(swing.ratio(), swing.sample().time());
             if (swing.ratio() > 1 - TOUCH) {

@@ -14,9 +14,8 @@ import org.coldpleat.shared.source.Validity;
 @Source(
         "derived here: warmest stretch first, bound by the change of the addition over it; Illinois variant of regula falsi"
                 + " on the logarithm of the ratio")
-@Validity(
-        "draws whose curve differs from the unmoved one by a function that turns less than it changes between looks;"
-                + " agrees with the search on a grid to 1e-6 K over 80,000 draws of all demo cases but two, whose curves only touch"
+@Validity("draws whose curve differs from the unmoved one by a function that turns less than it changes between looks;"
+        + " agrees with the search on a grid to 1e-6 K over 80,000 draws of all demo cases but two, whose curves only touch"
         + " the limit")
 public final class GuidedOpening {
     private static final BracketedRoot.Stop STOP = BracketedRoot.Stop.atWidth(1e-7);
