@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.coldpleat.shared.quantity.Coverage;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.quantity.Require;
@@ -117,10 +116,6 @@ public record TypicalEngine(String kind, double liters) {
                         scale * unit.toSi(Double.parseDouble(row.band().substring(0, dash))),
                         scale * unit.toSi(Double.parseDouble(row.band().substring(dash + 1))),
                         Provenance.TYPICAL)
-                : Measured.factor(
-                        kindOfQuantity,
-                        value,
-                        Math.log(Double.parseDouble(row.band())) / Coverage.COVERAGE_95,
-                        Provenance.TYPICAL);
+                : Measured.within(kindOfQuantity, value, Double.parseDouble(row.band()), Provenance.TYPICAL);
     }
 }

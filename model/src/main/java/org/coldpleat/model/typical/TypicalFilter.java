@@ -1,7 +1,5 @@
 package org.coldpleat.model.typical;
 
-import static org.coldpleat.shared.quantity.Coverage.COVERAGE_95;
-
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
@@ -73,7 +71,7 @@ public record TypicalFilter(
     }
 
     private Measured banded(double central) {
-        return Measured.factor(kind, central, Math.log(band) / COVERAGE_95, Provenance.TYPICAL);
+        return Measured.within(kind, central, band, Provenance.TYPICAL);
     }
 
     private static TypicalFilter parse(CsvTable.Row row) {

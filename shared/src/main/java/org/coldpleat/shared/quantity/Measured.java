@@ -57,6 +57,11 @@ public record Measured(
         return new Measured(kind, value, lnSigma, Spread.LOG_NORMAL, provenance, 1, "");
     }
 
+    /** A value of which 95 of 100 lie between it divided and multiplied by a factor [1], above 1. */
+    public static Measured within(Kind kind, double value, double factor, Provenance provenance) {
+        return factor(kind, value, Math.log(factor) / COVERAGE_95, provenance);
+    }
+
     /** Standard uncertainty in the SI unit of the kind (first order for a log-normal value). */
     @Source("JCGM 100:2008 (GUM), 4.3.7 for the rectangular distribution")
     public double standardUncertainty() {

@@ -106,7 +106,7 @@ public final class QuantityText {
             throw new Misread("quantity.factor", body);
         }
         whole(kind, value, body);
-        return Measured.factor(kind, value, Math.log(factor.value()) / COVERAGE_95, provenance);
+        return Measured.within(kind, value, factor.value(), provenance);
     }
 
     private static Measured plusMinus(

@@ -69,11 +69,6 @@ public record FilterOnEngine(EngineCircuit circuit, FilterAssembly filter) {
                 point, filter.solve(point.filterFlow(), circuit.lubricant().at(temperature), inPack));
     }
 
-    /** The same with valves that have opened and are held open by friction down to their closing pressures. */
-    public FilterOnEngine afterOpening() {
-        return mount(filter.afterOpening(), circuit);
-    }
-
     /** Steady state without a state to start from. */
     public State solve(double speed, double temperature) {
         return solve(speed, temperature, Optional.empty());

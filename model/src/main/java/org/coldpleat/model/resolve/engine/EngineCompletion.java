@@ -9,7 +9,6 @@ import org.coldpleat.shared.casefile.CaseDocument;
 import org.coldpleat.shared.casefile.Completion;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.casefile.TypicalStates;
-import org.coldpleat.shared.quantity.Coverage;
 import org.coldpleat.shared.quantity.Kind;
 import org.coldpleat.shared.quantity.Measured;
 import org.coldpleat.shared.source.Source;
@@ -231,10 +230,5 @@ public final class EngineCompletion {
             }
         });
         duty.section("sump", sump -> StartCompletion.oilFill(sump, "volume", engine, standIns));
-    }
-
-    /** Standard uncertainty of the logarithm that a 95 % factor stands for [1]. */
-    static double lnSigma(double factor) {
-        return Math.log(factor) / Coverage.COVERAGE_95;
     }
 }

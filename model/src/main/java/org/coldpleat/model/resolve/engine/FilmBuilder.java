@@ -7,6 +7,7 @@ import org.coldpleat.model.circuit.GalleryFromBearings;
 import org.coldpleat.model.circuit.GalleryFromBearings.BearingGroup;
 import org.coldpleat.model.circuit.GroovedBearing;
 import org.coldpleat.model.resolve.input.Inputs;
+import org.coldpleat.model.typical.TypicalEngine;
 import org.coldpleat.shared.casefile.Section;
 import org.coldpleat.shared.quantity.Coverage;
 import org.coldpleat.shared.quantity.Kind;
@@ -26,24 +27,22 @@ final class FilmBuilder {
     /** Standard uncertainty of its logarithm [1]: a factor of 1.9 as 95 % band. */
     private static final double DISSIPATION_LN_SIGMA = Math.log(1.9) / Coverage.COVERAGE_95;
 
-    /** Conductance from the films to the metal over the displacement of the engine [W/(K m3)]. */
-    @Source("heat spreading into usual housings, two derivations of 34 and 40 W/K per liter; derived here")
-    private static final double TO_METAL = 36e3;
+    private static final double LITER = 1e-3;
 
-    /** Standard uncertainty of the logarithm of a conductance to metal that was not measured [1]: a factor of 3. */
-    private static final double TO_METAL_LN_SIGMA = Math.log(3) / Coverage.COVERAGE_95;
+    /** An engine of one liter, of whose rows those are taken that hold for plain bearings of any kind. */
+    private static final TypicalEngine OF_A_LITER = new TypicalEngine("car gasoline", 1);
 
-    /** Pump displacement over the engine's, in cubic centimeters and liters, {@code D = k V^0.9}. */
-    @Source("workshop manuals of some ten engines of 1.6 to 7.5 L, from notes: k 3.3 to 6.7")
-    private static final double PUMP_PER_LITER = 4.7;
+    /** Conductance from the films to the metal of an engine of one liter. */
+    private static final Measured TO_METAL = OF_A_LITER.of("filmToMetal", Kind.HEAT_CONDUCTANCE);
 
-    private static final double PUMP_EXPONENT = 0.9;
+    /** Pump of an engine of one liter, {@code D = k V^n}. */
+    private static final Measured PUMP = OF_A_LITER.of("pumpDisplacement", Kind.DISPLACEMENT);
+
+    private static final double PUMP_EXPONENT =
+            OF_A_LITER.row("pumpDisplacement").power();
 
     /** Standard uncertainty of the logarithm of an engine's displacement that is told from its pump [1]. */
-    private static final double SIZE_LN_SIGMA = Math.log(1.6) / PUMP_EXPONENT / Coverage.COVERAGE_95;
-
-    private static final double LITER = 1e-3;
-    private static final double CUBIC_CENTIMETER = 1e-6;
+    private static final double SIZE_LN_SIGMA = PUMP.halfWidth() / PUMP_EXPONENT;
 
     private FilmBuilder() {}
 
@@ -70,8 +69,10 @@ final class FilmBuilder {
         double friction = listed
                 ? geometry.friction()
                 : statedOr(gallery, film, "dissipation", Kind.VOLUME, DISSIPATION * size, DISSIPATION_LN_SIGMA, inputs);
-        double usual = groups.isEmpty() ? TO_METAL * size : GalleryFromBearings.usualMetalConductance(groups);
-        double toMetal = statedOr(gallery, film, "heatLoss", Kind.HEAT_CONDUCTANCE, usual, TO_METAL_LN_SIGMA, inputs);
+        double usual =
+                groups.isEmpty() ? TO_METAL.value() * size / LITER : GalleryFromBearings.usualMetalConductance(groups);
+        double toMetal =
+                statedOr(gallery, film, "heatLoss", Kind.HEAT_CONDUCTANCE, usual, TO_METAL.halfWidth(), inputs);
         double position = film.filter(one -> one.has("weight"))
                 .map(one -> inputs.value(one, "weight").orElseThrow())
                 .orElse(Bearings.UNMIXED);
@@ -96,7 +97,7 @@ final class FilmBuilder {
 
     /** Displacement of an engine [m3] with a pump that delivers so much per turn of the engine [m3/rev]. */
     private static double sizeOf(double delivery) {
-        return LITER * Math.pow(delivery / CUBIC_CENTIMETER / PUMP_PER_LITER, 1 / PUMP_EXPONENT);
+        return LITER * Math.pow(delivery / PUMP.value(), 1 / PUMP_EXPONENT);
     }
 
     private static BearingGroup group(Section bearing, Inputs inputs) {

@@ -32,10 +32,6 @@ final class StatedMinimum {
         double value = idle
                 ? Math.max(AT_IDLE * least.value(), USUAL_READING * Math.pow(least.value() / USUAL_LEAST, DRAWN))
                 : AT_SPEED * least.value();
-        return Measured.factor(
-                Kind.GAUGE_PRESSURE,
-                value,
-                EngineCompletion.lnSigma(idle ? IDLE_FACTOR : AT_SPEED_FACTOR),
-                Provenance.TYPICAL);
+        return Measured.within(Kind.GAUGE_PRESSURE, value, idle ? IDLE_FACTOR : AT_SPEED_FACTOR, Provenance.TYPICAL);
     }
 }
